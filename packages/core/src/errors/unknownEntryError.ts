@@ -1,0 +1,15 @@
+/** A name or a row that a table does not hold; known lists what it does hold. */
+export class UnknownEntryError extends RangeError {
+  override readonly name = 'UnknownEntryError'
+  readonly code = 'unknown-entry'
+  readonly parameter: string
+  readonly value: unknown
+  readonly known: readonly string[]
+
+  constructor(parameter: string, value: unknown, known: readonly string[]) {
+    super(`"${parameter}" has no entry ${typeof value === 'string' ? `"${value.slice(0, 60)}"` : String(value)}; known: ${known.join(', ') || 'none'}`)
+    this.parameter = parameter
+    this.value = value
+    this.known = known
+  }
+}

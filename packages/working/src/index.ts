@@ -1,0 +1,3 @@
+export * from './formulas/index.ts'
+export * from './quantity/index.ts'
+export * from './uncertainty/index.ts'

@@ -1,0 +1,23 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+/** Tests run on the sources: a package's name means its src folder, a room's name that room's index. */
+const alias = ['core', 'working', 'planner'].flatMap((name) => [
+  { find: new RegExp(`^@strandwise/${name}$`), replacement: `${root}packages/${name}/src/index.ts` },
+  { find: new RegExp(`^@strandwise/${name}/(.+)$`), replacement: `${root}packages/${name}/src/$1/index.ts` },
+])
+
+export default defineConfig({
+  root,
+  resolve: { alias },
+  test: {
+    environment: 'node',
+    projects: [
+      { extends: true, test: { name: 'unit', include: ['packages/*/src/**/*.test.ts', 'tests/unit/**/*.test.ts'] } },
+      { extends: true, test: { name: 'references', include: ['references/**/*.test.ts'] } },
+      { extends: true, test: { name: 'repository', include: ['tests/repository/**/*.test.ts'], testTimeout: 60_000 } },
+      { extends: true, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false } },
+    ],
+  },
+})
