@@ -1,1 +1,1 @@
-export {}
+export { type FusePoint, type FuseSeries, fuseBands } from './fuseBands.ts'
