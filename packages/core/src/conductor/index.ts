@@ -1,1 +1,8 @@
-export {}
+export { areaMm2ToAwg, awgToAreaMm2, awgToDiameterMm, nearestAwg } from './awg.ts'
+export { formatAwg, parseAwg } from './awgText.ts'
+export { circularMilsToMm2, mm2ToCircularMils } from './circularMils.ts'
+export { conductorDefaults } from './conductorDefaults.ts'
+export { remainingAreaMm2 } from './remainingArea.ts'
+export { resistanceOhm, resistanceOhmPerM } from './resistance.ts'
+export { resistivityOhmM } from './resistivity.ts'
+export { strandedAreaMm2, strandedDiameterMm } from './stranding.ts'
