@@ -1,0 +1,30 @@
+import type { Provenance } from '../materials/index.ts'
+
+/** Stefan-Boltzmann constant in W/(m2 K4); exact in the SI of 2019, cut at ten digits. */
+export const stefanBoltzmannWPerM2K4 = 5.670374419e-8
+/** Standard acceleration of free fall in m/s2. */
+export const standardGravityMPerS2 = 9.80665
+/** Molar gas constant in J/(mol K). */
+export const molarGasConstantJPerMolK = 8.314462618
+/** Molar mass of dry air in kg/mol. */
+export const dryAirMolarMassKgPerMol = 0.0289586
+/** Specific heat of air at constant pressure in J/(kg K), taken as constant. */
+export const airSpecificHeatJPerKgK = 1006
+/** 0 °C in K. */
+export const zeroCelsiusK = 273.15
+/** Coldest and hottest air in °C (100 to 1900 K): the span over which Sutherland's viscosity law is used. */
+export const airLowestC = -173.15
+export const airHighestC = 1626.85
+/** Reynolds times Prandtl at and below which Churchill and Bernstein give no value. */
+export const leastReynoldsPrandtl = 0.2
+/** Rayleigh number up to which both natural correlations were fitted. */
+export const largestRayleigh = 1e12
+/** Rayleigh number at which Morgan's first band begins. */
+export const leastRayleighMorgan = 1e-10
+
+/** Where the constants of this room come from. */
+export const heatConstantsProvenance = {
+  status: 'published',
+  source:
+    'CODATA 2018 (sigma, R), ISO 80000-3 (standard free fall), Lemmon et al. 2000 (molar mass of dry air); the span of the viscosity law and the constant specific heat are from memory',
+} as const satisfies Provenance
