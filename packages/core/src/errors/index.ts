@@ -1,6 +1,7 @@
 export { ConvergenceError } from './convergenceError.ts'
 export { type DomainCode, DomainError } from './domainError.ts'
 export { NoSteadyStateError } from './noSteadyStateError.ts'
+export type { Reason } from './reason.ts'
 export {
   absoluteZeroC,
   requireAboveUpTo,

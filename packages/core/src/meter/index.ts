@@ -1,1 +1,7 @@
-export {}
+export { continuityProof } from './continuityProof.ts'
+export { dropTestVerdict } from './dropTestVerdict.ts'
+export { fourWireResistanceOhm } from './fourWireResistance.ts'
+export type { ProofVerdict } from './proofVerdict.ts'
+export { readingDefaults } from './readingDefaults.ts'
+export { readingInterval } from './readingInterval.ts'
+export { twoWireProof } from './twoWireProof.ts'
