@@ -1,0 +1,11 @@
+import { cautionsAroundVehiclesRules } from './cautionsAroundVehicles.ts'
+import { cautionsAtWorkRules } from './cautionsAtWork.ts'
+import type { PracticeRule } from './practiceRule.ts'
+import { stopRules } from './stops.ts'
+
+/**
+ * What comes before all else: the circuits that are refused first, then the dangers of the work.
+ *
+ * @source each rule carries its own
+ */
+export const cautionRules: readonly PracticeRule[] = [...stopRules, ...cautionsAtWorkRules, ...cautionsAroundVehiclesRules]

@@ -1,0 +1,391 @@
+import { atHeating, whenSleeved, whenSoldered, whenSolderedByHand, withIron } from './conditions.ts'
+import { soldered, solderedByHand } from './methods.ts'
+import type { PracticeRule } from './practiceRule.ts'
+import { tradePractice } from './sources.ts'
+
+/**
+ * The iron heats the work, and the work melts the solder.
+ *
+ * @source in the rule itself
+ */
+export const heatTheWorkRule: PracticeRule = {
+  id: 'he-heat-the-work',
+  decides: 'heating',
+  statement: 'Put the iron under the joint with full contact and let the work, not the iron, melt the solder.',
+  conditions: [withIron],
+  effect: 'requires',
+  methods: [],
+  values: { ironPosition: 'below' },
+  source: { status: 'published', source: 'US Army TM 1-1500-204-23-9 chapter 7' },
+}
+
+/**
+ * Hot air and no flame on a sleeve.
+ *
+ * @source in the rule itself
+ */
+export const noFlameRule: PracticeRule = {
+  id: 'he-no-flame',
+  decides: 'heating',
+  statement: 'No lighter or torch on a sleeve: it gives no control, scorches one side and burns insulation. Hot air only.',
+  conditions: [atHeating],
+  effect: 'forbids',
+  methods: [],
+  values: { flameAllowed: false },
+  source: { status: 'published', source: 'Public tubing guides' },
+}
+
+/**
+ * Heat for solder and sleeve, as rules.
+ *
+ * @source each rule carries its own
+ */
+export const heatingRules: readonly PracticeRule[] = [
+  {
+    id: 'cb-no-acid-flux',
+    decides: 'heating',
+    statement: 'Never use plumbing or acid flux on a wire: it wicks under the insulation, cannot be washed out and eats the strands. Rosin-based only.',
+    conditions: [whenSoldered],
+    effect: 'forbids',
+    methods: [],
+    values: { acidFluxAllowed: false },
+    source: { status: 'published', source: 'US Navy NEETS module 4 page 2-50; US Army STP 11-25R13-SM-TG para A-11' },
+  },
+  {
+    id: 'jg-ferrule-heat-side',
+    decides: 'heating',
+    statement: 'Heat a solder ferrule at the end away from the insulation and feed solder at the insulation end until it is full.',
+    conditions: [{ field: 'situation', op: '=', values: ['solder-ferrule'] }],
+    effect: 'requires',
+    methods: [],
+    values: { heatEnd: 'away from insulation', feedEnd: 'insulation' },
+    source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'para 19.10.2' },
+  },
+  {
+    id: 'jg-wick-visible',
+    decides: 'heating',
+    statement: 'Solder may creep up the strands but its end must be visible; it may not run into the insulation.',
+    conditions: [whenSoldered],
+    effect: 'limits',
+    methods: soldered,
+    values: { wickUnderInsulationMaxMm: 0 },
+    source: { status: 'published', source: 'US Army TM 750-245-4 para 7-10 g' },
+  },
+  {
+    id: 'jg-tin-half',
+    decides: 'heating',
+    statement: 'Tin stranded wire over only about half the stripped length, so the insulation is not burnt and the part that bends stays flexible.',
+    conditions: [whenSolderedByHand],
+    effect: 'limits',
+    methods: solderedByHand,
+    values: { tinnedShareOfStrip: 0.5 },
+    source: { status: 'published', source: 'US Navy NEETS module 4', clause: 'answers 23 and 24' },
+  },
+  {
+    id: 'jg-conflict-tinning',
+    decides: 'heating',
+    statement:
+      'Spacecraft splices want conductors pre-tinned, Navy training tins only half the strip, crimp rules forbid solder-tinned strands. So tin only if the method is solder, stop at the gap, and cut off tinned ends before a crimp or a screw clamp.',
+    conditions: [{ field: 'step', op: '=', values: ['tinning'] }],
+    effect: 'limits',
+    methods: solderedByHand,
+    values: {},
+    source: { status: 'common practice', source: 'NASA-STD-8739.4, NEETS module 4' },
+    conflictsWith: ['jg-lap-overlap', 'jg-tin-half', 'me-crimp-stranded-only', 'me-no-tin-screw-clamp'],
+  },
+  {
+    id: 'he-tip-280',
+    decides: 'heating',
+    statement: 'Spacecraft soldering in Europe recommended a tip of 280 C for tin-lead and not above 320 C on boards.',
+    conditions: [withIron, { field: 'solder', op: '=', values: ['Sn63Pb37', 'Sn60Pb40'] }],
+    effect: 'informs',
+    methods: [],
+    values: { tipC: 280, maxC: 320 },
+    source: { status: 'published', source: 'ESA PSS-01-738 clause 3.5.7 as quoted by a qualified inspector' },
+  },
+  {
+    id: 'he-tip-ecss',
+    decides: 'heating',
+    statement:
+      'The later European hand-soldering standard keeps 280 C as the normal tip and allows up to about 330 to 340 C for joints with more metal, about 2 to 5 s of contact.',
+    conditions: [withIron, { field: 'solder', op: '=', values: ['Sn63Pb37', 'Sn60Pb40'] }],
+    effect: 'informs',
+    methods: [],
+    values: { tipC: 280, maxC: [330, 340], dwellS: [2, 5] },
+    source: { status: 'from memory', source: 'ECSS-Q-ST-70-08C' },
+  },
+  {
+    id: 'he-tip-army',
+    decides: 'heating',
+    statement:
+      'Army training shows iron tips made for about 260, 315 and 400 C (500, 600, 750 F) with a 55 W temperature-controlled iron; the tip shown fitted for electrical work is the 315 C one.',
+    conditions: [withIron],
+    effect: 'informs',
+    methods: [],
+    values: { tipsC: [260, 315, 400], electricalTipC: 315, printedF: [500, 600, 750], ironW: 55 },
+    source: { status: 'published', source: 'US Army munitions training course MM0651' },
+  },
+  {
+    id: 'he-tip-low-limit',
+    decides: 'heating',
+    statement: 'A tip only a little above the melting point takes too long and leaves a pasty joint; about 215 C is useless for tin-lead.',
+    conditions: [withIron, { field: 'solder', op: '=', values: ['Sn63Pb37', 'Sn60Pb40'] }],
+    effect: 'limits',
+    methods: [],
+    values: { tooColdC: 215 },
+    source: { status: 'published', source: "Qualified inspector's note on a public mailing list" },
+  },
+  {
+    id: 'he-tip-by-wire',
+    decides: 'heating',
+    statement:
+      'Working tip settings: up to 0.5 mm2 300-330 C, 0.75-2.5 mm2 340-370 C, 4-6 mm2 370-400 C with a large chisel; lead-free 20-30 C more. Bigger tip before hotter tip.',
+    conditions: [withIron],
+    effect: 'favours',
+    methods: [],
+    values: {
+      rows: [
+        { maxMm2: 0.5, tipC: [300, 330] },
+        { maxMm2: 2.5, tipC: [340, 370] },
+        { maxMm2: 6, tipC: [370, 400] },
+      ],
+      leadFreeAddK: [20, 30],
+    },
+    source: { status: 'common practice', source: 'Workshop practice' },
+  },
+  {
+    id: 'he-dwell',
+    decides: 'heating',
+    statement: 'A joint that does not wet within 2 to 5 s (10 s for 4-6 mm2) is dirty or under-heated: stop, clean, flux, larger tip. Do not wait it out.',
+    conditions: [withIron],
+    effect: 'limits',
+    methods: [],
+    values: { smallS: [2, 5], largeS: 10 },
+    source: { status: 'common practice', source: 'Workshop practice; NASA/ECSS training recalled' },
+  },
+  {
+    id: 'he-stop-at-damage',
+    decides: 'heating',
+    statement:
+      'Stop heating if smoke, blister or shine runs along the insulation: let it cool, cut back, and change tip, clip or stub length. A second long try on the same stub only adds damage.',
+    conditions: [atHeating],
+    effect: 'requires',
+    methods: [],
+    values: { stopAtFirstDamage: true },
+    source: { status: 'common practice', source: 'Workshop practice' },
+  },
+  {
+    id: 'he-superheat',
+    decides: 'heating',
+    statement:
+      'The joint itself should pass the liquidus by 30 to 50 K for a couple of seconds, no more: less does not wet, more dissolves copper and burns flux.',
+    conditions: [whenSoldered],
+    effect: 'limits',
+    methods: soldered,
+    values: { superheatK: [30, 50], timeAboveLiquidusS: [1, 3] },
+    source: { status: 'common practice', source: 'Soldering handbooks' },
+  },
+  {
+    id: 'he-thermal-mass',
+    decides: 'heating',
+    statement: "What matters is the iron's reserve: a small hot tip sags when it touches heavy wire although its idle temperature is high.",
+    conditions: [withIron, { field: 'areaMm2', op: '>=', values: [2.5] }],
+    effect: 'favours',
+    methods: [],
+    values: { idleTemperatureIsNotEnough: true },
+    source: { status: 'published', source: 'US Navy NEETS module 4', clause: 'answers 26 and 27' },
+  },
+  heatTheWorkRule,
+  {
+    id: 'he-feed-opposite',
+    decides: 'heating',
+    statement: 'Feed solder on the joint at the side away from the iron: when it melts there the joint is hot through.',
+    conditions: [withIron],
+    effect: 'favours',
+    methods: [],
+    values: { feed: 'opposite the iron' },
+    source: { status: 'common practice', source: 'Workshop practice' },
+  },
+  {
+    id: 'he-hold-still',
+    decides: 'heating',
+    statement: 'Do not move the parts while the solder sets: a disturbed joint is fractured inside.',
+    conditions: [whenSoldered],
+    effect: 'requires',
+    methods: soldered,
+    values: { holdStill: true },
+    source: { status: 'published', source: 'US Navy NEETS module 4', clause: 'answer 25' },
+  },
+  {
+    id: 'he-heatsink',
+    decides: 'heating',
+    statement: 'Clip long-nose pliers or a metal clamp on the bare wire between joint and insulation or component: it soaks up the heat.',
+    conditions: [whenSolderedByHand],
+    effect: 'favours',
+    methods: solderedByHand,
+    values: { heatSink: true },
+    source: { status: 'published', source: 'US Army TM 9-2320-269-20-1; STP 11-25R13-SM-TG para A-13; NEETS module 4 page 2-50' },
+  },
+  {
+    id: 'he-low-watt',
+    decides: 'heating',
+    statement: 'A high-wattage iron can cook plugs and lugs: use a low-wattage iron on small electrical parts.',
+    conditions: [withIron, { field: 'situation', op: '=', values: ['small-terminal'] }],
+    effect: 'favours',
+    methods: [],
+    values: { lowWattage: true },
+    source: { status: 'published', source: 'US Army TM 9-2320-269-20-1' },
+  },
+  {
+    id: 'he-conflict-iron-power',
+    decides: 'heating',
+    statement:
+      'Army vehicle text asks for a low-wattage iron against overheating; Navy text asks for thermal reserve against sagging. Both are met by a regulated iron with a tip as wide as the joint.',
+    conditions: [withIron],
+    effect: 'favours',
+    methods: [],
+    values: {},
+    source: { status: 'common practice', source: 'US Army TM 9-2320-269-20-1 against NEETS module 4' },
+    conflictsWith: ['he-low-watt', 'he-thermal-mass'],
+  },
+  {
+    id: 'he-meltback',
+    decides: 'heating',
+    statement:
+      'Insulation must not be charred, split, or drawn back so far that the gap exceeds two outer diameters; slight discolouring is no reason to reject.',
+    conditions: [whenSoldered],
+    effect: 'limits',
+    methods: soldered,
+    values: { maxGapInsulatedDiameters: 2 },
+    source: { status: 'published', source: 'US Army TM 750-245-4 para 7-10 f; STP 11-25R13-SM-TG para A-9' },
+  },
+  {
+    id: 'he-flux-window',
+    decides: 'heating',
+    statement: 'Rosin flux works from about 110 C, best between 150 and 300 C, and chars above about 350 C; at room temperature it is inert.',
+    conditions: [whenSoldered],
+    effect: 'limits',
+    methods: soldered,
+    values: { activeFromC: 110, bestC: [150, 300], charsAboveC: 350 },
+    source: { status: 'common practice', source: 'US Army STP 11-25R13-SM-TG para A-7 (inert cold, active hot); temperatures are trade figures' },
+  },
+  {
+    id: 'he-electrical-flux-only',
+    decides: 'heating',
+    statement: "Flux for wire is electrical flux: rosin or no-clean, in the wire or as liquid; none from a plumber's tin, and none left under a sleeve.",
+    conditions: [whenSoldered],
+    effect: 'requires',
+    methods: soldered,
+    values: { flux: ['rosin', 'no-clean'] },
+    source: { status: 'common practice', source: 'Trade practice; the acid-flux and cleaning rules' },
+  },
+  {
+    id: 'he-conflict-flux',
+    decides: 'heating',
+    statement:
+      'One manual calls rosin flux non-corrosive, another highly corrosive once molten. Both are true in their range: heat all of it fully, then clean it off.',
+    conditions: [whenSoldered],
+    effect: 'requires',
+    methods: soldered,
+    values: {},
+    source: { status: 'common practice', source: 'US Navy NEETS module 4', clause: 'page 2-50 against US Army STP 11-25R13-SM-TG para A-7' },
+    conflictsWith: ['cb-no-acid-flux', 'he-flux-window', 'jg-flux-removal'],
+  },
+  {
+    id: 'he-solder-alloy',
+    decides: 'heating',
+    statement:
+      '63/37 tin-lead melts and freezes at one temperature and is preferred where the joint could be moved; 60/40 is the general alloy and somewhat stronger.',
+    conditions: [{ field: 'solder', op: '=', values: ['Sn63Pb37', 'Sn60Pb40'] }],
+    effect: 'favours',
+    methods: solderedByHand,
+    values: { preferWhereMoved: 'Sn63Pb37', general: 'Sn60Pb40' },
+    source: { status: 'published', source: 'US Army STP 11-25R13-SM-TG para A-6; NEETS module 4 page 2-50' },
+  },
+  {
+    id: 'he-bismuth-lead',
+    decides: 'heating',
+    statement:
+      'Bismuth alloy and lead do not mix: together they form an alloy that melts at about 96 C. Bismuth solder only on wire and terminals that never saw lead; old tinned wire and old joints usually did. Never leaded solder on a bismuth joint.',
+    conditions: [{ field: 'solder', op: '=', values: ['Sn42Bi58'] }],
+    effect: 'limits',
+    methods: soldered,
+    values: { ternaryMeltC: 96, leadAllowed: false },
+    source: { status: 'published', source: 'Solder glossary of a soldering-machine maker; public forum threads' },
+  },
+  {
+    id: 'he-shrink-121',
+    decides: 'heating',
+    statement: 'Army harness repair: bring the sleeve to about 121 C so that it closes tight on the joint.',
+    conditions: [{ field: 'sleeve', op: '=', values: ['polyolefin', 'polyolefin-adhesive-lined'] }],
+    effect: 'informs',
+    methods: [],
+    values: { sleeveC: 121, printedF: 250 },
+    source: { status: 'published', source: 'US Army TM 9-6115-604-12, splicing' },
+  },
+  {
+    id: 'he-shrink-maker',
+    decides: 'heating',
+    statement: "The recovery temperature printed in the tube's data goes before any rule of thumb.",
+    conditions: [whenSleeved],
+    effect: 'favours',
+    methods: [],
+    values: { makerFirst: true },
+    source: tradePractice,
+  },
+  {
+    id: 'he-shrink-tool',
+    decides: 'heating',
+    statement:
+      'Hot-air tool at the work: about 200 to 300 C for thin polyolefin, 300 to 400 C for thick or adhesive-lined, 350 to 450 C nozzle for solder sleeves with a reflector; keep it moving.',
+    conditions: [{ field: 'tool', op: '=', values: ['hot-air'] }],
+    effect: 'favours',
+    methods: [],
+    values: { thinPolyolefinToolC: [200, 300], thickOrLinedToolC: [300, 400], solderSleeveToolC: [350, 450], distanceMm: [20, 50] },
+    source: { status: 'common practice', source: 'Workshop practice' },
+  },
+  {
+    id: 'he-shrink-max',
+    decides: 'heating',
+    statement: 'Navy training names an upper temperature of about 149 C for the sleeve with its heating tool.',
+    conditions: [{ field: 'sleeve', op: '=', values: ['polyolefin', 'polyolefin-adhesive-lined'] }],
+    effect: 'limits',
+    methods: [],
+    values: { sleeveMaxC: 149, printedF: 300 },
+    source: { status: 'from memory', source: 'US Navy NEETS module 4', clause: 'answer 13' },
+  },
+  {
+    id: 'he-sleeve-solder-order',
+    decides: 'heating',
+    statement:
+      "A sleeve put over a finished soldered joint must be fully shrunk well below the solder's solidus, or shrinking melts the joint: polyolefin over tin-lead is fine, fluoropolymer tube over soft solder is not, and over bismuth or indium alloy use cold covering or a very low-shrinking tube.",
+    conditions: [whenSolderedByHand, whenSleeved],
+    effect: 'requires',
+    methods: solderedByHand,
+    values: { minBelowSolidusK: 30 },
+    source: { status: 'common practice', source: 'Trade practice; recovery and solidus temperatures of the materials tables' },
+  },
+  {
+    id: 'he-solder-sleeve-order',
+    decides: 'heating',
+    statement:
+      'Solder sleeve: wires in and still, heat the middle until the ring has run to a fillet and the strands show, then the ends until their rings seal; let it set untouched. A ring that has only slumped is no joint: more heat or another method, not more minutes.',
+    conditions: [{ field: 'method', op: '=', values: ['solder-sleeve'] }],
+    effect: 'requires',
+    methods: ['solder-sleeve'],
+    values: { order: ['middle', 'ends'] },
+    source: { status: 'common practice', source: 'Trade practice; visual criteria of a solder sleeve' },
+  },
+  {
+    id: 'he-pvc-limit',
+    decides: 'heating',
+    statement:
+      'PVC wire insulation softens from about 80 C and flows by 140 to 160 C: keep hot air off it, shield the neighbours, and expect a solder sleeve on PVC wire to be harder on the wire than on the sleeve.',
+    conditions: [{ field: 'insulation', op: '=', values: ['PVC'] }, atHeating],
+    effect: 'limits',
+    methods: [],
+    values: { softenC: 80, flowC: [140, 160] },
+    source: { status: 'from memory', source: 'Material practice' },
+  },
+  noFlameRule,
+]

@@ -1,0 +1,4 @@
+import type { Provenance } from '../materials/index.ts'
+
+/** The source of a rule that no book prints and every workshop keeps. */
+export const tradePractice: Provenance = { status: 'common practice', source: 'Trade practice' }
