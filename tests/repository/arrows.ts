@@ -1,0 +1,153 @@
+import { importsOf, isPackageSource, isTest, targetOf } from './source.ts'
+import type { Finding, TreeFile } from './tree.ts'
+
+/** An arrow goes to the left only. */
+export const packageOrder = ['core', 'working', 'planner', 'site'] as const
+/** A room of core imports from the rooms before it only. */
+export const roomOrder = [
+  'errors',
+  'materials',
+  'tables',
+  'rules',
+  'heat',
+  'conductor',
+  'ampacity',
+  'circuit',
+  'protection',
+  'meter',
+  'joint',
+  'solder',
+  'crimp',
+  'sleeve',
+  'routing',
+  'suitability',
+] as const
+
+const packageOf = (path: string): string | undefined => /^(?:packages\/)?(core|working|planner|site)\//.exec(path)?.[1]
+const roomOf = (path: string): string | undefined => /^packages\/core\/src\/([^/]+)\//.exec(path)?.[1]
+const rank = (order: readonly string[], name: string): number => order.indexOf(name)
+
+/** An .astro file's code: its front matter and its scripts, the rest blanked out so that lines keep their numbers. */
+export function codeOf(file: TreeFile): TreeFile {
+  if (!file.path.endsWith('.astro')) return file
+  let inside = false
+  const lines = file.text.split('\n').map((line) => {
+    if (/^---\s*$/.test(line) || /^\s*<\/?script\b/.test(line)) {
+      inside = !inside
+      return ''
+    }
+    return inside ? line : ''
+  })
+  return { path: file.path, text: lines.join('\n') }
+}
+
+const isCode = (path: string): boolean => /\.(ts|mjs|astro)$/.test(path)
+
+/** Arrows between packages: core <- working <- planner <- site, through a package's own name and never through its files. */
+export function packageArrows(files: readonly TreeFile[]): readonly Finding[] {
+  const findings: Finding[] = []
+  for (const file of files.filter(({ path }) => isCode(path) && packageOf(path) !== undefined)) {
+    const own = packageOf(file.path) as string
+    for (const { specifier, line } of importsOf(codeOf(file))) {
+      const target = targetOf(file.path, specifier)
+      if (target === undefined) continue
+      const other = packageOf(target)
+      if (other === own) {
+        if (!specifier.startsWith('.') && own !== 'site')
+          findings.push({
+            path: file.path,
+            line,
+            found: `imports its own package by name, "${specifier}"`,
+            instead: 'import the file or the room index by a relative path',
+          })
+        continue
+      }
+      if (other === undefined) {
+        if (!isTest(file.path))
+          findings.push({
+            path: file.path,
+            line,
+            found: `imports "${specifier}" from outside the packages`,
+            instead: 'keep what ships inside packages/ or site/',
+          })
+        continue
+      }
+      if (rank(packageOrder, other) > rank(packageOrder, own)) {
+        findings.push({
+          path: file.path,
+          line,
+          found: `${own} imports ${other}`,
+          instead: `move what both need into ${own} or a package before it; arrows go ${packageOrder.join(' <- ')}`,
+        })
+      } else if (specifier.startsWith('.')) {
+        findings.push({ path: file.path, line, found: `reaches into ${other} by a path`, instead: `import from "@strandwise/${other}" or one of its rooms` })
+      }
+    }
+  }
+  return findings
+}
+
+/** Arrows between the rooms of core, and a room's door: others come in by its index.ts. */
+export function roomArrows(files: readonly TreeFile[]): readonly Finding[] {
+  const findings: Finding[] = []
+  for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path) && roomOf(path) !== undefined)) {
+    const own = roomOf(file.path) as string
+    if (rank(roomOrder, own) === -1)
+      findings.push({ path: file.path, found: `"${own}" is no room of core`, instead: `put the file into one of: ${roomOrder.join(', ')}` })
+    for (const { specifier, line } of importsOf(file)) {
+      const target = targetOf(file.path, specifier)
+      const other = target === undefined ? undefined : roomOf(target)
+      if (target === undefined || other === own) continue
+      if (other === undefined) {
+        findings.push({ path: file.path, line, found: `a room imports "${specifier}"`, instead: 'import the index.ts of the room that holds it' })
+      } else if (rank(roomOrder, other) > rank(roomOrder, own)) {
+        findings.push({
+          path: file.path,
+          line,
+          found: `room ${own} imports room ${other}`,
+          instead: `move what both need into ${own} or a room before it; the order is ${roomOrder.join(', ')}`,
+        })
+      } else if (!target.endsWith('/index.ts')) {
+        findings.push({
+          path: file.path,
+          line,
+          found: `goes past the door of room ${other}, "${specifier}"`,
+          instead: `export the name from ../${other}/index.ts and import it there`,
+        })
+      }
+    }
+  }
+  return findings
+}
+
+/** Circles of files that import each other, each told once. */
+export function importCircles(files: readonly TreeFile[]): readonly Finding[] {
+  const sources = files.filter(({ path }) => isPackageSource(path) && !isTest(path))
+  const known = new Set(sources.map(({ path }) => path))
+  const edges = new Map(
+    sources.map((file) => [
+      file.path,
+      importsOf(file)
+        .flatMap(({ specifier }) => targetOf(file.path, specifier) ?? [])
+        .filter((path) => known.has(path)),
+    ]),
+  )
+  const findings: Finding[] = []
+  const done = new Set<string>()
+  const visit = (path: string, trail: readonly string[]): void => {
+    const start = trail.indexOf(path)
+    if (start !== -1) {
+      findings.push({
+        path,
+        found: `a circle of imports: ${[...trail.slice(start), path].join(' -> ')}`,
+        instead: 'move the shared part into a file that both import',
+      })
+      return
+    }
+    if (done.has(path)) return
+    for (const next of edges.get(path) ?? []) visit(next, [...trail, path])
+    done.add(path)
+  }
+  for (const path of edges.keys()) visit(path, [])
+  return findings
+}

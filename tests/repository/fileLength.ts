@@ -1,0 +1,33 @@
+import type { Finding, TreeFile } from './tree.ts'
+
+export const limits = { formula: 150, table: 400, other: 250 } as const
+
+/** A folder of data holds tables; a room of core or a formula of working holds formulas; everything else is other. */
+export function kindOf(path: string): keyof typeof limits {
+  if (/\.(test|bench)\.ts$|\/index\.ts$/.test(path)) return 'other'
+  if (/^packages\/core\/src\/(tables|materials|rules)\//.test(path) || /^references\//.test(path) || /\.json$/.test(path)) return 'table'
+  return /^packages\/core\/src\/[^/]+\//.test(path) || /^packages\/working\/src\/formulas\/[^/]+\//.test(path) ? 'formula' : 'other'
+}
+
+const counted = /\.(ts|mjs|astro|css|json)$/
+/** Written by a tool, read by a person only in a difference. */
+const generated = new Set(['package-lock.json'])
+
+const instead = {
+  formula: 'one formula a file: give each its own, named after it; shared steps go to a file of their own',
+  table: 'one standard a file: split by clause or by kind',
+  other: 'split by topic: a reader should hold it in one view',
+} as const
+
+/** At most 150 lines for a formula's file, 400 for a table, 250 for anything else. */
+export function tooLong(files: readonly TreeFile[]): readonly Finding[] {
+  return files
+    .filter(({ path }) => counted.test(path) && !generated.has(path) && !path.startsWith('references/data/') && !path.startsWith('tests/results/'))
+    .map(({ path, text }) => ({ path, lines: text.replace(/\n$/, '').split('\n').length, kind: kindOf(path) }))
+    .filter(({ lines, kind }) => lines > limits[kind])
+    .map(({ path, lines, kind }) => ({
+      path,
+      found: `${lines} lines; a ${kind === 'other' ? 'file of this kind' : kind} has at most ${limits[kind]}`,
+      instead: instead[kind],
+    }))
+}

@@ -1,0 +1,81 @@
+import { codeOf } from './arrows.ts'
+import { importsOf, isPackageSource, isTest, targetOf } from './source.ts'
+import type { Finding, TreeFile } from './tree.ts'
+
+interface Manifest {
+  readonly dependencies?: Readonly<Record<string, string>>
+}
+
+/** "@scope/name/deep" and "name/deep" both belong to a package; "node:fs" is the platform's. */
+export function packageName(specifier: string): string {
+  const parts = specifier.split('/')
+  return specifier.startsWith('@') ? parts.slice(0, 2).join('/') : (parts[0] as string)
+}
+
+/** What ships takes from outside only what its package.json names; core takes nothing, and Node's own modules serve the command alone. */
+export function outsideImports(files: readonly TreeFile[]): readonly Finding[] {
+  const findings: Finding[] = []
+  for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path))) {
+    const owner = file.path.split('/')[1] as string
+    const manifest = files.find(({ path }) => path === `packages/${owner}/package.json`)
+    const named = Object.keys(manifest === undefined ? {} : ((JSON.parse(manifest.text) as Manifest).dependencies ?? {}))
+    for (const { specifier, line } of importsOf(codeOf(file))) {
+      if (specifier.startsWith('.')) continue
+      if (specifier.startsWith('node:')) {
+        if (!file.path.startsWith('packages/planner/src/command/')) {
+          findings.push({
+            path: file.path,
+            line,
+            found: `imports "${specifier}"`,
+            instead: 'a model has no files, clock or processes: pass the data in; only packages/planner/src/command/ may use Node',
+          })
+        }
+      } else if (!named.includes(packageName(specifier))) {
+        findings.push({
+          path: file.path,
+          line,
+          found: `imports "${specifier}", which packages/${owner}/package.json does not name`,
+          instead:
+            owner === 'core'
+              ? 'core has no dependency: write it here or move the caller to working'
+              : 'add the exact version there, with its reason in DEVELOPERS.md',
+        })
+      }
+    }
+  }
+  return findings
+}
+
+/** mathjs enters by one module, which creates the instance from the list of what is needed. */
+export function mathjsDoors(files: readonly TreeFile[]): readonly Finding[] {
+  const doors = files
+    .filter(({ path }) => /^(packages|site)\//.test(path) && /\.(ts|astro)$/.test(path) && !isTest(path))
+    .filter((file) => importsOf(codeOf(file)).some(({ specifier }) => packageName(specifier) === 'mathjs'))
+  const allowed = doors.find(({ path }) => path.startsWith('packages/working/')) ?? doors[0]
+  return doors
+    .filter((file) => file !== allowed || !file.path.startsWith('packages/working/'))
+    .map(({ path }) => ({
+      path,
+      found: 'imports mathjs',
+      instead: `take what you need from the one module that creates the instance${allowed === undefined ? '' : ` (${allowed.path})`}`,
+    }))
+}
+
+/** A relative import names a file of the tree, with its ending. */
+export function unresolved(files: readonly TreeFile[]): readonly Finding[] {
+  const known = new Set(files.map(({ path }) => path))
+  return files
+    .filter(({ path }) => /^(packages|references|tests)\/.*\.ts$/.test(path))
+    .flatMap((file) =>
+      importsOf(file)
+        .filter(({ specifier }) => specifier.startsWith('.'))
+        .map(({ specifier, line }) => ({ specifier, line, target: targetOf(file.path, specifier) as string }))
+        .filter(({ target }) => !known.has(target) && !target.includes('/dist/'))
+        .map(({ specifier, line }) => ({
+          path: file.path,
+          line,
+          found: `imports "${specifier}", which is not there`,
+          instead: 'name the file with its ending, "./x.ts"',
+        })),
+    )
+}

@@ -1,0 +1,77 @@
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs'
+import { dirname, join, relative } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { ensureInstalled } from './install.mjs'
+import { bin, newNode, root, toolEnvironment } from './place.mjs'
+import { run, step } from './terminal.mjs'
+
+const packages = ['core', 'working', 'planner']
+const siteFolder = join(root, 'site')
+const siteHash = join(root, 'node_modules', '.cache', 'strandwise-site')
+/** Folders that a build makes; they are never its input. */
+const made = new Set(['dist', '.astro', 'node_modules'])
+
+export const hasSite = () => ['astro.config.mjs', 'astro.config.ts'].some((name) => existsSync(join(siteFolder, name)))
+
+export const tool = (name) => realpathSync(join(bin, name))
+
+function filesIn(folder, skip = made) {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name)
+    if (entry.isDirectory()) return skip.has(entry.name) ? [] : filesIn(path, skip)
+    return [path]
+  })
+}
+
+/** The compiler leaves what it made from a source that is gone; such a file would still answer an import. */
+function removeLeftovers(name) {
+  const dist = join(root, 'packages', name, 'dist')
+  if (!existsSync(dist)) return
+  for (const path of filesIn(dist)) {
+    const source = join(root, 'packages', name, 'src', relative(dist, path))
+    if (/\.(d\.ts|js)$/.test(path) && !existsSync(source.replace(/\.(d\.ts|js)$/, '.ts'))) rmSync(path)
+  }
+}
+
+export async function buildPackages() {
+  packages.forEach(removeLeftovers)
+  const { code, output } = await run(newNode(), [tool('tsc'), '-b'], { cwd: root, env: toolEnvironment() })
+  return { ok: code === 0, output }
+}
+
+/** What the site is made from, as one hash: its own files, the built packages, the versions of its tools. */
+function siteInputs() {
+  const files = [...filesIn(siteFolder), ...packages.flatMap((name) => filesIn(join(root, 'packages', name, 'dist'))), join(root, 'package-lock.json')]
+  const hash = createHash('sha256')
+  for (const path of files.filter((file) => !file.endsWith('.tsbuildinfo')).sort())
+    hash.update(relative(root, path)).update('\0').update(readFileSync(path)).update('\0')
+  return hash.digest('hex')
+}
+
+export async function buildSite() {
+  const wanted = siteInputs()
+  if (existsSync(join(siteFolder, 'dist', 'index.html')) && existsSync(siteHash) && readFileSync(siteHash, 'utf8') === wanted)
+    return { ok: true, output: '', note: 'up to date' }
+  const own = JSON.parse(readFileSync(join(siteFolder, 'package.json'), 'utf8')).scripts?.build
+  const { code, output } =
+    own === undefined
+      ? await run(newNode(), [tool('astro'), 'build'], { cwd: siteFolder, env: toolEnvironment() })
+      : await run('npm', ['run', '--silent', 'build'], { cwd: siteFolder, env: toolEnvironment() })
+  if (code === 0) {
+    mkdirSync(dirname(siteHash), { recursive: true })
+    writeFileSync(siteHash, wanted)
+  }
+  return { ok: code === 0, output }
+}
+
+/** Packages, then the site; false where one failed. */
+export async function build() {
+  if (!(await step('packages', buildPackages)).ok) return false
+  return hasSite() ? (await step('site', buildSite)).ok : true
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  await ensureInstalled()
+  process.exitCode = (await build()) ? 0 : 1
+}

@@ -1,0 +1,80 @@
+import { existsSync } from 'node:fs'
+import { buildPackages, buildSite, hasSite, tool } from './build.mjs'
+import { ensureChromium } from './chromium.mjs'
+import { ensureInstalled } from './install.mjs'
+import { newNode, root, toolEnvironment } from './place.mjs'
+import { run, step } from './terminal.mjs'
+import { vitestProject } from './vitest.mjs'
+
+const node = (...args) => run(newNode(), args, { cwd: root, env: toolEnvironment() })
+const check = async (...args) => {
+  const { code, output } = await node(...args)
+  return { ok: code === 0, output }
+}
+const biome = (command) => check(tool('biome'), command, '--config-path=tests/format.json', '--max-diagnostics=50', '.')
+
+/** Stops at the first of the commands that fails. */
+async function inTurn(...commands) {
+  for (const command of commands) {
+    const result = await command()
+    if (!result.ok) return result
+  }
+  return { ok: true, output: '' }
+}
+
+/** TypeScript 7 stands beside 6 under an alias, whichever folder the installer chose for it. */
+const typescript7 = () => [`${root}node_modules/typescript7/bin/tsc`, `${root}tests/node_modules/typescript7/bin/tsc`].find((path) => existsSync(path))
+const packageProjects = ['core', 'working', 'planner'].map((name) => `packages/${name}`)
+
+/** Asked for before the steps begin, so that an installation has a line of its own. */
+let browser
+
+/** In the order in which a person wants to hear of them. A step without `passed` of its own counts as one. */
+const steps = [
+  ['format', () => biome('format')],
+  ['lint', () => biome('lint')],
+  ['types', () => inTurn(buildPackages, () => check(tool('tsc'), '-p', 'tests/tsconfig.json'))],
+  ['types 7', () => inTurn(...[...packageProjects, 'tests'].map((project) => () => check(typescript7(), '--noEmit', '-p', project)))],
+  ['unit', () => vitestProject('unit')],
+  ['references', () => vitestProject('references')],
+  ['arrows', () => vitestProject('repository')],
+  ['docs', () => vitestProject('docs')],
+  ['sizes', () => vitestProject('sizes')],
+  ...(hasSite()
+    ? [
+        ['site', () => inTurn(() => check(tool('astro'), 'check', '--root', 'site'), buildSite)],
+        ['browser', async () => vitestProject('browser', { CHROMIUM_PATH: await browser })],
+      ]
+    : []),
+]
+
+/** `npm test -- unit arrows` runs those steps alone. */
+function chosen(names) {
+  const unknown = names.filter((name) => !steps.some(([known]) => known === name))
+  if (unknown.length > 0) throw new Error(`no step is called "${unknown.join('", "')}"; there are: ${steps.map(([name]) => name).join(', ')}`)
+  return names.length === 0 ? steps : steps.filter(([name]) => names.includes(name))
+}
+
+async function main() {
+  const wanted = chosen(process.argv.slice(2))
+  await ensureInstalled()
+  if (wanted.some(([name]) => name === 'browser')) {
+    browser = ensureChromium()
+    await browser.catch(() => 'the step that needs it says so')
+  }
+  let passed = 0
+  let failed = 0
+  for (const [name, work] of wanted) {
+    const result = await step(name, work)
+    passed += result.passed ?? (result.ok ? 1 : 0)
+    failed += result.failed ?? (result.ok ? 0 : 1)
+  }
+  process.stdout.write(`${passed} passed, ${failed} failed\n`)
+  process.exitCode = failed === 0 ? 0 : 1
+}
+
+main().catch((error) => {
+  process.stderr.write(`${error.message.trimEnd()}\n`)
+  process.stdout.write('0 passed, 1 failed\n')
+  process.exitCode = 1
+})
