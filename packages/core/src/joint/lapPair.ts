@@ -1,0 +1,39 @@
+import { DomainError, requireNotNegative, requirePositive } from '../errors/index.ts'
+
+/** Two conductors side by side over an overlap: the current enters the first at its start and leaves the second at its end. */
+export interface LapPair {
+  readonly overlapMm: number
+  readonly conductorsOhmPerM: readonly [number, number]
+  readonly interfaceSPerM: number
+}
+
+/** Millimetres in a metre. */
+export const mmPerM = 1000
+
+/** Smallest number in which a double keeps all its digits; below it a product is taken apart. */
+const smallestNormal = 2 ** -1022
+
+/** Below this u the next term, of order u^2, is under the last digit of a double: the limit of a short overlap is then the value. */
+export const shortestCoupling = 1e-9
+
+/** Two resistances per metre, each 0 or above; 0 is a perfect conductor. */
+export function requireConductors(pair: readonly [number, number]): readonly [number, number] {
+  if (!Array.isArray(pair) || pair.length !== 2)
+    throw new DomainError('conductorsOhmPerM', pair, 'two numbers, one a conductor', undefined, pair === undefined ? 'missing' : 'wrong-choice')
+  requireNotNegative('conductorsOhmPerM.0', pair[0])
+  requireNotNegative('conductorsOhmPerM.1', pair[1])
+  return pair
+}
+
+/** The whole of an overlap's input. */
+export function requireLapPair(i: LapPair): void {
+  requirePositive('overlapMm', i.overlapMm)
+  requireConductors(i.conductorsOhmPerM)
+  requirePositive('interfaceSPerM', i.interfaceSPerM)
+}
+
+/** lambda = sqrt(g s) in 1/m, without overflow or loss of digits where the product itself would suffer. */
+export function couplingPerM(g: number, s: number): number {
+  const product = g * s
+  return product >= smallestNormal && product < Infinity ? Math.sqrt(product) : Math.sqrt(g) * Math.sqrt(s)
+}
