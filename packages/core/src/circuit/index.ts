@@ -1,1 +1,7 @@
-export {}
+export { areaForDropMm2 } from './areaForDrop.ts'
+export { circuitDefaults } from './circuitDefaults.ts'
+export { coilResistanceAtOhm } from './coilResistanceAt.ts'
+export { dropBudget } from './dropBudget.ts'
+export { type Load, loadCurrentA } from './loadCurrent.ts'
+export { type DropPoint, type DropStretch, locateDrop } from './locateDrop.ts'
+export { voltageDropV } from './voltageDrop.ts'

@@ -1,0 +1,59 @@
+import { resistivityOhmM } from '../conductor/index.ts'
+import { requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import type { MetalName } from '../materials/index.ts'
+
+/** Square millimetres in a square metre. */
+const mm2PerM2 = 1e6
+
+/** What both sizing functions are asked: the run, its current and the volts it may lose. */
+export interface DropRun {
+  readonly currentA: number
+  readonly outLengthM: number
+  readonly returnLengthM: number
+  readonly allowedDropV: number
+  readonly material: MetalName
+  readonly temperatureC: number
+}
+
+/** Drop times area of the run, in V mm2: what is lost in a conductor of 1 mm2. */
+export function dropTimesAreaVMm2(i: DropRun): number {
+  const currentA = requireNotNegative('currentA', i.currentA)
+  const lengthM = requireNotNegative('outLengthM', i.outLengthM) + requireNotNegative('returnLengthM', i.returnLengthM)
+  return requireFiniteResult('currentA', currentA, currentA * lengthM * resistivityOhmM(i.material, i.temperatureC) * mm2PerM2)
+}
+
+/**
+ * The conductor area whose feed and return together lose just the allowed volts.
+ *
+ * Joints and contacts take their part of the budget first; lay and a standard's unfavourable size come on top.
+ *
+ * @equation A = rho I (L_out + L_return)/V
+ * @symbol rho - material - ohm m - resistivity of the metal at the temperature
+ * @symbol T - temperatureC - C - temperature of the conductor
+ * @symbol I - currentA - A - load current
+ * @symbol L_out - outLengthM - m - wire from the source to the load
+ * @symbol L_return - returnLengthM - m - wire back; 0 where a chassis returns the current
+ * @symbol V - allowedDropV - V - what the wire may lose
+ * @symbol A - result - mm2 - area of each of the two wires
+ * @domain currentA: at least 0
+ * @domain outLengthM: at least 0
+ * @domain returnLengthM: at least 0
+ * @domain allowedDropV: above 0
+ * @domain temperatureC: from -60 to 300
+ * @throws DomainError outside the domain, and above the metal's melting point
+ * @throws UnknownEntryError for a metal that the table does not hold
+ * @example
+ * areaForDropMm2({ currentA: 4.2, outLengthM: 3, returnLengthM: 3, allowedDropV: 0.36, material: 'annealed-copper', temperatureC: 20 }) // 1.20687
+ * @source Ohm's law with the resistance of a uniform conductor
+ */
+export function areaForDropMm2(i: {
+  readonly currentA: number
+  readonly outLengthM: number
+  readonly returnLengthM: number
+  readonly allowedDropV: number
+  readonly material: MetalName
+  readonly temperatureC: number
+}): number {
+  const allowedDropV = requirePositive('allowedDropV', i.allowedDropV)
+  return requireFiniteResult('allowedDropV', allowedDropV, dropTimesAreaVMm2(i) / allowedDropV)
+}

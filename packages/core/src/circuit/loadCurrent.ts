@@ -1,0 +1,64 @@
+import { DomainError, requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+
+/** What draws the current: a constant current, a fixed resistance, or a constant power such as a converter. */
+export type Load =
+  | { readonly kind: 'current'; readonly currentA: number }
+  | { readonly kind: 'resistance'; readonly resistanceOhm: number }
+  | { readonly kind: 'power'; readonly powerW: number }
+
+const quantities = ['currentA', 'resistanceOhm', 'powerW'] as const
+/** Digits with which a limit is told: enough to use it, without the noise of the last bits. */
+const toldDigits = 12
+
+/**
+ * The current that a load draws from its source through the resistance of the run.
+ *
+ * A load of constant power has two operating points; the one with the higher load voltage is stable and is the answer.
+ *
+ * @equation current: I; resistance: I = V/(R_s + R); power: I = 2 P/(V + sqrt(V^2 - 4 R_s P))
+ * @symbol V - supplyV - V - source voltage
+ * @symbol R_s - seriesOhm - ohm - source, wires and joints in series
+ * @symbol R - load.resistanceOhm - ohm - of a load of fixed resistance
+ * @symbol P - load.powerW - W - taken by a load of constant power
+ * @symbol I - result - A - current in the loop; load.currentA where that is given
+ * @domain supplyV: above 0
+ * @domain seriesOhm: at least 0
+ * @domain optional load.currentA: at least 0
+ * @domain optional load.resistanceOhm: at least 0
+ * @domain optional load.powerW: at least 0
+ * @throws DomainError outside the domain; where the run cannot deliver the power, naming the largest power; where a constant current drops more than the supply; where nothing limits the current
+ * @example
+ * loadCurrentA({ supplyV: 12, seriesOhm: 0.2, load: { kind: 'power', powerW: 50 } }) // 4.50806
+ * @source Ohm's and Kirchhoff's laws; largest power where the load takes half the voltage
+ */
+export function loadCurrentA(i: { readonly supplyV: number; readonly seriesOhm: number; readonly load: Load }): number {
+  const V = requirePositive('supplyV', i.supplyV)
+  const series = requireNotNegative('seriesOhm', i.seriesOhm)
+  const load = i.load
+  const kind = requireChoice('load.kind', load?.kind, ['current', 'resistance', 'power'])
+  // A value that this kind does not read must still be a possible one.
+  const given = load as { readonly [quantity in (typeof quantities)[number]]?: number }
+  for (const quantity of quantities) if (given[quantity] !== undefined) requireNotNegative(`load.${quantity}`, given[quantity])
+  if (load.kind === 'current') return constantCurrent(V, series, requireNotNegative('load.currentA', load.currentA))
+  if (load.kind === 'power') return constantPower(V, series, requireNotNegative('load.powerW', load.powerW))
+  const loop = series + requireNotNegative('load.resistanceOhm', load.resistanceOhm)
+  if (loop === 0) throw new DomainError('load.resistanceOhm', load.resistanceOhm, `above 0 where seriesOhm is 0: nothing else limits a load of kind "${kind}"`)
+  return requireFiniteResult('load.resistanceOhm', load.resistanceOhm, V / loop)
+}
+
+function constantCurrent(V: number, series: number, currentA: number): number {
+  if (currentA * series > V) throw new DomainError('load.currentA', currentA, `at most ${told(V / series)} A: there the run drops the whole supply`)
+  return currentA
+}
+
+function constantPower(V: number, series: number, powerW: number): number {
+  const largestW = (V * V) / (4 * series)
+  if (powerW > largestW) throw new DomainError('load.powerW', powerW, `at most ${told(largestW)} W: the largest power that the run can deliver`)
+  // The share of the largest power cannot pass 1 but by rounding.
+  const share = Math.min(1, (4 * series * powerW) / (V * V))
+  return requireFiniteResult('load.powerW', powerW, (2 * powerW) / (V * (1 + Math.sqrt(1 - share))))
+}
+
+function told(value: number): string {
+  return String(Number(value.toPrecision(toldDigits)))
+}
