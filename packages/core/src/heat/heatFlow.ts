@@ -1,4 +1,4 @@
-import { requireBetween, requireChoice, requireFinite, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { requireBetween, requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { airHighestC, airLowestC } from './constants.ts'
 import { type Correlation, correlations, heatDefaults } from './correlation.ts'
 import { forcedFlowWPerM, naturalFlowWPerM, radiationFlowWPerM } from './surfaceFlow.ts'
@@ -21,7 +21,7 @@ import { forcedFlowWPerM, naturalFlowWPerM, radiationFlowWPerM } from './surface
  * @domain emissivity: from 0 to 1
  * @domain optional airSpeedMPerS: at least 0
  * @domain optional pressurePa: above 0
- * @domain optional solarAbsorbedWPerM: finite
+ * @domain optional solarAbsorbedWPerM: at least 0
  * @throws DomainError outside the domain
  * @example
  * heatFlowWPerM({ surfaceC: 60, ambientC: 20, diameterMm: 2.4, emissivity: 0.9, airSpeedMPerS: 0, pressurePa: 101325, solarAbsorbedWPerM: 0 }) // { convectionWPerM: 4.933, radiationWPerM: 1.898, totalWPerM: 6.831 }
@@ -50,7 +50,7 @@ export function heatFlowWPerM(i: {
   requireBetween('emissivity', emissivity, 0, 1)
   const airSpeedMPerS = requireNotNegative('airSpeedMPerS', i.airSpeedMPerS ?? heatDefaults.airSpeedMPerS)
   const pressurePa = requirePositive('pressurePa', i.pressurePa ?? heatDefaults.pressurePa)
-  const sun = requireFinite('solarAbsorbedWPerM', i.solarAbsorbedWPerM ?? heatDefaults.solarAbsorbedWPerM)
+  const sun = requireNotNegative('solarAbsorbedWPerM', i.solarAbsorbedWPerM ?? heatDefaults.solarAbsorbedWPerM)
   const correlation = requireChoice<Correlation>('correlation', i.correlation ?? heatDefaults.correlation, correlations)
   const D = i.diameterMm / 1000
   const natural = requireFiniteResult('diameterMm', i.diameterMm, naturalFlowWPerM(surfaceC, ambientC, D, pressurePa, correlation === 'morgan'))

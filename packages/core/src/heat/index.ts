@@ -1,5 +1,16 @@
 export { airProperties } from './airProperties.ts'
-export { airSpecificHeatJPerKgK, heatConstantsProvenance, standardGravityMPerS2, stefanBoltzmannWPerM2K4, zeroCelsiusK } from './constants.ts'
+export {
+  airHighestC,
+  airLowestC,
+  airSpecificHeatJPerKgK,
+  heatConstantsProvenance,
+  largestRayleigh,
+  leastRayleighMorgan,
+  leastReynoldsPrandtl,
+  standardGravityMPerS2,
+  stefanBoltzmannWPerM2K4,
+  zeroCelsiusK,
+} from './constants.ts'
 export { type Correlation, correlations, heatDefaults } from './correlation.ts'
 export { criticalRadiusMm } from './criticalRadius.ts'
 export { finConductanceWPerK, finDefaults } from './finConductance.ts'
@@ -7,3 +18,4 @@ export { churchillBernsteinNusselt, forcedConvectionNusselt } from './forcedConv
 export { heatFlowWPerM } from './heatFlow.ts'
 export { insulationResistanceMKPerW } from './insulationResistance.ts'
 export { morganBands, naturalConvectionNusselt } from './naturalConvectionNusselt.ts'
+export { surfaceFlowWPerM } from './surfaceFlow.ts'
