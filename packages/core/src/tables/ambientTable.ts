@@ -1,0 +1,24 @@
+import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
+
+/** One span of ambient temperatures, both ends in it, and the factor by the limit of the insulation; fromC null is "or less". */
+export interface AmbientRow {
+  readonly fromC: number | null
+  readonly toC: number
+  readonly limit60C?: number | null
+  readonly limit70C?: number | null
+  readonly limit75C?: number | null
+  readonly limit90C?: number | null
+  readonly limit150C?: number | null
+  readonly limit200C?: number | null
+  readonly limit250C?: number | null
+  /** Where it differs from the table's. */
+  readonly status?: ProvenanceStatus
+}
+
+/** Ambient factors of one source. */
+export interface AmbientTable {
+  /** Ambient for which its currents are stated. */
+  readonly referenceC: number
+  readonly rows: readonly AmbientRow[]
+  readonly provenance: Provenance
+}
