@@ -4,6 +4,22 @@ import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /**
+ * A sleeve is shrunk from its middle.
+ *
+ * @source in the rule itself
+ */
+export const fromCentreRule: PracticeRule = {
+  id: 'co-from-centre',
+  decides: 'covering',
+  statement: 'Shrink from the middle outward so no air is trapped; never both ends first.',
+  conditions: [whenSleeved],
+  effect: 'requires',
+  methods: [],
+  values: { order: 'centre outward' },
+  source: { status: 'published', source: 'Public tubing guides' },
+}
+
+/**
  * Insulations to which a hot-melt liner does not stick.
  *
  * @source in the rule itself
@@ -211,16 +227,7 @@ export const coveringRules: readonly PracticeRule[] = [
     values: { outerLongerEachEndMm: 5 },
     source: { status: 'common practice', source: 'NASA-STD-8739.4 figure 19-4 (double sleeving exists); step figure is trade practice' },
   },
-  {
-    id: 'co-from-centre',
-    decides: 'covering',
-    statement: 'Shrink from the middle outward so no air is trapped; never both ends first.',
-    conditions: [whenSleeved],
-    effect: 'requires',
-    methods: [],
-    values: { order: 'centre outward' },
-    source: { status: 'published', source: 'Public tubing guides' },
-  },
+  fromCentreRule,
   {
     id: 'co-adhesive-damp',
     decides: 'covering',

@@ -20,19 +20,20 @@ export const heatTheWorkRule: PracticeRule = {
 }
 
 /**
- * Hot air and no flame on a sleeve.
+ * How a solder sleeve is heated.
  *
  * @source in the rule itself
  */
-export const noFlameRule: PracticeRule = {
-  id: 'he-no-flame',
+export const solderSleeveOrderRule: PracticeRule = {
+  id: 'he-solder-sleeve-order',
   decides: 'heating',
-  statement: 'No lighter or torch on a sleeve: it gives no control, scorches one side and burns insulation. Hot air only.',
-  conditions: [atHeating],
-  effect: 'forbids',
-  methods: [],
-  values: { flameAllowed: false },
-  source: { status: 'published', source: 'Public tubing guides' },
+  statement:
+    'Solder sleeve: wires in and still, heat the middle until the ring has run to a fillet and the strands show, then the ends until their rings seal; let it set untouched. A ring that has only slumped is no joint: more heat or another method, not more minutes.',
+  conditions: [{ field: 'method', op: '=', values: ['solder-sleeve'] }],
+  effect: 'requires',
+  methods: ['solder-sleeve'],
+  values: { order: ['middle', 'ends'] },
+  source: { status: 'common practice', source: 'Trade practice; visual criteria of a solder sleeve' },
 }
 
 /**
@@ -365,17 +366,7 @@ export const heatingRules: readonly PracticeRule[] = [
     values: { minBelowSolidusK: 30 },
     source: { status: 'common practice', source: 'Trade practice; recovery and solidus temperatures of the materials tables' },
   },
-  {
-    id: 'he-solder-sleeve-order',
-    decides: 'heating',
-    statement:
-      'Solder sleeve: wires in and still, heat the middle until the ring has run to a fillet and the strands show, then the ends until their rings seal; let it set untouched. A ring that has only slumped is no joint: more heat or another method, not more minutes.',
-    conditions: [{ field: 'method', op: '=', values: ['solder-sleeve'] }],
-    effect: 'requires',
-    methods: ['solder-sleeve'],
-    values: { order: ['middle', 'ends'] },
-    source: { status: 'common practice', source: 'Trade practice; visual criteria of a solder sleeve' },
-  },
+  solderSleeveOrderRule,
   {
     id: 'he-pvc-limit',
     decides: 'heating',
@@ -387,5 +378,14 @@ export const heatingRules: readonly PracticeRule[] = [
     values: { softenC: 80, flowC: [140, 160] },
     source: { status: 'from memory', source: 'Material practice' },
   },
-  noFlameRule,
+  {
+    id: 'he-no-flame',
+    decides: 'heating',
+    statement: 'No lighter or torch on a sleeve: it gives no control, scorches one side and burns insulation. Hot air only.',
+    conditions: [atHeating],
+    effect: 'forbids',
+    methods: [],
+    values: { flameAllowed: false },
+    source: { status: 'published', source: 'Public tubing guides' },
+  },
 ]

@@ -4,6 +4,22 @@ import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /**
+ * Support behind a soldered joint that shakes.
+ *
+ * @source in the rule itself
+ */
+export const solderSupportRule: PracticeRule = {
+  id: 'sr-solder-support',
+  decides: 'strain-relief',
+  statement: 'Behind a soldered joint support the wire within about 50 mm, so the stiff end of the solder is not the hinge.',
+  conditions: [whenSoldered, { field: 'vibration', op: '=', values: ['some', 'strong'] }],
+  effect: 'requires',
+  methods: soldered,
+  values: { maxDistanceMm: 50 },
+  source: tradePractice,
+}
+
+/**
  * Support, bend and clearance, as rules.
  *
  * @source each rule carries its own
@@ -323,16 +339,7 @@ export const strainReliefRules: readonly PracticeRule[] = [
     values: { minDistanceMm: 610, minDistancePrintedIn: 24 },
     source: { status: 'published', source: '46 CFR', clause: '143.575(a)(3)' },
   },
-  {
-    id: 'sr-solder-support',
-    decides: 'strain-relief',
-    statement: 'Behind a soldered joint support the wire within about 50 mm, so the stiff end of the solder is not the hinge.',
-    conditions: [whenSoldered, { field: 'vibration', op: '=', values: ['some', 'strong'] }],
-    effect: 'requires',
-    methods: soldered,
-    values: { maxDistanceMm: 50 },
-    source: tradePractice,
-  },
+  solderSupportRule,
   {
     id: 'sr-bundle-size',
     decides: 'strain-relief',
