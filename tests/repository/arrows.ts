@@ -87,7 +87,7 @@ export function packageArrows(files: readonly TreeFile[]): readonly Finding[] {
   return findings
 }
 
-/** Arrows between the rooms of core, and a room's door: others come in by its index.ts. */
+/** Arrows between the rooms of core, and a room's doors: index.ts for everyone, inner.ts for the unguarded steps that other rooms build on and no user sees. */
 export function roomArrows(files: readonly TreeFile[]): readonly Finding[] {
   const findings: Finding[] = []
   for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path) && roomOf(path) !== undefined)) {
@@ -107,12 +107,12 @@ export function roomArrows(files: readonly TreeFile[]): readonly Finding[] {
           found: `room ${own} imports room ${other}`,
           instead: `move what both need into ${own} or a room before it; the order is ${roomOrder.join(', ')}`,
         })
-      } else if (!target.endsWith('/index.ts')) {
+      } else if (!/^packages\/core\/src\/[^/]+\/(index|inner)\.ts$/.test(target)) {
         findings.push({
           path: file.path,
           line,
           found: `goes past the door of room ${other}, "${specifier}"`,
-          instead: `export the name from ../${other}/index.ts and import it there`,
+          instead: `hand the name on from ../${other}/index.ts, or from its inner.ts where only other rooms may use it, and import it there`,
         })
       }
     }

@@ -12,7 +12,7 @@ export function deadExports(files: readonly TreeFile[]): readonly Finding[] {
     }
   }
   return files
-    .filter(({ path }) => isPackageSource(path) && !isTest(path) && !path.endsWith('/index.ts'))
+    .filter(({ path }) => isPackageSource(path) && !isTest(path) && !/\/(index|inner)\.ts$/.test(path))
     .filter(({ path }) => !taken.has(`${path} *`))
     .flatMap((file) =>
       exportsOf(file)

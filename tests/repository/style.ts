@@ -48,7 +48,7 @@ export function anys(files: readonly TreeFile[]): readonly Finding[] {
 /** A room's index hands names on and does nothing else. */
 export function busyIndexes(files: readonly TreeFile[]): readonly Finding[] {
   return files
-    .filter(({ path }) => isPackageSource(path) && path.endsWith('/index.ts') && !isTest(path))
+    .filter(({ path }) => isPackageSource(path) && /\/(index|inner)\.ts$/.test(path) && !isTest(path))
     .flatMap((file) => {
       const source = parse(file)
       return source.statements

@@ -1,0 +1,65 @@
+import type { Entry } from './extract.ts'
+
+const errors = ['DomainError', 'UnknownEntryError', 'ConvergenceError', 'NoSteadyStateError', 'QuantityError', 'JobError']
+/** A function that refuses nothing says so. */
+const nothing = /^nothing\b/
+
+/** Where the indices of lists don't matter: "conductors.1.areaMm2" and "conductors.0.areaMm2" are the same field. */
+const general = (path: string): string => path.replace(/(^|\.)\d+(?=\.|$)/g, '$10')
+
+function covers(domainPath: string, leafPath: string): boolean {
+  const wanted = general(leafPath).split('.')
+  const given = general(domainPath).split('.')
+  return wanted.length === given.length && given.every((segment, index) => segment === '*' || segment === wanted[index])
+}
+
+/** The path of a leaf as docstrings and errors write it: fields of the one input object bare, else led by the parameter's name. */
+export function writtenPaths(entry: Entry): readonly { readonly path: string; readonly kind: string; readonly listed: boolean }[] {
+  return entry.parameters.flatMap(({ name, leaves }) =>
+    leaves.map((leaf) => ({
+      path: entry.parameters.length === 1 && leaf.path !== '' && !/^\d/.test(leaf.path) ? leaf.path : leaf.path === '' ? name : `${name}.${leaf.path}`,
+      kind: leaf.kind,
+      listed: leaf.choices !== undefined,
+    })),
+  )
+}
+
+/** The planner's functions take jobs and plans, whose numbers the schema guards field by field. */
+const guardedBySchema = (entry: Entry): boolean => entry.package === 'planner'
+
+/** A guard checks an input and hands it back: it has no equation, and its edges are its parameters. */
+const isGuard = (entry: Entry): boolean => entry.package === 'core' && entry.room === 'errors'
+
+/** What a function's docstring lacks. */
+function functionLacks(entry: Entry): string[] {
+  const { doc } = entry
+  const lacks: string[] = []
+  if (doc.throws.length === 0) lacks.push('@throws')
+  if (doc.examples.length === 0) lacks.push('@example')
+  if (isGuard(entry)) return lacks
+  if (doc.equations.length === 0) lacks.push('@equation')
+  if (doc.symbols.length === 0) lacks.push('@symbol')
+  if (doc.sources.length === 0) lacks.push('@source')
+  for (const text of doc.throws) {
+    if (!nothing.test(text) && !errors.some((name) => text.startsWith(name))) lacks.push(`@throws "${text}" names none of ${errors.join(', ')}, nor "nothing"`)
+  }
+  if (doc.domains.length > 0 && !doc.throws.some((text) => text.startsWith('DomainError'))) lacks.push('@throws DomainError')
+  const paths = writtenPaths(entry)
+  for (const { path, kind, listed } of paths) {
+    if (kind === 'number' && !listed && !guardedBySchema(entry) && !doc.domains.some((line) => covers(line.path, path))) lacks.push(`@domain ${path}`)
+  }
+  for (const line of doc.domains) {
+    if (!paths.some(({ path, kind }) => kind === 'number' && covers(line.path, path))) lacks.push(`@domain ${line.path} belongs to no numeric parameter`)
+  }
+  return lacks
+}
+
+/** Everything that is missing or wrong in an export's docstring; empty where it is complete. */
+export function lacks(entry: Entry): readonly string[] {
+  const found: string[] = [...entry.doc.problems]
+  if (!/^.{4,}\.$/.test(entry.doc.sentence))
+    found.unshift(entry.doc.sentence === '' ? 'a sentence' : `a sentence with a full stop, not "${entry.doc.sentence}"`)
+  if (entry.kind === 'function') found.push(...functionLacks(entry))
+  if (entry.kind === 'value' && entry.package === 'core' && entry.room === 'tables' && entry.doc.sources.length === 0) found.push('@source')
+  return found
+}
