@@ -1,9 +1,8 @@
-import { UnknownEntryError } from '../errors/index.ts'
+import { requireFinite, UnknownEntryError } from '../errors/index.ts'
 import { insulations } from './insulations.ts'
 import { metals } from './metals.ts'
 import type { InsulationName, MetalName, SleeveMaterialName, SolderName } from './names.ts'
 import type { Insulation, Metal, SleeveMaterial, Solder } from './properties.ts'
-import type { MaterialValue } from './provenance.ts'
 import { sleeveMaterials } from './sleeveMaterials.ts'
 import { solders } from './solders.ts'
 
@@ -13,28 +12,75 @@ function entry<T>(parameter: string, table: Readonly<Record<string, T>>, name: s
   return found
 }
 
-/** The properties of a conductor or terminal metal. @throws UnknownEntryError with the known names */
+/**
+ * The properties of a conductor or terminal metal, each with low, nominal, high and provenance.
+ *
+ * @equation row of metals
+ * @symbol metal - result - 1 - resistivity, temperature coefficient, density, specific heat, conductivity, strength, melting point
+ * @throws UnknownEntryError for a name that the table does not hold, with the known names
+ * @example
+ * metal('annealed-copper') // { name: 'annealed-copper', temperatureCoefficient20PerK: { nominal: 0.00393 } }
+ * @source each property names its own
+ */
 export function metal(name: MetalName): Metal {
   return entry<Metal>('metal', metals, name)
 }
 
-/** The properties of a solder alloy. @throws UnknownEntryError with the known names */
+/**
+ * The properties of a solder alloy, each with low, nominal, high and provenance; null is not known.
+ *
+ * @equation row of solders
+ * @symbol solder - result - 1 - solidus, liquidus, density, resistivity, conductivity, strengths, heats
+ * @throws UnknownEntryError for a name that the table does not hold, with the known names
+ * @example
+ * solder('Sn63Pb37') // { name: 'Sn63Pb37', solidusC: { nominal: 183 } }
+ * @source each property names its own
+ */
 export function solder(name: SolderName): Solder {
   return entry<Solder>('solder', solders, name)
 }
 
-/** The properties of a wire insulation. @throws UnknownEntryError with the known names */
+/**
+ * The properties of a wire insulation, each with low, nominal, high and provenance; null is not known.
+ *
+ * @equation row of insulations
+ * @symbol insulation - result - 1 - continuous and short-exposure temperatures, conductivity, density, specific heat
+ * @throws UnknownEntryError for a name that the table does not hold, with the known names
+ * @example
+ * insulation('PVC') // { name: 'PVC', continuousC: { low: 70, high: 105 } }
+ * @source each property names its own
+ */
 export function insulation(name: InsulationName): Insulation {
   return entry<Insulation>('insulation', insulations, name)
 }
 
-/** The properties of a heat-shrink material. @throws UnknownEntryError with the known names */
+/**
+ * The properties of a heat-shrink material, each with low, nominal, high and provenance; null is not known.
+ *
+ * @equation row of sleeveMaterials
+ * @symbol sleeveMaterial - result - 1 - recovery ratio and temperatures, continuous use, change in length
+ * @throws UnknownEntryError for a name that the table does not hold, with the known names
+ * @example
+ * sleeveMaterial('polyolefin') // { name: 'polyolefin', recoveryRatio: { low: 2, high: 4 } }
+ * @source each property names its own
+ */
 export function sleeveMaterial(name: SleeveMaterialName): SleeveMaterial {
   return entry<SleeveMaterial>('sleeveMaterial', sleeveMaterials, name)
 }
 
-/** The nominal of a property that a model needs. @throws UnknownEntryError where it is not known: nothing is guessed */
-export function knownNominal(owner: { readonly name: string }, property: string, value: MaterialValue | null): number {
+/**
+ * The nominal value of a property that a model cannot do without; one that isn't known is refused, never guessed.
+ *
+ * @equation nominal of the property's row
+ * @symbol nominal - result - 1 - in the unit of the property
+ * @domain value.nominal: finite
+ * @throws UnknownEntryError where the property is null
+ * @throws DomainError where it is no finite number
+ * @example
+ * knownNominal({ name: 'PVC' }, 'conductivityWPerMK', { nominal: 0.17 }) // 0.17
+ * @source the property's own
+ */
+export function knownNominal(owner: { readonly name: string }, property: string, value: { readonly nominal: number } | null): number {
   if (value === null) throw new UnknownEntryError(property, owner.name, [])
-  return value.nominal
+  return requireFinite('value.nominal', value.nominal)
 }

@@ -1,7 +1,7 @@
 import type { InsulationName, MetalName, SleeveMaterialName, SolderName } from './names.ts'
 import type { MaterialValue } from './provenance.ts'
 
-/** null: not known; a function that needs it throws UnknownEntryError. */
+/** Properties of a metal at 20 °C; null is not known, and a function that needs it throws UnknownEntryError. */
 export interface Metal {
   readonly name: MetalName
   readonly resistivity20OhmM: MaterialValue
@@ -13,6 +13,7 @@ export interface Metal {
   readonly meltingC: MaterialValue
 }
 
+/** Properties of a solder alloy; null is not known. */
 export interface Solder {
   readonly name: SolderName
   readonly solidusC: MaterialValue
@@ -26,6 +27,7 @@ export interface Solder {
   readonly specificHeatJPerKgK: MaterialValue | null
 }
 
+/** Properties of a wire insulation; null is not known. */
 export interface Insulation {
   readonly name: InsulationName
   readonly continuousC: MaterialValue
@@ -35,6 +37,7 @@ export interface Insulation {
   readonly specificHeatJPerKgK: MaterialValue | null
 }
 
+/** Properties of a heat-shrink material; null is not known. */
 export interface SleeveMaterial {
   readonly name: SleeveMaterialName
   readonly recoveryRatio: MaterialValue | null

@@ -1,6 +1,7 @@
-/** published: read in the source or a reprint; derived: computed from published values by a stated formula. */
+/** What a value rests on. published: read in the source or a reprint; derived: computed from published values by a stated formula. */
 export type ProvenanceStatus = 'published' | 'common practice' | 'from memory' | 'derived'
 
+/** Where a value comes from, and what that is worth. */
 export interface Provenance {
   readonly status: ProvenanceStatus
   readonly source: string
@@ -8,12 +9,13 @@ export interface Provenance {
   readonly clause?: string
 }
 
+/** Two ends, low at most high. */
 export interface Interval {
   readonly low: number
   readonly high: number
 }
 
-/** low and high enclose what the sources print; nominal is what the models use. */
+/** A property as its sources give it. low and high enclose what the sources print; nominal is what the models use. */
 export interface MaterialValue extends Interval {
   readonly nominal: number
   readonly provenance: Provenance

@@ -19,10 +19,16 @@ const crimpTables: Readonly<Record<string, PullForceTable>> = {
  * @equation row of pullForce
  * @symbol F - result - N - minimum pull-out force
  * @domain optional gauge: finite
+ * @domain optional areaMm2: above 0
+ * @domain optional contactSize: finite
  * @throws DomainError where neither or both of area and gauge are given, or a contact size where the standard has none
  * @throws UnknownEntryError for a standard, a size or a contact size that has no row, with those that have
  * @example
  * minimumPullForceN({ standard: 'UL 486A-486B', gauge: 18 }) // 89
+ * @example
+ * minimumPullForceN({ standard: 'IEC 60352-2', areaMm2: 1.5 }) // 150
+ * @example
+ * minimumPullForceN({ standard: 'NASA-STD-8739.4', gauge: 20, contactSize: 20 }) // 85
  * @source UL 486A-486B, SAE AS7928, IEC 60352-2 (from memory), NASA-STD-8739.4; each row has its status
  */
 export function minimumPullForceN(i: {
