@@ -1,1 +1,5 @@
-export {}
+export { type FuseCandidate, fuseForWire } from './fuseForWire.ts'
+export { fuseOpeningS } from './fuseOpening.ts'
+export { prospectiveCurrentA } from './prospectiveCurrent.ts'
+export { protectionDefaults } from './protectionDefaults.ts'
+export { terminalCurrentA } from './terminalCurrent.ts'
