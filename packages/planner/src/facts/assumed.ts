@@ -1,0 +1,40 @@
+import type { Provenance } from '@strandwise/core'
+
+const ours = (source: string): Provenance => ({ status: 'common practice', source })
+
+/** What the plan takes where the job says nothing. Each use is listed among the plan's assumptions. */
+export const assumed = {
+  material: { value: 'annealed-copper', why: 'the commonest conductor; scrape a strand: silvery through and through is not copper' },
+  hottestAboveNowC: { value: 40, why: 'a summer day in a closed space; an engine space is hotter' },
+  coldestBelowNowC: { value: 0, why: 'a mild winter' },
+  dropShare: { value: 0.03, why: '3 % of the supply over the whole run: a limit of ours, in line with small-craft practice for loads that matter' },
+  layFactor: { value: 1.03, why: 'strands run a few per cent longer than the wire; 1.01 to 1.05 is usual' },
+  meterOhm: { percentOfReading: 0.8, counts: 3, resolution: 0.1, why: 'an ordinary hand meter on its lowest ohms range' },
+  meterVolt: { percentOfReading: 0.8, counts: 2, resolution: 0.01, why: 'an ordinary hand meter on its volts range' },
+  fourWireResolutionOhm: { value: 0.0001, why: 'an ordinary four-wire meter on its lowest range' },
+  jointShareOfDrop: { value: 0.1, why: 'a tenth of the drop budget is the outer limit for one joint' },
+  leadOhm: { value: 0.2, uncertainty: 0.1, why: 'two test leads and their probes' },
+  brightMarginMm: { value: 10, why: 'past the last dark copper, to be sure of bright strands' },
+  serviceSlackMm: { value: 20, why: 'left so that the plug can be pulled once more' },
+  iron: {
+    setC: 360,
+    tipResistanceKPerW: 1.5,
+    wettedContactKPerW: 6,
+    dryContactKPerW: 60,
+    why: 'a tip of some 2 mm; contact is the largest unknown, a factor 3 either way',
+  },
+  airSpeedMPerS: { value: 5, why: 'a small hot-air tool held close' },
+  nozzleMm: { value: 20, why: 'a nozzle of common width, or a small reflector' },
+  overlapDiameters: { value: 4, why: 'inside the 3 to 6 wire diameters of the spaceflight workmanship standard' },
+  solderLayerMm: { value: 0.1, why: 'solder between two wires pressed together' },
+  barrelMm: { value: 25, why: 'a common butt splice, end to end' },
+  ours: ours('choice of this plan'),
+} as const
+
+/** Common wall of thin vehicle and boat wire by area: common practice. */
+export function commonInsulationThicknessMm(areaMm2: number): number {
+  if (areaMm2 <= 1) return 0.6
+  if (areaMm2 <= 2.5) return 0.7
+  if (areaMm2 <= 6) return 0.8
+  return 1
+}

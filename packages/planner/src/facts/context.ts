@@ -1,0 +1,28 @@
+import type { MethodContext } from '@strandwise/core'
+import type { JobFacts } from './jobFacts.ts'
+
+/** What the trade rules on methods ask of a job. */
+export function methodContext(facts: JobFacts): MethodContext {
+  const { job } = facts
+  const tools: MethodContext['tools'][number][] = []
+  for (const kind of ['iron', 'hot-air'] as const) if (job.tools?.some((tool) => tool.kind === kind)) tools.push(kind)
+  // What was not asked is not held against a method: a crimp tool can be borrowed, and the plan says that it is needed.
+  if (job.hasCrimpTool !== false) tools.push('crimp-tool')
+  if (job.hasTerminalDie ?? job.hasCrimpTool !== false) tools.push('terminal-die')
+  return {
+    circuit: job.circuit.kind,
+    location: job.surroundings.location,
+    vibration: job.surroundings.vibration,
+    flexes: facts.flexes,
+    hottestC: facts.hottestC,
+    coldestC: facts.coldestC,
+    currentA: facts.currentA,
+    areaMm2: facts.areaMm2,
+    metals: [facts.material, job.terminal?.metal ?? facts.material],
+    insulation: facts.insulationName,
+    distanceToTerminationMm: job.damage.fromTerminationMm,
+    flammableVapour: facts.flammableVapour,
+    tools,
+    ...(job.circuit.rules === undefined ? {} : { rules: job.circuit.rules }),
+  }
+}

@@ -1,0 +1,5 @@
+export { issueLine, JobError, type JobIssue } from './jobError.ts'
+export { repairJobJsonSchema } from './jsonSchema.ts'
+export { parseRepairJob } from './parseRepairJob.ts'
+export type { JobReading, JobTool, Place, ReadingKind, RepairJob } from './repairJob.ts'
+export { repairJobSchema } from './repairJobSchema.ts'

@@ -1,0 +1,34 @@
+export interface JobIssue {
+  /** Dotted path of the field, e.g. "wire.outLengthM" or "readings.0.value". */
+  readonly path: string
+  readonly value: unknown
+  readonly allowed: string
+  /** The field as it would be right. */
+  readonly example: string
+}
+
+/** A job that can't be used: every issue with path, value, what is allowed and a corrected example. */
+export class JobError extends Error {
+  override readonly name = 'JobError'
+  readonly code = 'unusable-job'
+  readonly issues: readonly JobIssue[]
+
+  constructor(issues: readonly JobIssue[]) {
+    super(issues.map(issueLine).join('\n'))
+    this.issues = issues
+  }
+}
+
+/** One issue as one line of text. */
+export function issueLine(issue: JobIssue): string {
+  const example = issue.example === '' ? '' : `; for example ${issue.example}`
+  return `${issue.path === '' ? 'the job' : issue.path}: ${shown(issue.value)}; allowed: ${issue.allowed}${example}`
+}
+
+function shown(value: unknown): string {
+  if (value === undefined) return 'missing'
+  if (Array.isArray(value)) return 'is a list'
+  if (typeof value === 'object' && value !== null) return 'is an object'
+  if (typeof value === 'string') return `is "${value.length > 60 ? `${value.slice(0, 60)}…` : value}"`
+  return `is ${String(value)}`
+}

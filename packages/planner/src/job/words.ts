@@ -1,0 +1,56 @@
+/** The words a job may use; the schema, the form and the messages read them from here. */
+export const circuitKinds = [
+  'power',
+  'motor',
+  'lighting',
+  'signal',
+  'data-pair',
+  'thermocouple',
+  'safety',
+  'airbag',
+  'high-voltage',
+  'mains',
+  'fuel-or-explosive',
+] as const
+export const ruleBodies = ['small-craft', 'aircraft', 'road-vehicle', 'space', 'none'] as const
+export const metalNames = [
+  'annealed-copper',
+  'hard-drawn-copper',
+  'tinned-copper',
+  'copper-clad-aluminium',
+  'aluminium-1350',
+  'tin',
+  'brass-cuzn30',
+  'brass-cuzn37',
+  'phosphor-bronze-cusn5',
+  'low-carbon-steel',
+  'nickel',
+  'silver',
+] as const
+export const solderNames = ['Sn63Pb37', 'Sn60Pb40', 'Sn50Pb50', 'SAC305', 'Sn99.3Cu0.7', 'Sn96.5Ag3.5', 'Sn95Ag5', 'Sn42Bi58', 'In52Sn48'] as const
+export const insulationNames = ['PVC', 'XLPE', 'ETFE', 'PTFE', 'FEP', 'silicone', 'PA', 'PE', 'TPE'] as const
+export const sleeveMaterialNames = ['polyolefin', 'polyolefin-adhesive-lined', 'PVC', 'PVDF', 'PTFE', 'FEP', 'fluoroelastomer', 'silicone', 'PET'] as const
+export const methodNames = [
+  'soldered-lap',
+  'soldered-lineman-splice',
+  'crimped-butt-splice',
+  'crimped-and-sealed-butt-splice',
+  'solder-sleeve',
+  'new-crimped-terminal',
+  'replace-the-run',
+] as const
+export const places = [
+  'source+',
+  'fuse-in',
+  'fuse-out',
+  'joint-in',
+  'joint-out',
+  'terminal-wire',
+  'terminal-mate',
+  'load+',
+  'load-',
+  'return-joint',
+  'source-',
+] as const
+export const readingKinds = ['resistance', 'drop', 'four-wire', 'voltage'] as const
+export const wireStandards = ['AWG', 'SAE J1128', 'ISO 6722-1', 'IEC 60228'] as const

@@ -1,0 +1,146 @@
+import {
+  acceptanceResistanceOhm,
+  breakEvenOverlapMm,
+  interfaceConductanceSPerM,
+  type JointSite,
+  jointTemperatureC,
+  lapJointResistanceOhm,
+  type MethodName,
+  NoSteadyStateError,
+  solder,
+  transferLengthMm,
+} from '@strandwise/core'
+import { assumed } from '../facts/assumed.ts'
+import { stubMm } from '../facts/heatInputs.ts'
+import type { JobFacts } from '../facts/jobFacts.ts'
+import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
+import { ampere, degrees, mm, ohm, span } from './print.ts'
+import { jointShareOfDropV } from './readingsSection.ts'
+import type { PlanSection } from './repairPlan.ts'
+import { rule } from './rule.ts'
+import { SectionDraft } from './sectionDraft.ts'
+
+/** Length of the repair that is compared with as much plain wire. */
+export function jointLengthMm(method: MethodName, facts: JobFacts): number {
+  if (solderedMethods.includes(method)) return assumed.overlapDiameters.value * facts.conductorDiameterMm + 2 * stubMm(facts)
+  return assumed.barrelMm.value
+}
+
+function site(facts: JobFacts): JointSite {
+  const side = {
+    areaMm2: facts.areaMm2,
+    material: facts.material,
+    conductorDiameterMm: facts.conductorDiameterMm,
+    insulationThicknessMm: facts.insulationThicknessMm,
+    insulationConductivityWPerMK: facts.insulationConductivityWPerMK,
+  }
+  return { currentA: facts.currentA, ambientC: facts.hottestC, conductors: [side, side] }
+}
+
+export interface JointLimits {
+  /** A new joint: at most its own length of wire. */
+  readonly newOhm: number
+  /** Once aged. */
+  readonly agedOhm: number
+  /** By drop or temperature, whichever comes first: beyond it the joint is to be made again. */
+  readonly outerOhm: number
+}
+
+/** What the joint may measure, new and aged, and its outer limit. */
+export function jointLimits(method: MethodName, facts: JobFacts): JointLimits {
+  const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
+  const newOhm = acceptanceResistanceOhm({ ...base, plainWireMultiple: 1 }).resistanceOhm
+  const outer = acceptanceResistanceOhm({ ...base, limitC: facts.limitC, allowedDropV: jointShareOfDropV(facts) })
+  return { newOhm, agedOhm: 1.5 * newOhm, outerOhm: outer.resistanceOhm }
+}
+
+/** Predicted resistance of a soldered overlap; the band is the width of bond, half to one wire diameter. */
+function predicted(draft: SectionDraft, method: MethodName, facts: JobFacts): number {
+  const joint = solderedJoint(method, facts)
+  const conductorsOhmPerM = [facts.ohmPerM, facts.ohmPerM] as const
+  const conductance = (bondWidthMm: number) => ({ bondWidthMm, layerMm: assumed.solderLayerMm.value, layerOhmM: joint.alloyOhmM })
+  const found = [0.5, 1].map((share) => {
+    const interfaceSPerM = interfaceConductanceSPerM(conductance(share * facts.conductorDiameterMm))
+    return lapJointResistanceOhm({ overlapMm: joint.overlapMm, conductorsOhmPerM, interfaceSPerM })
+  })
+  const narrowSPerM = interfaceConductanceSPerM(conductance(0.5 * facts.conductorDiameterMm))
+  draft.working('interfaceConductanceSPerM', conductance(0.5 * facts.conductorDiameterMm))
+  draft.working('lapJointResistanceOhm', { overlapMm: joint.overlapMm, conductorsOhmPerM, interfaceSPerM: narrowSPerM })
+  const low = Math.min(...found)
+  const high = Math.max(...found)
+  draft.value('overlap', joint.overlapMm, 'mm', assumed.ours)
+  draft.value('solder', joint.solderMm3, 'mm³')
+  draft.value('resistance, well wetted', high, 'Ω', undefined, { low, high })
+  draft.value('transfer length', transferLengthMm({ conductorsOhmPerM, interfaceSPerM: narrowSPerM }), 'mm')
+  const breakEven = breakEvenOverlapMm({ conductorsOhmPerM, interfaceSPerM: narrowSPerM })
+  const asWire = breakEven === null ? '' : `; ${mm(breakEven)} of overlap already conducts as well as the wire it replaces`
+  draft.say(
+    'sound',
+    `Overlap ${mm(joint.overlapMm)}, ${assumed.overlapDiameters.value} wire diameters: ${span(low, high, ohm)} where the solder has wetted${asWire}. A soldered joint that runs hot is not wetted or is cracked; the solder's own resistance is not the cause.`,
+    rule('jg-lap-overlap').source,
+  )
+  draft.say(
+    'sound',
+    'The overlap is sized for the current, not for the full strength of the wire: a lap carries no lasting pull. Tie the wire on both sides.',
+    rule('sr-splice-no-load').source,
+  )
+  return high
+}
+
+/** How good the joint is: predicted resistance, temperature at full load in the hottest air, and what it may measure. */
+export function jointSection(facts: JobFacts, method: MethodName): PlanSection {
+  const draft = new SectionDraft('joint')
+  if (method === 'replace-the-run') return draft.say('sound', 'No joint: the run is replaced from terminal to terminal.', rule('cb-end-to-end').source).done()
+  const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
+  const limits = jointLimits(method, facts)
+  draft.working('acceptanceResistanceOhm', { ...base, plainWireMultiple: 1 })
+  draft.value('limit, new', limits.newOhm, 'Ω', rule('pr-mv-splice').source)
+  draft.value('limit, aged', limits.agedOhm, 'Ω', rule('pr-mv-splice').source)
+  draft.value('outer limit', limits.outerOhm, 'Ω', assumed.ours)
+  const soldered = solderedMethods.includes(method)
+  const expectedOhm = soldered ? predicted(draft, method, facts) : limits.newOhm
+  if (expectedOhm > limits.newOhm) draft.say('caution', `Predicted ${ohm(expectedOhm)} is more than as much plain wire, ${ohm(limits.newOhm)}.`)
+  if (!soldered)
+    draft.say(
+      'sound',
+      `A sound crimp measures at most as much as ${mm(base.jointLengthMm)} of its own wire: ${ohm(limits.newOhm)} new, ${ohm(limits.agedOhm)} once aged.`,
+      rule('pr-mv-splice').source,
+    )
+  warmth(draft, facts, method, { new: expectedOhm, outer: limits.outerOhm })
+  return draft.done()
+}
+
+function warmth(draft: SectionDraft, facts: JobFacts, method: MethodName, resistance: { readonly new: number; readonly outer: number }): void {
+  try {
+    const inputs = { ...site(facts), jointResistanceOhm: resistance.new }
+    const bands = (['churchill-chu', 'morgan'] as const).map((correlation) => jointTemperatureC({ ...inputs, correlation }))
+    const high = Math.max(...bands)
+    draft.working('jointTemperatureC', inputs)
+    draft.value('joint, full load in the hottest air', high, '°C', undefined, { low: Math.min(...bands), high })
+    const outerC = jointTemperatureC({ ...site(facts), jointResistanceOhm: resistance.outer })
+    draft.value('joint at its outer limit', outerC, '°C')
+    draft.say(
+      high > facts.limitC ? 'unsound' : 'sound',
+      `At ${ampere(facts.currentA)} and ${degrees(facts.hottestC)} it settles at ${degrees(high)}; at the outer limit of ${ohm(resistance.outer)} it would be ${degrees(outerC)}.`,
+    )
+    if (solderedMethods.includes(method)) solidusMargin(draft, facts, method, high)
+  } catch (error) {
+    if (!(error instanceof NoSteadyStateError)) throw error
+    draft.say('unsound', `No steady temperature at ${ampere(facts.currentA)}; up to ${ampere(error.largestCurrentA)} there is one.`)
+  }
+}
+
+function solidusMargin(draft: SectionDraft, facts: JobFacts, method: MethodName, jointC: number): void {
+  const { alloy } = solderedJoint(method, facts)
+  const solidus = solder(alloy).solidusC.nominal
+  const margin = solidus - jointC
+  const source = rule('me-temp-zone').source
+  if (margin < 40)
+    draft.say(
+      'unsound',
+      `${alloy} begins to melt at ${degrees(solidus)}: only ${Math.floor(margin)} K above the joint. 40 K is the least for an unloaded joint.`,
+      source,
+    )
+  else if (margin < 80 && facts.job.surroundings.vibration === 'strong')
+    draft.say('caution', `${alloy} begins to melt at ${degrees(solidus)}, ${Math.floor(margin)} K above the joint; a joint that is shaken wants 80 K.`, source)
+}

@@ -1,0 +1,103 @@
+import { assessMethods, galvanicDifferenceV, type MethodName, UnknownEntryError } from '@strandwise/core'
+import { methodContext } from '../facts/context.ts'
+import type { JobFacts } from '../facts/jobFacts.ts'
+import { cutBackFor, spliceNeedsMm } from './cutBackSection.ts'
+import type { PlanOption, PlanSection, PlanVerdict } from './repairPlan.ts'
+import { rule } from './rule.ts'
+import { SectionDraft } from './sectionDraft.ts'
+
+export const methodTitles: Readonly<Record<MethodName, string>> = {
+  'soldered-lap': 'soldered lap',
+  'soldered-lineman-splice': 'wrapped and soldered splice',
+  'crimped-butt-splice': 'crimped butt splice',
+  'crimped-and-sealed-butt-splice': 'crimped and sealed butt splice',
+  'solder-sleeve': 'solder sleeve',
+  'new-crimped-terminal': 'new crimped terminal',
+  'replace-the-run': 'new run of wire',
+}
+
+/** From here a difference of the anodic index wants plating or sealing in the wet: common practice, 0.15 V in harsh places. */
+const galvanicLimitV = 0.15
+
+const verdictOf: Readonly<Record<'suitable' | 'conditional' | 'unsuitable', PlanVerdict>> = { suitable: 'sound', conditional: 'caution', unsuitable: 'unsound' }
+
+export interface MethodChoice {
+  /** What the person means to do, or else what the plan recommends: the sections speak of it. */
+  readonly considered: MethodName
+  /** What the plan would do; its steps are for this one. */
+  readonly recommended: MethodName
+  readonly options: readonly PlanOption[]
+  readonly assessed: ReturnType<typeof assessMethods>
+}
+
+/** Each method with its verdict in this place, and the one that the plan takes. */
+export function chooseMethod(facts: JobFacts): MethodChoice {
+  const assessed = assessMethods(methodContext(facts)).filter((item) => facts.job.methods?.includes(item.method) ?? true)
+  const nearPlug = facts.job.damage.fromTerminationMm < spliceNeedsMm(facts)
+  const splice = (method: MethodName) => method !== 'new-crimped-terminal' && method !== 'replace-the-run'
+  const options = assessed.map(
+    (item): PlanOption => ({
+      of: 'method',
+      name: item.method,
+      verdict: verdictOf[item.verdict],
+      reasons: item.reasons.map((reason) => reason.text),
+    }),
+  )
+  // Near a plug a splice gives way to the terminal; the new run is the last resort, since it always works.
+  const rank = (item: (typeof assessed)[number]) =>
+    ['suitable', 'conditional', 'unsuitable'].indexOf(item.verdict) * 10 +
+    (item.method === 'replace-the-run' ? 5 : 0) +
+    (nearPlug && splice(item.method) ? 4 : 0) +
+    (!nearPlug && item.method === 'new-crimped-terminal' ? 3 : 0)
+  const best = [...assessed].sort((a, b) => rank(a) - rank(b))[0]
+  const recommended = best?.method ?? 'replace-the-run'
+  return { considered: facts.job.intendedMethod ?? recommended, recommended, options, assessed }
+}
+
+/** Crimp, hand solder, solder sleeve or a new terminal, for that vibration, damp and insulation. */
+export function methodSection(facts: JobFacts, choice: MethodChoice): PlanSection {
+  const draft = new SectionDraft('method')
+  const { considered, recommended } = choice
+  const found = choice.assessed.find((item) => item.method === considered)
+  const intended = facts.job.intendedMethod !== undefined
+  if (found === undefined) draft.say('unsound', `A ${methodTitles[considered]} is not among the methods at hand.`)
+  else {
+    const word = { suitable: 'suits this place', conditional: 'suits this place on conditions', unsuitable: 'is the wrong joint here' }[found.verdict]
+    draft.say(verdictOf[found.verdict], `${intended ? 'You mean to make' : 'The plan takes'} a ${methodTitles[considered]}: it ${word}.`)
+    const order = ['forbids', 'requires', 'favours']
+    for (const reason of [...found.reasons].sort((a, b) => order.indexOf(a.effect) - order.indexOf(b.effect)).slice(0, 8)) {
+      draft.say('sound', `${reason.text}${reason.changesIf === undefined ? '' : ` (${reason.changesIf})`}`, reason.source)
+    }
+  }
+  if (recommended !== considered) {
+    const cut = cutBackFor(recommended, facts)
+    const insert = cut.insertMm > 0 && recommended === 'new-crimped-terminal' ? ', on an inserted length of the same wire with one sealed splice well back' : ''
+    draft.say('sound', `Do instead: ${methodTitles[recommended]}${insert}.`)
+  }
+  metals(draft, facts)
+  if (facts.job.circuit.rules === undefined && facts.job.surroundings.location !== 'dry') {
+    draft.say('sound', `No body of rules is named. On a boat: ${rule('me-boat-lap-and-sleeve').statement}`, rule('me-boat-lap-and-sleeve').source)
+  }
+  return draft.done()
+}
+
+function metals(draft: SectionDraft, facts: JobFacts): void {
+  const { metal, matingMetal } = facts.job.terminal ?? {}
+  if (metal === undefined) return
+  try {
+    const pairs = [
+      ['wire and terminal', galvanicDifferenceV(facts.material, metal)],
+      ['terminal and its mate', matingMetal === undefined ? 0 : galvanicDifferenceV(metal, matingMetal)],
+    ] as const
+    for (const [name, differenceV] of pairs) {
+      if (differenceV <= galvanicLimitV) continue
+      draft.say(
+        facts.job.surroundings.location === 'dry' ? 'sound' : 'caution',
+        `${name}: the metals stand ${differenceV.toFixed(2)} V apart on the anodic index; above ${galvanicLimitV} V the baser one is eaten in the wet. Use like platings, or seal.`,
+      )
+    }
+  } catch (error) {
+    if (!(error instanceof UnknownEntryError)) throw error
+    draft.say('caution', `Whether ${facts.material} may touch ${metal} in the damp is not known here: ask the terminal's maker.`)
+  }
+}

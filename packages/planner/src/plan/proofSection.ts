@@ -1,0 +1,79 @@
+import { awgTable, type MethodName, minimumPullForceN, thermalTimeConstantS, UnknownEntryError } from '@strandwise/core'
+import { assumed } from '../facts/assumed.ts'
+import type { JobFacts } from '../facts/jobFacts.ts'
+import { solderedMethods } from '../facts/soldered.ts'
+import { jointLimits } from './jointSection.ts'
+import { ohm, volt } from './print.ts'
+import type { PlanSection } from './repairPlan.ts'
+import { rule } from './rule.ts'
+import { SectionDraft } from './sectionDraft.ts'
+
+/** What a hand meter's millivolt range shows: one count. */
+const millivoltCountV = 0.0001
+
+/** A sample made the same way, pulled to destruction: the trade's common table, by gauge. */
+function pullN(facts: JobFacts): number | null {
+  if (facts.gauge === null) return null
+  try {
+    return minimumPullForceN({ standard: 'UL 486A-486B', gauge: facts.gauge })
+  } catch (error) {
+    if (error instanceof UnknownEntryError) return null
+    throw error
+  }
+}
+
+/** Time that the real load must stand before the reading counts. */
+export function settlingS(facts: JobFacts): number {
+  const tau = thermalTimeConstantS({ ...facts.wire, ambientC: facts.ambientC, currentA: 0 })
+  return Math.max(300, 4 * tau)
+}
+
+/** How the repair is shown to be good: drop under load, four-wire, tug, sample, warmth, eye. */
+export function proofSection(facts: JobFacts, method: MethodName): PlanSection {
+  const draft = new SectionDraft('proof')
+  const settleS = settlingS(facts)
+  draft.working('thermalTimeConstantS', { ...facts.wire, ambientC: facts.ambientC })
+  draft.value('load on before reading', settleS, 's', rule('pr-load-test-time').source)
+  if (method !== 'replace-the-run') {
+    const limits = jointLimits(method, facts)
+    const newV = limits.newOhm * facts.currentA
+    draft.value('drop over the new joint, at most', newV, 'V', rule('pr-mv-splice').source)
+    draft.value('make it again from', limits.outerOhm * facts.currentA, 'V', assumed.ours)
+    draft.say(
+      'sound',
+      `Drop under load: with the real ${facts.currentA} A flowing for ${Math.ceil(settleS / 60)} minutes, read millivolts from bare metal to bare metal. At most ${volt(newV)} over the joint, as over as much of its own wire; make it again from ${volt(limits.outerOhm * facts.currentA)}.`,
+      rule('pr-mv-splice').source,
+      rule('pr-load-test-time').source,
+    )
+    if (newV < 10 * millivoltCountV)
+      draft.say(
+        'caution',
+        `${volt(newV)} is only a few counts of a millivolt range: put a larger known current through it for the test, or read four-wire; ${ohm(limits.newOhm)} is the limit.`,
+      )
+    else
+      draft.say(
+        'sound',
+        `Four wires, or millivolts at a known current, can show ${ohm(limits.newOhm)}; the ohms range with two leads cannot.`,
+        rule('rd-two-wire-floor').source,
+      )
+  }
+  draft.say('sound', rule('pr-light-tug').statement, rule('pr-light-tug').source)
+  if (!solderedMethods.includes(method) && method !== 'replace-the-run') {
+    const force = pullN(facts)
+    if (force !== null) {
+      draft.value('sample breaks above', force, 'N', awgTable.provenance)
+      draft.say(
+        'sound',
+        `Make a sample the same way and pull it apart: it must hold ${Math.round(force)} N. Never pull the repair itself so.`,
+        rule('pr-pull-reference').source,
+      )
+    } else draft.say('sound', rule('jg-strength-60').statement, rule('jg-strength-60').source)
+  } else if (method !== 'replace-the-run') draft.say('sound', rule('jg-strength-by-table').statement, rule('jg-strength-by-table').source)
+  draft.say('sound', rule('pr-temperature-rise').statement, rule('pr-temperature-rise').source)
+  const looks = solderedMethods.includes(method) ? ['jg-fillet', 'jg-appearance'] : ['pr-visual-list']
+  for (const id of looks) draft.say('sound', rule(id).statement, rule(id).source)
+  draft.say('sound', rule('pr-no-short-before-power').statement, rule('pr-no-short-before-power').source)
+  draft.say('sound', rule('pr-record').statement, rule('pr-record').source)
+  draft.say('sound', rule('pr-first-look-again').statement, rule('pr-first-look-again').source)
+  return draft.done()
+}

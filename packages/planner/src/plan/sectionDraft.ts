@@ -1,0 +1,72 @@
+import type { Provenance } from '@strandwise/core'
+import type { PlanSection, PlanValue, PlanVerdict, PlanWorking, SectionId } from './repairPlan.ts'
+import { worst } from './verdict.ts'
+
+export const sectionTitles: Readonly<Record<SectionId, string>> = {
+  readings: 'What the readings prove',
+  'wire-and-protection': 'Wire, terminal and fuse',
+  'cut-back': 'Cut back and slack',
+  method: 'Way to join',
+  joint: 'The joint',
+  heating: 'Heat',
+  covering: 'Covering',
+  'strain-relief': 'Strain relief',
+  proof: 'Proof',
+}
+
+export const derived: Provenance = { status: 'derived', source: 'computed by the models named in the workings' }
+export const commonPractice: Provenance = { status: 'common practice', source: 'common practice, no published source' }
+
+/** A section while it is written: verdicts only get worse, reasons stand in the order in which they were found. */
+export class SectionDraft {
+  readonly #id: SectionId
+  #verdict: PlanVerdict = 'sound'
+  readonly #values: PlanValue[] = []
+  readonly #reasons: string[] = []
+  readonly #workings: PlanWorking[] = []
+  readonly #sources = new Map<string, Provenance>()
+
+  constructor(id: SectionId) {
+    this.#id = id
+  }
+
+  get verdict(): PlanVerdict {
+    return this.#verdict
+  }
+
+  /** What, by how much, why, what to do. */
+  say(verdict: PlanVerdict, reason: string, ...sources: readonly Provenance[]): this {
+    this.#verdict = worst(this.#verdict, verdict)
+    if (!this.#reasons.includes(reason)) this.#reasons.push(reason)
+    return this.cite(...sources)
+  }
+
+  value(name: string, value: number, unit: string, provenance: Provenance = derived, band?: { readonly low: number; readonly high: number }): PlanValue {
+    const found: PlanValue = { name, value, unit, ...(band === undefined ? {} : { low: band.low, high: band.high }), provenance }
+    this.#values.push(found)
+    this.cite(provenance)
+    return found
+  }
+
+  working(id: string, inputs: Readonly<Record<string, unknown>>): this {
+    this.#workings.push({ id, inputs })
+    return this
+  }
+
+  cite(...sources: readonly Provenance[]): this {
+    for (const source of sources) this.#sources.set(`${source.status}|${source.source}|${source.clause ?? ''}`, source)
+    return this
+  }
+
+  done(): PlanSection {
+    return {
+      id: this.#id,
+      title: sectionTitles[this.#id],
+      verdict: this.#verdict,
+      values: this.#values,
+      reasons: this.#reasons,
+      workings: this.#workings,
+      sources: [...this.#sources.values()],
+    }
+  }
+}

@@ -1,0 +1,205 @@
+import {
+  conductorTemperatureBandC,
+  dropBudget,
+  fuseBands,
+  fuseForWire,
+  fuseProtectsWire,
+  NoSteadyStateError,
+  prospectiveCurrentA,
+  resistanceOhm,
+  terminalCurrentA,
+} from '@strandwise/core'
+import { bundleBand, wireCurrent } from '../facts/bundle.ts'
+import type { JobFacts } from '../facts/jobFacts.ts'
+import { ampere, degrees, percent, span, volt } from './print.ts'
+import type { PlanSection } from './repairPlan.ts'
+import { rule } from './rule.ts'
+import { SectionDraft } from './sectionDraft.ts'
+
+/** A terminal without a stated limit: the common housing plastics. */
+const commonTerminal = { ratedAmbientC: 25, limitC: 105, reserveFactor: 0.8 }
+
+function steadyWire(draft: SectionDraft, facts: JobFacts): void {
+  const inputs = { ...facts.wire, ambientC: facts.hottestC, currentA: facts.currentA }
+  try {
+    const band = facts.loadedInBundle > 1 ? bundleBand(facts, facts.currentA) : conductorTemperatureBandC(inputs)
+    draft.working(facts.loadedInBundle > 1 ? 'bundleTemperatureC' : 'conductorTemperatureC', inputs)
+    draft.value('conductor, in the hottest air', band.high, '°C', undefined, band)
+    const where = facts.loadedInBundle > 1 ? `among ${facts.loadedInBundle} loaded wires` : 'in free air'
+    const room = facts.limitC - band.high
+    const what = `${facts.sizeText} with ${facts.currentA} A ${where} at ${degrees(facts.hottestC)} settles at ${span(band.low, band.high, degrees)}`
+    if (room < 0)
+      draft.say(
+        'unsound',
+        `${what}: ${Math.ceil(-room)} K above the ${degrees(facts.limitC)} of the lowest grade of ${facts.insulationName}. Take thicker wire or better insulation.`,
+      )
+    else if (room < 10)
+      draft.say('caution', `${what}: only ${Math.floor(room)} K below the ${degrees(facts.limitC)} of the lowest grade of ${facts.insulationName}.`)
+    else draft.say('sound', `${what}, ${Math.floor(room)} K below the ${degrees(facts.limitC)} of the lowest grade of ${facts.insulationName}.`)
+  } catch (error) {
+    if (!(error instanceof NoSteadyStateError)) throw error
+    draft.say(
+      'unsound',
+      `${facts.sizeText} has no steady temperature at ${facts.currentA} A; up to ${ampere(error.largestCurrentA)} it stays below ${degrees(error.ceilingC)}. Take thicker wire.`,
+    )
+  }
+}
+
+function drop(draft: SectionDraft, facts: JobFacts): void {
+  const wireOhm = (lengthM: number) =>
+    lengthM === 0 ? 0 : resistanceOhm({ areaMm2: facts.areaMm2, lengthM, material: facts.material, temperatureC: facts.hottestC, layFactor: facts.layFactor })
+  const elements = [
+    { name: 'wire out', resistanceOhm: wireOhm(facts.outLengthM) },
+    { name: 'wire back', resistanceOhm: wireOhm(facts.returnLengthM) },
+  ].filter((element) => element.resistanceOhm > 0)
+  const budget = dropBudget({ currentA: facts.currentA, elements })
+  draft.working('dropBudget', { currentA: facts.currentA, elements })
+  draft.value('drop over the wire, out and back', budget.dropV, 'V')
+  const share = budget.dropV / facts.supplyV
+  const what = `The wire alone drops ${volt(budget.dropV)}, ${percent(share)} of ${facts.supplyV} V; ${volt(facts.allowedDropV)} is allowed over the run`
+  if (budget.dropV <= facts.allowedDropV) draft.say('sound', `${what}.`, rule('wp-conflict-drop-budget').source)
+  else if (facts.job.circuit.allowedDropV === undefined)
+    draft.say(
+      'caution',
+      `${what}, a limit of ours: the load gets less than it might. Thicker wire is the cure, not a better joint.`,
+      rule('wp-conflict-drop-budget').source,
+    )
+  else draft.say('unsound', `${what}. Thicker or shorter wire is the cure, not a better joint.`)
+}
+
+function terminal(draft: SectionDraft, facts: JobFacts): void {
+  const { ratedCurrentA, ratedAmbientC = commonTerminal.ratedAmbientC, limitC = commonTerminal.limitC, acceptsMm2 } = facts.job.terminal ?? {}
+  if (acceptsMm2 !== undefined && (facts.areaMm2 < acceptsMm2.low || facts.areaMm2 > acceptsMm2.high)) {
+    draft.say(
+      'unsound',
+      `The terminal's barrel takes ${acceptsMm2.low} to ${acceptsMm2.high} mm²; this wire has ${facts.areaMm2.toFixed(2)} mm². Take the barrel made for it; never cut strands to fit.`,
+      rule('me-barrel-range').source,
+    )
+  }
+  if (ratedCurrentA === undefined) return
+  if (facts.hottestC >= limitC) {
+    draft.say('unsound', `The hottest air, ${degrees(facts.hottestC)}, is at the terminal's own limit of ${degrees(limitC)}: no current is left.`)
+    return
+  }
+  const inputs = { ratedCurrentA, ratedAmbientC, limitC, ambientC: facts.hottestC, reserveFactor: commonTerminal.reserveFactor }
+  const allowedA = terminalCurrentA(inputs)
+  draft.working('terminalCurrentA', inputs)
+  draft.value('terminal, in the hottest air', allowedA, 'A')
+  const what = `The terminal, rated ${ratedCurrentA} A, carries ${ampere(allowedA)} at ${degrees(facts.hottestC)} with a fifth in reserve`
+  if (facts.currentA <= allowedA) draft.say('sound', `${what}: enough for ${facts.currentA} A.`, rule('wp-terminal-derating').source)
+  else
+    draft.say(
+      'unsound',
+      `${what}: too little for ${facts.currentA} A. Take a larger terminal; a repaired small one will burn again.`,
+      rule('wp-terminal-derating').source,
+    )
+}
+
+function fuse(draft: SectionDraft, facts: JobFacts): void {
+  const { circuit, load } = facts.job
+  const wireA = wireCurrent(facts)
+  if (wireA === null) return
+  draft.value('wire, for ever, in the hottest air', wireA, 'A')
+  const series = fuseBands['ISO 8820-3']
+  const choice = fuseForWire({
+    loadA: facts.currentA,
+    wireA,
+    ...(load.inrushA !== undefined && load.inrushS !== undefined ? { inrush: { currentA: load.inrushA, timeS: load.inrushS } } : {}),
+    ...(load.stallA === undefined ? {} : { stallA: load.stallA }),
+    ambientC: facts.hottestC,
+    series: 'ISO 8820-3',
+  })
+  draft.cite(series.provenance)
+  const advice =
+    choice.ratedA === null
+      ? 'No blade fuse both carries this load and guards this wire: thicker wire, or a slower protector by its own curve.'
+      : `A ${choice.ratedA} A blade fuse does both.`
+  if (circuit.fuseA === undefined) {
+    draft.say('caution', `No fuse is named. ${rule('wp-no-fuse').statement} ${advice}`, rule('wp-no-fuse').source)
+    return
+  }
+  const overload = 1.35 * circuit.fuseA
+  if (overload <= wireA)
+    draft.say('sound', `The ${circuit.fuseA} A fuse may pass ${ampere(overload)} for ever; the wire stands ${ampere(wireA)}.`, rule('wp-overload-zone').source)
+  else if (circuit.fuseA <= 1.5 * wireA && load.stallA === undefined && circuit.rules?.includes('small-craft')) {
+    draft.say(
+      'caution',
+      `The ${circuit.fuseA} A fuse may pass ${ampere(overload)} for ever and the wire stands ${ampere(wireA)}: within the 150 % that small-craft law allows. ${advice}`,
+      rule('wp-cfr-150pct').source,
+    )
+  } else
+    draft.say(
+      'unsound',
+      `The ${circuit.fuseA} A fuse may pass ${ampere(overload)} for ever; the wire stands only ${ampere(wireA)}. ${advice}`,
+      rule('wp-overload-zone').source,
+    )
+
+  const candidate = choice.candidates.find((item) => item.ratedA === circuit.fuseA)
+  if (candidate !== undefined && !candidate.carriesLoad)
+    draft.say(
+      'caution',
+      `${circuit.fuseA} A is small for a lasting load of ${facts.currentA} A: in ${degrees(facts.hottestC)} it should carry no more than ${ampere(0.75 * candidate.atAmbientA)}. It may blow for no fault.`,
+      rule('wp-continuous-75').source,
+    )
+  if (candidate?.carriesInrush === false) draft.say('caution', `${circuit.fuseA} A may open on the inrush of ${load.inrushA ?? 0} A.`, rule('wp-inrush').source)
+  if (load.stallA !== undefined && load.stallA < 1.35 * circuit.fuseA) {
+    draft.say(
+      'unsound',
+      `Stalled, the motor draws ${load.stallA} A, below the ${ampere(1.35 * circuit.fuseA)} at which a ${circuit.fuseA} A fuse is sure to open: a jammed motor cooks on behind it. ${advice}`,
+      rule('wp-motor-stall').source,
+    )
+  } else if (load.stallA !== undefined)
+    draft.say('sound', `Stalled, the motor draws ${load.stallA} A: the ${circuit.fuseA} A fuse opens.`, rule('wp-motor-stall').source)
+
+  if (facts.loadedInBundle === 1) {
+    const inputs = { ratedA: circuit.fuseA, band: series.band, wire: { ...facts.wire, ambientC: facts.hottestC }, limitC: facts.limitC }
+    const guard = fuseProtectsWire(inputs)
+    draft.working('fuseProtectsWire', { ...inputs, band: 'ISO 8820-3' })
+    if (!guard.protects && overload <= wireA) {
+      const gap = guard.unprotected[0]
+      if (gap !== undefined)
+        draft.say(
+          'caution',
+          `Between ${ampere(gap.lowA)} and ${ampere(gap.highA)} the slowest fuse of its band opens later than the wire reaches ${degrees(facts.limitC)}.`,
+        )
+    }
+  }
+  farEnd(draft, facts, circuit.fuseA)
+  if (circuit.fuseDistanceM !== undefined && circuit.fuseDistanceM > 0.2) {
+    draft.say(
+      'caution',
+      `The fuse sits ${circuit.fuseDistanceM} m from the source; what lies before it nothing guards. Within 0.2 m is the aim.`,
+      rule('wp-fuse-near-source').source,
+    )
+  }
+}
+
+function farEnd(draft: SectionDraft, facts: JobFacts, fuseA: number): void {
+  const sourceOhm = facts.job.circuit.sourceResistanceOhm
+  if (sourceOhm === undefined) return
+  const loopOhm = facts.ohmPerM * (facts.outLengthM + facts.returnLengthM)
+  const inputs = { supplyV: facts.supplyV, sourceOhm, loopOhm }
+  const faultA = prospectiveCurrentA(inputs)
+  draft.working('prospectiveCurrentA', inputs)
+  draft.value('short circuit at the far end', faultA, 'A')
+  const needed = 3.5 * fuseA
+  if (faultA < needed)
+    draft.say(
+      'caution',
+      `A dead short at the far end draws ${ampere(faultA)}, less than ${ampere(needed)}: the ${fuseA} A fuse may take many seconds.`,
+      rule('wp-far-end-fault').source,
+    )
+  else draft.say('sound', `A dead short at the far end draws ${ampere(faultA)}: the fuse opens at once.`, rule('wp-far-end-fault').source)
+}
+
+/** Whether wire, terminal and fuse suit the current, in that heat and bundle. */
+export function wireSection(facts: JobFacts): PlanSection {
+  const draft = new SectionDraft('wire-and-protection')
+  if (facts.material === 'copper-clad-aluminium') draft.say('unsound', rule('wp-cca').statement, rule('wp-cca').source)
+  if (facts.job.damage.kind === 'overheated') draft.say('caution', rule('me-conditions-overloaded').statement, rule('me-conditions-overloaded').source)
+  steadyWire(draft, facts)
+  drop(draft, facts)
+  terminal(draft, facts)
+  fuse(draft, facts)
+  return draft.done()
+}

@@ -1,0 +1,24 @@
+import { defineConfig } from 'astro/config'
+
+export default defineConfig({
+  output: 'static',
+  base: process.env['STRANDWISE_BASE'] ?? '/',
+  trailingSlash: 'always',
+  devToolbar: { enabled: false },
+  build: { inlineStylesheets: 'never' },
+  security: {
+    csp: {
+      algorithm: 'SHA-256',
+      directives: [
+        "default-src 'none'",
+        "img-src 'self' data:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "manifest-src 'self'",
+        "worker-src 'self'",
+        "base-uri 'none'",
+        "form-action 'none'",
+      ],
+    },
+  },
+})
