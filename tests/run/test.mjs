@@ -37,7 +37,7 @@ const steps = [
   ['types 7', () => inTurn(...[...packageProjects, 'tests'].map((project) => () => check(typescript7(), '--noEmit', '-p', project)))],
   ['unit', () => vitestProject('unit')],
   ['references', () => vitestProject('references')],
-  ['arrows', () => vitestProject('repository')],
+  ['arrows', () => vitestProject('repository', updateApi ? { STRANDWISE_UPDATE_API: '1' } : {})],
   ['docs', () => vitestProject('docs')],
   ['sizes', () => vitestProject('sizes')],
   ...(hasSite()
@@ -48,6 +48,9 @@ const steps = [
     : []),
 ]
 
+/** `npm test -- --update-api` rewrites tests/public-api.md, for review, and runs the step that compares it. */
+const updateApi = process.argv.includes('--update-api')
+
 /** `npm test -- unit arrows` runs those steps alone. */
 function chosen(names) {
   const unknown = names.filter((name) => !steps.some(([known]) => known === name))
@@ -56,7 +59,7 @@ function chosen(names) {
 }
 
 async function main() {
-  const wanted = chosen(process.argv.slice(2))
+  const wanted = chosen(updateApi ? ['arrows'] : process.argv.slice(2))
   await ensureInstalled()
   if (wanted.some(([name]) => name === 'browser')) {
     browser = ensureChromium()

@@ -1,0 +1,65 @@
+import type { Rooms } from './rooms.ts'
+
+/** The names of the contract that are built: each must be exported by its package and its room, with the contract's signature. A name never leaves this list. */
+export const built = {
+  tables: ['maximumResistanceOhmPerM', 'minimumPullForceN'],
+  rules: ['practiceRules', 'rulesFor'],
+  heat: [
+    'airProperties',
+    'naturalConvectionNusselt',
+    'forcedConvectionNusselt',
+    'heatFlowWPerM',
+    'criticalRadiusMm',
+    'insulationResistanceMKPerW',
+    'finConductanceWPerK',
+  ],
+  conductor: [
+    'awgToDiameterMm',
+    'awgToAreaMm2',
+    'areaMm2ToAwg',
+    'nearestAwg',
+    'parseAwg',
+    'formatAwg',
+    'mm2ToCircularMils',
+    'circularMilsToMm2',
+    'strandedAreaMm2',
+    'strandedDiameterMm',
+    'resistivityOhmM',
+    'resistanceOhm',
+    'resistanceOhmPerM',
+    'remainingAreaMm2',
+  ],
+  ampacity: ['conductorTemperatureC', 'steadyCurrentA', 'conductorTemperatureBandC', 'steadyCurrentBandA', 'wireState', 'bundleTemperatureC'],
+  circuit: ['voltageDropV', 'dropBudget', 'areaForDropMm2', 'loadCurrentA', 'coilResistanceAtOhm', 'locateDrop', 'smallestSizeForDrop'],
+  protection: ['terminalCurrentA', 'fuseForWire', 'fuseOpeningS', 'prospectiveCurrentA'],
+  meter: ['readingInterval', 'twoWireProof', 'dropTestVerdict', 'fourWireResistanceOhm', 'continuityProof'],
+  joint: [
+    'lapJointResistanceOhm',
+    'transferLengthMm',
+    'interfaceConductanceSPerM',
+    'constrictionResistanceOhm',
+    'contactSpotRadiusMm',
+    'crimpInterfaceResistanceOhm',
+    'lapCurrents',
+    'breakEvenOverlapMm',
+    'lapNetworkResistanceOhm',
+    'contactVoltageV',
+    'shearLagPeakRatio',
+  ],
+  solder: ['heatJoint'],
+  crimp: [],
+  sleeve: ['recoveryRatio', 'fitSleeve', 'recoveredWallMm', 'cutLengthMm', 'stackLayers', 'chooseSleeve', 'steppedSleeve', 'temperatureOrder'],
+  routing: [],
+  suitability: ['assessMethods', 'galvanicDifferenceV'],
+  working: ['parseQuantity', 'formatQuantity'],
+  planner: ['repairJobSchema', 'demoJobs', 'planRepair', 'reportMarkdown'],
+  plannerInDepth: ['parseRepairJob', 'repairJobJsonSchema'],
+} as const satisfies { readonly [R in keyof Rooms]: readonly (keyof Rooms[R])[] }
+
+/** Names that stand beside the contract's signatures: records, tables, errors. */
+export const builtBeside = {
+  materials: ['metals', 'solders', 'insulations', 'sleeveMaterials', 'metal', 'solder', 'insulation', 'sleeveMaterial'],
+  tables: ['iec60228', 'iso6722', 'saeJ1128', 'awgTable', 'pullForce', 'ambientFactors', 'groupingFactors', 'sleeveSizes', 'fuseBands'],
+  errors: ['DomainError', 'UnknownEntryError', 'ConvergenceError', 'NoSteadyStateError'],
+  working: ['QuantityError'],
+} as const
