@@ -1,1 +1,10 @@
-export {}
+export { chooseSleeve, type SleeveChoice } from './chooseSleeve.ts'
+export { cutLengthMm } from './cutLength.ts'
+export { fitSleeve, type SleeveFit } from './fitSleeve.ts'
+export type { OnCore } from './onCore.ts'
+export { recoveredWallMm } from './recoveredWall.ts'
+export { recoveryRatio } from './recoveryRatio.ts'
+export type { Sleeve } from './sleeve.ts'
+export { type StackedLayer, stackLayers } from './stackLayers.ts'
+export { steppedSleeve } from './steppedSleeve.ts'
+export { temperatureOrder } from './temperatureOrder.ts'

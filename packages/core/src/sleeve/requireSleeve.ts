@@ -1,0 +1,40 @@
+import { DomainError, requireBetween, requireFinite, requirePositive } from '../errors/index.ts'
+import { type Interval, sleeveMaterial } from '../materials/index.ts'
+import type { Sleeve } from './sleeve.ts'
+
+/** A tube that lost all its length would have changed by -1. */
+const vanishedShare = -1
+
+/** Two inside diameters of one tube: it recovers to less than it is supplied at. */
+export function requireInsides(path: string, suppliedInsideMm: number, recoveredInsideMm: number): void {
+  requirePositive(`${path}suppliedInsideMm`, suppliedInsideMm)
+  requirePositive(`${path}recoveredInsideMm`, recoveredInsideMm)
+  if (recoveredInsideMm >= suppliedInsideMm)
+    throw new DomainError(`${path}recoveredInsideMm`, recoveredInsideMm, `below suppliedInsideMm, ${suppliedInsideMm}`, undefined, 'contradiction')
+}
+
+/** A change of length as a signed share, one number or the ends of a range; returns the range. */
+export function requireChange(path: string, change: number | Interval): Interval {
+  if (typeof change !== 'object' || change === null) {
+    requireFinite(path, change)
+    if (change <= vanishedShare) throw new DomainError(path, change, 'above -1: a tube keeps some length')
+    return { low: change, high: change }
+  }
+  requireChange(`${path}.low`, change.low)
+  requireChange(`${path}.high`, change.high)
+  if (change.low > change.high) throw new DomainError(`${path}.low`, change.low, `at most high, ${change.high}`, undefined, 'contradiction')
+  return change
+}
+
+/** Refuses what no tube can be; names the field after the path, which ends in a dot or is empty. */
+export function requireSleeve(path: string, sleeve: Sleeve): void {
+  if (typeof sleeve !== 'object' || sleeve === null)
+    throw new DomainError(path.replace(/\.$/, '') || 'sleeve', sleeve, 'a sleeve', undefined, sleeve === undefined ? 'missing' : 'wrong-choice')
+  sleeveMaterial(sleeve.material)
+  requireInsides(path, sleeve.suppliedInsideMm, sleeve.recoveredInsideMm)
+  requirePositive(`${path}recoveredWallMm`, sleeve.recoveredWallMm)
+  if (typeof sleeve.longitudinalChange !== 'object')
+    throw new DomainError(`${path}longitudinalChange`, sleeve.longitudinalChange, 'low and high', undefined, 'missing')
+  requireChange(`${path}longitudinalChange`, sleeve.longitudinalChange)
+  if (sleeve.adhesiveWallMm !== undefined) requireBetween(`${path}adhesiveWallMm`, sleeve.adhesiveWallMm, 0, sleeve.recoveredWallMm)
+}
