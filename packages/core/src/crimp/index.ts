@@ -1,1 +1,5 @@
-export {}
+export { barrelFill } from './barrelFill.ts'
+export { compressionFraction } from './compressionFraction.ts'
+export { crimpDefaults } from './crimpDefaults.ts'
+export { crimpHeightMm } from './crimpHeight.ts'
+export { pullShareOfConductor } from './pullShareOfConductor.ts'
