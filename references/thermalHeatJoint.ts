@@ -1,0 +1,82 @@
+import { readFileSync } from 'node:fs'
+import { type HeatJointInput, type HeatJointResult, heatJoint } from '../packages/core/src/solder/index.ts'
+import type { Reference, ReferenceCase } from './compare.ts'
+
+interface GoldenCase {
+  readonly id: string
+  readonly inputs: HeatJointInput
+  readonly expected: Readonly<Record<string, unknown>>
+  readonly numericalError: Readonly<Record<string, number>>
+}
+
+const cases = JSON.parse(readFileSync(new URL('./data/thermalHeatJoint.json', import.meta.url), 'utf8')) as readonly GoldenCase[]
+
+/** Every figure of a result under its own name: "edgeC.1.0". */
+function figures(value: unknown, path: string, into: Map<string, number>): Map<string, number> {
+  if (typeof value === 'number') into.set(path, value)
+  else if (typeof value === 'object' && value !== null)
+    for (const [key, part] of Object.entries(value)) figures(part, path === '' ? key : `${path}.${key}`, into)
+  return into
+}
+
+const steady = (name: string): boolean => name.startsWith('steady')
+
+function casesAt(accuracy: number, wanted: (name: string) => boolean, allowed: (name: string, error: number) => ReferenceCase['allowed']): ReferenceCase[] {
+  return cases.flatMap((golden) => {
+    let result: Map<string, number> | undefined
+    const got = (name: string): number => {
+      result ??= figures(heatJoint({ ...golden.inputs, accuracy }) satisfies HeatJointResult, '', new Map())
+      return result.get(name) ?? Number.NaN
+    }
+    return [...figures(golden.expected, '', new Map())]
+      .filter(([name]) => wanted(name))
+      .map(([name, value]): ReferenceCase => {
+        const tolerance = allowed(name, golden.numericalError[name.split('.')[0] ?? ''] ?? 0)
+        return {
+          title: `${golden.id}, accuracy ${accuracy}, ${name}`,
+          printed: String(value),
+          unit: name.includes('S') ? 's' : 'C',
+          got: () => got(name),
+          ...(tolerance === undefined ? {} : { allowed: tolerance }),
+        }
+      })
+  })
+}
+
+const isTime = (name: string): boolean => /S(\.\d+)?$/.test(name)
+
+const source = 'heating of 19 lap joints: box scheme on graded grids, two grids extrapolated, adaptive time steps stopped at every change of phase'
+const clause = (accuracy: string): string => `golden cases, ${accuracy}`
+
+export const reference: readonly Reference[] = [
+  {
+    source,
+    clause: clause('steady state'),
+    status: 'derived',
+    cases: casesAt(1, steady, () => ({ relative: 1e-9, why: 'both sides solve the closed fin; the golden figures carry twelve digits' })),
+  },
+  {
+    source,
+    clause: clause('accuracy 1'),
+    status: 'derived',
+    cases: casesAt(
+      1,
+      (name) => !steady(name),
+      (name) =>
+        isTime(name) ? { relative: 2e-3, why: 'what accuracy 1 promises of times' } : { absolute: 0.3, why: 'what accuracy 1 promises of temperatures' },
+    ),
+  },
+  {
+    source,
+    clause: clause('accuracy 0.01'),
+    status: 'derived',
+    cases: casesAt(
+      0.01,
+      (name) => !steady(name),
+      (name, error) =>
+        isTime(name)
+          ? { relative: 2e-5, absolute: error, why: "what accuracy 0.01 promises of times, or the golden figure's own error where that is larger" }
+          : { absolute: 3e-3, why: 'what accuracy 0.01 promises of temperatures' },
+    ),
+  },
+]
