@@ -1,5 +1,4 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { build, hasSite } from './build.mjs'
 import { ensureInstalled } from './install.mjs'
@@ -7,25 +6,24 @@ import { newNode, root, toolEnvironment } from './place.mjs'
 import { serve } from './serve.mjs'
 import { run } from './terminal.mjs'
 
-const planner = join(root, 'packages', 'planner', 'dist')
-
 /** The first demo job goes through the command, as a person would run it. */
 async function printDemoPlan() {
-  const entry = JSON.stringify(new URL(`file://${join(planner, 'index.js')}`).href)
-  const script = `const { demoJobs } = await import(${entry}); process.stdout.write(JSON.stringify(Object.values(demoJobs)[0]))`
-  const job = await run(newNode(), ['--input-type=module', '--eval', script], { env: toolEnvironment() })
-  if (job.code !== 0) throw new Error(job.output)
-  const folder = mkdtempSync(join(tmpdir(), 'strandwise-'))
-  try {
-    const file = join(folder, 'demo.json')
-    writeFileSync(file, job.output)
-    const plan = await run(newNode(), [join(planner, 'command', 'main.js'), 'plan', file], { env: toolEnvironment() })
-    // 0 nothing unsound, 1 something unsound or refused: both are plans.
-    if (plan.code > 1) throw new Error(plan.output)
-    process.stdout.write(`\n${plan.output.trimEnd()}\n\n`)
-  } finally {
-    rmSync(folder, { recursive: true, force: true })
-  }
+  const names = await run(
+    newNode(),
+    ['--input-type=module', '--eval', `import { demoJobs } from '@strandwise/planner'; process.stdout.write(Object.keys(demoJobs)[0])`],
+    {
+      cwd: root,
+      env: toolEnvironment(),
+    },
+  )
+  if (names.code !== 0) throw new Error(names.output)
+  const plan = await run(newNode(), [join(root, 'packages', 'planner', 'dist', 'command', 'main.js'), 'plan', '--demo', names.output], {
+    cwd: root,
+    env: toolEnvironment(),
+  })
+  // 0 nothing unsound, 1 something unsound or refused: both are plans.
+  if (plan.code > 1) throw new Error(plan.output)
+  process.stdout.write(`\n${plan.output.trimEnd()}\n\n`)
 }
 
 /** Ends with the address, and stays until it is interrupted. */

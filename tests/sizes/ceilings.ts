@@ -1,0 +1,35 @@
+/** What may be shipped at most, minified and compressed. A ceiling is raised only with a reason written beside it. */
+export interface Ceiling {
+  readonly what: string
+  readonly code: string
+  /** Rooms of core that don't count here. */
+  readonly leftOut?: readonly string[]
+  readonly atMost: number
+  readonly why: string
+  /** Words that the bundle may not hold: the mark of something that came along unasked. */
+  readonly without?: RegExp
+}
+
+const core = '@strandwise/core'
+const data = ['tables', 'materials', 'rules'] as const
+const models = ['heat', 'conductor', 'ampacity', 'circuit', 'protection', 'meter', 'joint', 'solder', 'crimp', 'sleeve', 'routing', 'suitability'] as const
+
+const one = (name: string, atMost: number, why: string, from = core): Ceiling => ({
+  what: `${name} alone`,
+  code: `export { ${name} } from '${from}'`,
+  atMost,
+  why,
+})
+const all = (rooms: readonly string[]): string => rooms.map((room) => `export * from '${core}/${room}'`).join('\n')
+
+export const ceilings: readonly Ceiling[] = [
+  one('awgToAreaMm2', 400, 'the design: one formula, its guard and its error'),
+  one('voltageDropV', 750, 'three guards, a list of joints'),
+  one('lapJointResistanceOhm', 900, 'the overflow-safe form and its guards'),
+  one('fitSleeve', 850, 'six results and their guards'),
+  one('twoWireProof', 1000, 'the reading interval with it'),
+  one('resistanceOhm', 4200, 'the properties of every metal with their provenance: a metal is chosen by name at run time'),
+  one('steadyCurrentA', 6000, 'the heat balance and the metals'),
+  { what: "core's models, without tables, materials and rules", code: all(models), leftOut: data, atMost: 30_000, why: 'the design', without: /ISO 6722|NFPA/ },
+  { what: "core's tables and materials", code: all(['tables', 'materials']), atMost: 20_000, why: 'the design' },
+]
