@@ -1,0 +1,74 @@
+import { DomainError, requireFiniteResult, requirePositive, requireTemperature } from '../errors/index.ts'
+import { takenByCorrelation } from './jointByCorrelation.ts'
+import { settles } from './jointLinear.ts'
+import { takenLinear } from './jointLinearState.ts'
+import { type JointModel, jointModel } from './jointModel.ts'
+import type { JointSite } from './jointSite.ts'
+import { mmPerM } from './lapPair.ts'
+
+/** What may set the limit of a joint. */
+export type AcceptanceLimit = 'temperature' | 'drop' | 'plain-wire'
+
+/**
+ * The largest resistance a joint may have at 20 C: below it, it stays cool, takes no more than its share of the voltage and is no worse than plain wire.
+ *
+ * Only the limits that are given count; the smallest governs. By temperature it is 0 where a wire alone, or the joint at 0 ohm, is as hot as the limit already.
+ * Without temperature coefficient: a joint whose resistance rises must be better by that. Plain wire is the mean of both wires at 20 C.
+ *
+ * @equation R_T = (flow 1 + flow 2)/I^2 with the joint at T_max; R_V = V/I; R_w = n L (r1 + r2)/2
+ * @symbol I - currentA - A - current through the joint
+ * @symbol T_a - ambientC - C - temperature of air and surroundings
+ * @symbol T_max - limitC - C - temperature that the joint may reach
+ * @symbol V - allowedDropV - V - voltage that the joint may take
+ * @symbol n - plainWireMultiple - 1 - how many times its own length of wire it may resist: 1 as new
+ * @symbol L - jointLengthMm - mm - length of the joint
+ * @symbol A - conductors.0.areaMm2 - mm2 - area of a wire's conductor; its other data and the second wire's as in jointState
+ * @symbol R - result - ohm - the smallest of the three, beside which limit governs and each candidate
+ * @domain currentA: above 0
+ * @domain ambientC: from -173.15 to 1626.85
+ * @domain jointLengthMm: above 0
+ * @domain optional limitC: above -273.15
+ * @domain optional allowedDropV: above 0
+ * @domain optional plainWireMultiple: above 0
+ * @domain conductors.0.areaMm2: above 0
+ * @throws DomainError outside the domain, and where no limit is given
+ * @throws UnknownEntryError for a metal that the table does not hold
+ * @example
+ * acceptanceResistanceOhm({ currentA: 10, ambientC: 25, jointLengthMm: 10, limitC: 90, allowedDropV: 0.05, plainWireMultiple: 1, conductors: [{ areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17 }, { areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17 }] }) // { resistanceOhm: 0.00017241, governedBy: "plain-wire" }
+ * @source derived: the joint in service solved for its resistance; the limits themselves are the caller's
+ */
+export function acceptanceResistanceOhm(
+  i: JointSite & { readonly jointLengthMm: number; readonly limitC?: number; readonly allowedDropV?: number; readonly plainWireMultiple?: number },
+): {
+  readonly resistanceOhm: number
+  readonly governedBy: AcceptanceLimit
+  readonly candidates: readonly { readonly limit: AcceptanceLimit; readonly resistanceOhm: number }[]
+} {
+  const I = requirePositive('currentA', i.currentA)
+  const model = jointModel(i)
+  const lengthM = requirePositive('jointLengthMm', i.jointLengthMm) / mmPerM
+  const candidates: { readonly limit: AcceptanceLimit; readonly resistanceOhm: number }[] = []
+  if (i.limitC !== undefined) {
+    const taken = takenW(model, requireTemperature('limitC', i.limitC))
+    candidates.push({ limit: 'temperature', resistanceOhm: requireFiniteResult('limitC', i.limitC, Math.max(0, taken / I / I)) })
+  }
+  if (i.allowedDropV !== undefined) {
+    const V = requirePositive('allowedDropV', i.allowedDropV)
+    candidates.push({ limit: 'drop', resistanceOhm: requireFiniteResult('allowedDropV', V, V / I) })
+  }
+  if (i.plainWireMultiple !== undefined) {
+    const n = requirePositive('plainWireMultiple', i.plainWireMultiple)
+    const mean = 0.5 * (model.sides[0].r20 + model.sides[1].r20)
+    candidates.push({ limit: 'plain-wire', resistanceOhm: requireFiniteResult('plainWireMultiple', n, n * mean * lengthM) })
+  }
+  let governing = candidates[0]
+  if (governing === undefined) throw new DomainError('limitC', undefined, 'at least one of limitC, allowedDropV and plainWireMultiple', undefined, 'missing')
+  for (const candidate of candidates) if (candidate.resistanceOhm < governing.resistanceOhm) governing = candidate
+  return { resistanceOhm: governing.resistanceOhm, governedBy: governing.limit, candidates }
+}
+
+/** Heat that both wires take with the joint at a temperature; 0 where a wire alone is that hot already, or nothing comes to rest. */
+function takenW(model: JointModel, jointC: number): number {
+  if (!settles(model, 0, model.currentA, !model.linear)) return 0
+  return model.linear ? takenLinear(model, jointC) : takenByCorrelation(model, jointC)
+}

@@ -1,0 +1,122 @@
+import { rayleighNumber } from '../heat/index.ts'
+import { naturalFlowWPerM, radiationFlowWPerM } from '../heat/surfaceFlow.ts'
+import { type JointModel, referenceC, type SideModel, type WayOut } from './jointModel.ts'
+import { risingRoot, risingRootAbove } from './risingRoot.ts'
+
+/** Nodes and weights of Gauss's rule of five points on -1 to 1, from its roots in closed form. */
+const inner = Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3
+const outer = Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3
+const gauss = [
+  { at: -outer, weight: (322 - 13 * Math.sqrt(70)) / 900 },
+  { at: -inner, weight: (322 + 13 * Math.sqrt(70)) / 900 },
+  { at: 0, weight: 128 / 225 },
+  { at: inner, weight: (322 + 13 * Math.sqrt(70)) / 900 },
+  { at: outer, weight: (322 - 13 * Math.sqrt(70)) / 900 },
+] as const
+/** Pieces of the quadrature; five-point pieces err with the tenth power of their width. */
+const pieces = 4
+/** Rayleigh numbers at which Morgan's law jumps. */
+const morganEdges = [1e-2, 1e2, 1e4, 1e7] as const
+/** Rise in K up to which jumps are looked for. */
+const highestRiseK = 5000
+
+/** Heat that leaves a surface at ts, in W/m; still air. */
+export function surfaceLoss(model: JointModel, way: WayOut, ts: number): number {
+  const natural = naturalFlowWPerM(ts, model.ambientC, way.outsideM, model.pressurePa, model.morgan)
+  return natural + radiationFlowWPerM(ts, model.ambientC, way.outsideM, way.emissivity)
+}
+
+/** Surface temperature of a stretch whose conductor is at core, in degC; core at or above the ambient temperature. */
+export function surfaceC(model: JointModel, way: WayOut, core: number): number {
+  if (way.wallMKPerW === 0) return core
+  return risingRoot((ts) => ts + way.wallMKPerW * surfaceLoss(model, way, ts) - core, model.ambientC, core)
+}
+
+/** A long wire alone with its current: conductor, surface and loss far from the joint. */
+export interface FarWire {
+  readonly coreC: number
+  readonly surfaceC: number
+  readonly lossWPerM: number
+  /** Surface temperatures at which Morgan's law jumps, rising. */
+  readonly jumpsC: readonly number[]
+}
+
+/** The long wire; null where no temperature balances. Its own heating rises by I^2 R20 alpha a kelvin, the wall lets at most 1/wall through. */
+export function farWire(model: JointModel, side: SideModel, way: WayOut): FarWire | null {
+  const heating = model.currentA * model.currentA * side.r20
+  const b = heating * side.alpha
+  const a = 1 - b * way.wallMKPerW
+  if (!(a > 0)) return null
+  const cold = heating * (1 + side.alpha * (model.ambientC - referenceC))
+  const ts = risingRootAbove((x) => a * surfaceLoss(model, way, x) - cold - b * (x - model.ambientC), model.ambientC, 1)
+  if (ts === null) return null
+  const lossWPerM = surfaceLoss(model, way, ts)
+  return { coreC: ts + way.wallMKPerW * lossWPerM, surfaceC: ts, lossWPerM, jumpsC: model.morgan ? jumps(model, way) : [] }
+}
+
+/**
+ * Heat that flows into the long wire whose near end is at core, in W, by the first integral of its equation: flow^2 = 2 kA int (q - I^2 R') dT.
+ * The integral runs over the surface temperature; the wall's part and the linear rise of the resistance are exact, only int (q - q_far) dTs is a quadrature.
+ */
+export function flowIntoWire(model: JointModel, side: SideModel, way: WayOut, far: FarWire, core: number): number {
+  const ts = surfaceC(model, way, core)
+  const τ = ts - far.surfaceC
+  const Δq = surfaceLoss(model, way, ts) - far.lossWPerM
+  const R = way.wallMKPerW
+  const b = model.currentA * model.currentA * side.r20 * side.alpha
+  const integral = extraLoss(model, way, far, ts) - 0.5 * b * τ * τ + R * Δq * (0.5 * (1 - b * R) * Δq - b * τ)
+  const flow = Math.sqrt(2 * side.kA * Math.max(0, integral))
+  return core < far.coreC ? -flow : flow
+}
+
+/** int (q - q_far) dTs from the far surface temperature to ts, in pieces between jumps. */
+function extraLoss(model: JointModel, way: WayOut, far: FarWire, ts: number): number {
+  const low = Math.min(ts, far.surfaceC)
+  const high = Math.max(ts, far.surfaceC)
+  let from = low
+  let sum = 0
+  for (const jump of far.jumpsC) {
+    if (jump <= low || jump >= high) continue
+    sum += smoothLoss(model, way, far.lossWPerM, from, jump)
+    from = jump
+  }
+  sum += smoothLoss(model, way, far.lossWPerM, from, high)
+  return ts < far.surfaceC ? -sum : sum
+}
+
+/** One smooth stretch, over the sixth root of the rise: in it both natural laws and radiation are smooth down to a rise of 0. */
+function smoothLoss(model: JointModel, way: WayOut, farLoss: number, from: number, to: number): number {
+  const low = (from - model.ambientC) ** (1 / 6)
+  const half = ((to - model.ambientC) ** (1 / 6) - low) / (2 * pieces)
+  let sum = 0
+  for (let k = 0; k < pieces; k++) {
+    const middle = low + (2 * k + 1) * half
+    for (const { at, weight } of gauss) {
+      const z = middle + at * half
+      const z5 = z * z * z * z * z
+      sum += weight * z5 * (surfaceLoss(model, way, model.ambientC + z5 * z) - farLoss)
+    }
+  }
+  return 6 * half * sum
+}
+
+/** Where the Rayleigh number passes an edge of Morgan's law: it rises with the surface temperature to a peak, then falls as the air thins. */
+function jumps(model: JointModel, way: WayOut): readonly number[] {
+  const Ra = (ts: number): number => rayleighNumber(ts, model.ambientC, way.outsideM, model.pressurePa)
+  let left = model.ambientC
+  let right = model.ambientC + highestRiseK
+  const end = right
+  while (right - left > 1e-9 * end) {
+    const a = left + (right - left) / 3
+    const b = right - (right - left) / 3
+    if (Ra(a) < Ra(b)) left = a
+    else right = b
+  }
+  const found: number[] = []
+  for (const edge of morganEdges) {
+    if (Ra(left) <= edge) continue
+    found.push(risingRoot((ts) => Ra(ts) - edge, model.ambientC, left))
+    if (Ra(end) < edge) found.push(risingRoot((ts) => edge - Ra(ts), left, end))
+  }
+  return found.sort((a, b) => a - b)
+}
