@@ -1,1 +1,5 @@
-export {}
+export { parseStrands } from './construction.ts'
+export { formatDefaults, formatQuantity } from './formatQuantity.ts'
+export { type KindFacts, type QuantityKind, quantityKinds } from './kinds.ts'
+export { parseQuantity } from './parseQuantity.ts'
+export { type QuantityCode, QuantityError } from './quantityError.ts'

@@ -1,0 +1,43 @@
+import type { QuantityKind } from './kinds.ts'
+import { inOwnUnit, isUnit, type Reading, resolveUnit } from './reading.ts'
+import { readNumber } from './readNumber.ts'
+import { unitName } from './units.ts'
+
+/** Kinds that people write in two or three parts: 12 ft 6 in, 1 min 30 s, 5 lb 3 oz, 12° 30′. */
+const inParts: ReadonlySet<QuantityKind> = new Set<QuantityKind>(['lengthM', 'lengthMm', 'timeS', 'massKg', 'angleRad'])
+
+/** Sum of the parts; a text says what is wrong with them; null where the text is not in parts of known units. */
+export function readParts(plain: string, kind: QuantityKind): Reading | string | null {
+  if (!inParts.has(kind)) return null
+  const negative = plain.startsWith('-')
+  let at = negative || plain.startsWith('+') ? 1 : 0
+  let total = 0
+  let half = 0
+  let unitBefore = Number.POSITIVE_INFINITY
+  let numberBefore = 0
+  for (let part = 0; at < plain.length; part++) {
+    const number = readNumber(plain, at)
+    if (number === null || number.readings !== undefined || number.fault !== undefined) return null
+    if (number.value < 0) return part > 0 ? 'a part below 0' : null
+    const letters = /[^\d]*/y
+    letters.lastIndex = number.end
+    const written = letters.exec(plain)?.[0] ?? ''
+    at = letters.lastIndex
+    // Between two parts people write a space, a comma or a hyphen.
+    const name = unitName((at < plain.length ? written.replace(/[ ,-]+$/, '') : written).trim())
+    if (name === '') return part > 0 ? 'a part without a unit' : null
+    const unit = resolveUnit(kind, name)
+    if (!isUnit(unit)) return null
+    const size = unit.times / unit.over
+    const reading = inOwnUnit(number, unit)
+    if (part > 0 && !Number.isInteger(numberBefore)) return 'only the last part may have a fraction'
+    if (part > 0 && !(size < unitBefore)) return 'parts run from the larger unit to the smaller'
+    // A part equal to one whole of the unit before it says that the parts were not meant together.
+    if (part > 0 && !(reading.value < unitBefore * (1 - 1e-12))) return 'a part as large as the unit before it'
+    total += reading.value
+    half = reading.half
+    unitBefore = size
+    numberBefore = number.value
+  }
+  return { value: negative ? -total : total, half }
+}
