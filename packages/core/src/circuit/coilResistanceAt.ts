@@ -22,7 +22,7 @@ const hottestC = 300
  * @throws DomainError outside the domain, and above the metal's melting point
  * @throws UnknownEntryError for a metal that the table does not hold
  * @example
- * coilResistanceAtOhm({ resistanceOhm: 85, atC: 23, wantedC: 85, material: 'annealed-copper' }) // 105.469
+ * coilResistanceAtOhm({ resistanceOhm: 85, atC: 23, wantedC: 85, material: 'annealed-copper' }) // 105.4698
  * @source IEC 60028 for copper, temperature coefficient rule
  */
 export function coilResistanceAtOhm(i: {

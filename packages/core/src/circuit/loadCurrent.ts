@@ -28,7 +28,7 @@ const toldDigits = 12
  * @domain optional load.powerW: at least 0
  * @throws DomainError outside the domain; where the run cannot deliver the power, naming the largest power; where a constant current drops more than the supply; where nothing limits the current
  * @example
- * loadCurrentA({ supplyV: 12, seriesOhm: 0.2, load: { kind: 'power', powerW: 50 } }) // 4.50806
+ * loadCurrentA({ supplyV: 12, seriesOhm: 0.2, load: { kind: 'power', powerW: 50 } }) // 4.504902
  * @source Ohm's and Kirchhoff's laws; largest power where the load takes half the voltage
  */
 export function loadCurrentA(i: { readonly supplyV: number; readonly seriesOhm: number; readonly load: Load }): number {

@@ -43,7 +43,7 @@ const roundingShare = 1e-12
  * @throws DomainError outside the domain, and above the metal's melting point
  * @throws UnknownEntryError for a series or a metal that is not known, with those that are
  * @example
- * smallestSizeForDrop({ series: 'AWG', currentA: 4.2, outLengthM: 3, returnLengthM: 3, allowedDropV: 0.36, material: 'annealed-copper', temperatureC: 20 }) // { size: "16", areaMm2: 1.3088, dropV: 0.33198 }
+ * smallestSizeForDrop({ series: 'AWG', currentA: 4.2, outLengthM: 3, returnLengthM: 3, allowedDropV: 0.36, material: 'annealed-copper', temperatureC: 20 }) // { size: "16", areaMm2: 1.308696, dropV: 0.331989 }
  * @source Ohm's law; sizes of ASTM B258 and of IEC 60228
  */
 export function smallestSizeForDrop(i: {

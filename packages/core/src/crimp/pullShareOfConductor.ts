@@ -16,7 +16,7 @@ import { type Interval, type Metal, type MetalName, metal, metals } from '../mat
  * @throws DomainError outside the domain
  * @throws UnknownEntryError for a metal that is not known, or whose tensile strength is not
  * @example
- * pullShareOfConductor({ forceN: 89, areaMm2: 0.82, material: 'annealed-copper' }) // { low: 0.42564, high: 0.51684 }
+ * pullShareOfConductor({ forceN: 89, areaMm2: 0.82, material: 'annealed-copper' }) // { low: 0.425634, high: 0.516841 }
  * @source breaking force of a uniform conductor; the 60 % of an unlisted pair is NASA-STD-8739.4 with change 6
  */
 export function pullShareOfConductor(i: { readonly forceN: number; readonly areaMm2: number; readonly material: MetalName }): Interval {

@@ -31,7 +31,7 @@ export function accuracyBound(reading: number, percentOfReading: number, counts:
  * @domain optional leadUncertaintyOhm: at least 0
  * @throws DomainError outside the domain
  * @example
- * readingInterval({ reading: 0.5, percentOfReading: 0.5, counts: 3, resolution: 0.1, leadOhm: 0.2, leadUncertaintyOhm: 0.1 }) // { low: -0.1025, high: 0.7025, standardUncertainty: 0.18408 }
+ * readingInterval({ reading: 0.5, percentOfReading: 0.5, counts: 3, resolution: 0.1, leadOhm: 0.2, leadUncertaintyOhm: 0.1 }) // { low: -0.1025, high: 0.7025, standardUncertainty: 0.18394 }
  * @source JCGM 100:2008 (GUM), 4.3.7, rectangular distribution within bounds
  */
 export function readingInterval(i: {

@@ -25,7 +25,7 @@ import { protectionDefaults } from './protectionDefaults.ts'
  * @domain currentA: at least 0
  * @throws DomainError outside the domain, and for a band that is empty, does not rise or opens at the latest before it does at the soonest
  * @example
- * fuseOpeningS({ ratedA: 10, ambientFactor: 0.95, band: [{ multiple: 1.35, shortestS: 0.75, longestS: 600 }, { multiple: 2, shortestS: 0.15, longestS: 5 }], currentA: 15.2 }) // { shortestS: 0.3612, longestS: 74.505 }
+ * fuseOpeningS({ ratedA: 10, ambientFactor: 0.95, band: [{ multiple: 1.35, shortestS: 0.75, longestS: 600 }, { multiple: 2, shortestS: 0.15, longestS: 5 }], currentA: 15.2 }) // { shortestS: 0.374042, longestS: 75.7515 }
  * @source log-log interpolation between the points of an operating-time band
  */
 export function fuseOpeningS(i: { readonly ratedA: number; readonly ambientFactor?: number; readonly band: readonly FusePoint[]; readonly currentA: number }): {

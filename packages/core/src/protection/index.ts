@@ -1,5 +1,7 @@
 export { type FuseCandidate, fuseForWire } from './fuseForWire.ts'
 export { fuseOpeningS } from './fuseOpening.ts'
+export { fuseProtectsWire } from './fuseProtectsWire.ts'
+export type { FuseOverWire } from './matchBand.ts'
 export { prospectiveCurrentA } from './prospectiveCurrent.ts'
 export { protectionDefaults } from './protectionDefaults.ts'
 export { terminalCurrentA } from './terminalCurrent.ts'

@@ -22,7 +22,7 @@ const source = 'a terminal heats with the square of its current'
  * @domain optional reserveFactor: above 0 up to 1
  * @throws DomainError outside the domain, where the rated ambient is not below the limit, and where the ambient is above it
  * @example
- * terminalCurrentA({ ratedCurrentA: 10, ratedAmbientC: 20, limitC: 105, ambientC: 60, reserveFactor: 0.8 }) // 5.82086
+ * terminalCurrentA({ ratedCurrentA: 10, ratedAmbientC: 20, limitC: 105, ambientC: 60, reserveFactor: 0.8 }) // 5.820855
  * @source IEC 60512-5-2, test 5b, current-temperature derating
  */
 export function terminalCurrentA(i: {
