@@ -6,7 +6,7 @@ import type { MetalName } from '../materials/index.ts'
 const mm2PerM2 = 1e6
 
 /** What both sizing functions are asked: the run, its current and the volts it may lose. */
-export interface DropRun {
+interface DropRun {
   readonly currentA: number
   readonly outLengthM: number
   readonly returnLengthM: number

@@ -1,5 +1,5 @@
 /** Where a function of 0 to 1 is least, and where it lies below 0. */
-export interface Scan {
+interface Scan {
   readonly leastAt: number
   readonly least: number
   readonly below: readonly (readonly [number, number])[]
