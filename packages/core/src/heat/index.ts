@@ -18,4 +18,5 @@ export { churchillBernsteinNusselt, forcedConvectionNusselt } from './forcedConv
 export { heatFlowWPerM } from './heatFlow.ts'
 export { insulationResistanceMKPerW } from './insulationResistance.ts'
 export { morganBands, naturalConvectionNusselt } from './naturalConvectionNusselt.ts'
+export { rayleighNumber } from './rayleigh.ts'
 export { surfaceFlowWPerM } from './surfaceFlow.ts'

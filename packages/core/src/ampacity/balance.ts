@@ -1,0 +1,133 @@
+import { ConvergenceError } from '../errors/index.ts'
+import { surfaceFlowWPerM } from '../heat/index.ts'
+
+/** One wire, or one bundle, as the solvers see it: SI, nothing optional. The last five fields are their working space. */
+export interface Balance {
+  readonly outsideM: number
+  readonly emissivity: number
+  readonly ambientC: number
+  readonly airSpeedMPerS: number
+  readonly pressurePa: number
+  readonly morgan: boolean
+  readonly sunWPerM: number
+  /** From the conductor to the surface. */
+  readonly insideMKPerW: number
+  /** From the surface to the air where a film is given, else null. */
+  readonly filmMKPerW: number | null
+  readonly resistance20OhmPerM: number
+  readonly coefficientPerK: number
+  readonly meltingC: number
+  /** Surface above air, and what it sheds by convection and radiation, at the last evaluation. */
+  riseK: number
+  flowWPerM: number
+  evaluations: number
+  /** Share of the conductor's rise across the surface, and what each further kelvin of it sheds, at the last one found; 0 is unknown. */
+  outerShare: number
+  outerWPerMK: number
+}
+
+/** Heat residual in W/m; a share of a heat below 1 W/m, down to a thousandth. */
+const residualAllowed = 1e-9
+const leastHeatWPerM = 1e-3
+const evaluationsAllowed = 400
+/** Miss of the surface as a share of the conductor's rise, from which one more straight step needs no evaluation. */
+const surfaceNear = 1e-7
+/** Share of the rise that stands across the surface of a common wire; where a search begins. */
+export const startingShare = 0.9
+/** Two surfaces closer than this share of their rise are the same number. */
+const sameRise = 4e-16
+
+/** Convection and radiation at a rise of the surface above the air: the terms of the balance, once. */
+export function shed(b: Balance, riseK: number): number {
+  b.riseK = riseK
+  b.evaluations += 1
+  b.flowWPerM = surfaceFlowWPerM(b.ambientC + riseK, b.ambientC, b.outsideM, b.emissivity, b.airSpeedMPerS, b.pressurePa, b.morgan)
+  return b.flowWPerM
+}
+
+/**
+ * Finds the surface where heatWPerM + perK x rise is shed, between 0 and highestK; false where even highestK sheds too little.
+ * The unknown is ln(rise), the function ln(heat/shed), nearly a straight line: inverse interpolation through three points,
+ * kept in a bracket because Morgan's law jumps. Starts at b.riseK with that slope; scale turns the difference into the residual.
+ */
+export function findRise(b: Balance, heatWPerM: number, perK: number, scale: number, slope: number, highestK: number): boolean {
+  let low = 0
+  let high = Infinity
+  let rise = Math.min(b.riseK, highestK)
+  let x0 = 0
+  let h0 = 0
+  let x1 = 0
+  let h1 = 0
+  for (let n = 0; n < evaluationsAllowed; n += 1) {
+    const flow = shed(b, rise)
+    const heat = heatWPerM + perK * rise
+    const excess = heat - flow
+    if (Math.abs(excess) * scale <= residualAllowed * Math.min(1, Math.max(leastHeatWPerM, flow))) return true
+    if (excess > 0) {
+      if (rise >= highestK) return false
+      low = rise
+    } else high = rise
+    if (high <= low * (1 + sameRise)) return true
+    const x = Math.log(rise)
+    const h = Math.log(heat / flow)
+    let step = h / slope
+    if (n > 0) {
+      const d = (x - x1) / (h - h1)
+      step = n === 1 ? -h * d : -h * d + (h * h1 * (d - (x1 - x0) / (h1 - h0))) / (h - h0)
+    }
+    // A step that leaves the bracket, or a search that no longer gains, halves the bracket instead.
+    const next = n > 3 && high < Infinity && Math.abs(h) > 0.5 * Math.abs(h1) ? Number.NaN : rise * Math.exp(step)
+    x0 = x1
+    h0 = h1
+    x1 = x
+    h1 = h
+    if (next > low && next < high) rise = Math.min(next, highestK)
+    else if (high === Infinity) rise = Math.min(4 * rise, highestK)
+    else rise = low === 0 ? 0.25 * high : Math.sqrt(low * high)
+  }
+  throw new ConvergenceError('heat balance of a wire, in W/m', heatWPerM + perK * b.riseK - b.flowWPerM)
+}
+
+/**
+ * Net heat into the surface, W/m, of a conductor at this temperature: finds the surface where rise + R (shed - sun) is the
+ * conductor's rise. Starts from the last share that stood across the surface.
+ */
+export function flowAtConductor(b: Balance, conductorC: number): number {
+  const R = b.insideMKPerW
+  if (b.filmMKPerW !== null) {
+    const flow = (conductorC - b.ambientC - b.sunWPerM * b.filmMKPerW) / (R + b.filmMKPerW)
+    b.flowWPerM = flow + b.sunWPerM
+    b.riseK = b.flowWPerM * b.filmMKPerW
+    return flow
+  }
+  const whole = conductorC - b.ambientC + R * b.sunWPerM
+  if (whole === 0 || R === 0) return shed(b, whole) - b.sunWPerM
+  let near = 0
+  let far = whole
+  let rise = b.outerShare * whole
+  let perK = b.outerWPerMK
+  let rise0 = 0
+  let flow0 = 0
+  for (let n = 0; n < evaluationsAllowed; n += 1) {
+    const flow = shed(b, rise)
+    const over = rise + R * flow - whole
+    // Flow grows nearly as the rise to a power; without a second point 1.15 is close.
+    if (n > 0 && rise !== rise0) perK = (flow - flow0) / (rise - rise0)
+    if (!(perK > 0)) perK = (1.15 * flow) / rise
+    const step = over / (1 + R * perK)
+    if (Math.abs(over) <= surfaceNear * Math.abs(whole) || Math.abs(far - near) <= sameRise * Math.abs(far)) {
+      b.riseK = rise - step
+      b.flowWPerM = flow - perK * step
+      b.outerShare = b.riseK / whole
+      b.outerWPerMK = perK
+      return b.flowWPerM - b.sunWPerM
+    }
+    if (over > 0 === whole > 0) far = rise
+    else near = rise
+    rise0 = rise
+    flow0 = flow
+    rise -= step
+    if (!(Math.abs(rise) > Math.abs(near) && Math.abs(rise) < Math.abs(far)) || n > 12) rise = 0.5 * (near + far)
+  }
+  throw new ConvergenceError('surface of a wire, in K', rise0)
+}

@@ -1,0 +1,86 @@
+import { absoluteZeroC, DomainError, NoSteadyStateError } from '../errors/index.ts'
+import { morganBands, rayleighNumber } from '../heat/index.ts'
+import { type Balance, findRise, flowAtConductor, shed, startingShare } from './balance.ts'
+import { estimateRise } from './estimateRise.ts'
+
+const referenceC = 20
+/** What rounding may add to a temperature that stands exactly at its ceiling, as a share of kelvins. */
+const ceilingSlack = 1e-9
+/** The Rayleigh number past one of Morgan's downward jumps within which a lower root may exist before it. */
+const lowerRootReach = 1.05
+
+/** Current that brings the conductor to this temperature; null where none is allowed. */
+export function currentAtConductor(b: Balance, conductorC: number): number | null {
+  if (conductorC <= b.ambientC) return null
+  const flow = flowAtConductor(b, conductorC)
+  if (!(flow > 0)) return null
+  return Math.sqrt(flow / b.resistance20OhmPerM / (1 + b.coefficientPerK * (conductorC - referenceC)))
+}
+
+/** Rise at which the Rayleigh number stands just below an edge, from a rise a little above it. */
+function riseBelowEdge(b: Balance, riseK: number, rayleigh: number, edge: number): number {
+  let rise = riseK
+  let Ra = rayleigh
+  for (let n = 0; n < 60 && !(Ra < edge && Ra > edge * (1 - 1e-12)); n += 1) {
+    rise *= (edge * (1 - 5e-13)) / Ra
+    Ra = rayleighNumber(b.ambientC + rise, b.ambientC, b.outsideM, b.pressurePa)
+  }
+  return rise
+}
+
+/** Where Morgan's law drops, the balance may also hold before the drop; the first root is the answer. */
+function takeLowerRoot(b: Balance, heatWPerM: number, perK: number, scale: number): void {
+  const rise = b.riseK
+  const Ra = rayleighNumber(b.ambientC + rise, b.ambientC, b.outsideM, b.pressurePa)
+  for (const { below: edge } of morganBands) {
+    if (!(Ra >= edge && Ra < edge * lowerRootReach)) continue
+    const before = riseBelowEdge(b, rise, Ra, edge)
+    if (before < rise && heatWPerM + perK * before < shed(b, before) && findRise(b, heatWPerM, perK, scale, 1, before)) return
+    shed(b, rise)
+  }
+}
+
+/**
+ * Steady temperature of the conductor, with b left at the answer; NaN where nothing balances, Infinity where the surface alone
+ * passes ceilingC. By correlations the surface is the unknown: the wall's drop and the resistance at the conductor are put in,
+ * so the heat is a straight line in the surface's rise.
+ */
+export function steadyConductorC(b: Balance, currentA: number, ceilingC: number): number {
+  const { ambientC, insideMKPerW: R, filmMKPerW: film, coefficientPerK: al, sunWPerM } = b
+  const w = currentA * currentA * b.resistance20OhmPerM
+  if (!(w < Infinity)) throw new DomainError('currentA', currentA, 'currents whose heat is a finite number')
+  const g = w * al
+  const scale = 1 - g * (film === null ? R : R + film)
+  if (!(scale > 0)) return Number.NaN
+  const atAmbient = 1 + al * (ambientC - referenceC)
+  if (film !== null) {
+    const heat = (w * (atAmbient + al * sunWPerM * film)) / scale
+    b.evaluations += 1
+    b.flowWPerM = heat + sunWPerM
+    b.riseK = b.flowWPerM * film
+    return ambientC + b.riseK + heat * R
+  }
+  const perK = g / scale
+  const heat = (w * atAmbient) / scale + sunWPerM
+  if (heat > 0) {
+    const slope = estimateRise(b, heat, perK)
+    const highest = Math.max(ceilingC - ambientC, 0) + 1
+    if (!findRise(b, heat, perK, scale, slope, highest)) return Infinity
+    if (b.morgan) takeLowerRoot(b, heat, perK, scale)
+  } else shed(b, 0)
+  return ambientC + b.riseK + R * (b.flowWPerM - sunWPerM)
+}
+
+/** Throws NoSteadyStateError with the current that reaches ceilingC. */
+export function failSteady(b: Balance, cause: 'runaway' | 'ceiling', ceilingC: number): never {
+  b.outerShare = startingShare
+  b.outerWPerMK = 0
+  throw new NoSteadyStateError(cause, currentAtConductor(b, ceilingC) ?? 0, ceilingC)
+}
+
+/** Steady temperature of the conductor, or NoSteadyStateError where nothing balances or the answer passes ceilingC. */
+export function conductorAtCurrent(b: Balance, currentA: number, ceilingC: number): number {
+  const conductorC = steadyConductorC(b, currentA, ceilingC)
+  if (Number.isNaN(conductorC)) return failSteady(b, 'runaway', ceilingC)
+  return conductorC <= ceilingC + ceilingSlack * (ceilingC - absoluteZeroC) ? conductorC : failSteady(b, 'ceiling', ceilingC)
+}
