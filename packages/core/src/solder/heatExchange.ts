@@ -1,5 +1,5 @@
 import { stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../heat/index.ts'
-import type { HeatModel, HeatSource } from './heatModel.ts'
+import type { HeatModel, HeatSource, HeatTube } from './heatModel.ts'
 import { filmAt } from './streamFilm.ts'
 
 /** Places in the list that `exchange` fills: flows in W and their slopes in W/K. */
@@ -21,6 +21,28 @@ function surface(model: HeatModel, rise: number, streamed: boolean, out: Float64
   out[X.joint] = (out[X.joint] as number) - lost
   out[X.jointByJoint] = (out[X.jointByJoint] as number) - surfaceM2 * (4 * emissivity * stefanBoltzmannWPerM2K4 * k * k * k + film)
   out[X.surface] = (out[X.surface] as number) + lost
+}
+
+/** A tube in a stream or in still air, and what it hands to the joint; the joint itself meets no air. */
+function tube(model: HeatModel, source: HeatTube, rise: number, body: number, out: Float64Array): void {
+  const { ambientC } = model
+  const { outsideM2, emissivity } = source
+  const link = source.gripped
+    ? source.tightWPerK
+    : source.gapM * filmAt(source.gapAir, (rise + body) / 2) + source.gapM2 * radiationWPerM2K(source.gapEmissivity, body + ambientC, rise + ambientC)
+  const flow = link * (body - rise)
+  const k = body + ambientC + zeroCelsiusK
+  const still = source.film === null ? source.stillFilmWPerM2K : 0
+  const stream = source.film === null ? 0 : filmAt(source.film, body)
+  const lost = outsideM2 * (radiationWPerM2K(emissivity, body + ambientC, ambientC) + still) * body
+  out[X.joint] = flow
+  out[X.jointByJoint] = -link
+  out[X.jointByBody] = link
+  out[X.heatIn] = outsideM2 * stream * (source.airRiseK - body)
+  out[X.surface] = lost
+  out[X.body] = (out[X.heatIn] as number) - lost - flow
+  out[X.bodyByJoint] = link
+  out[X.bodyByBody] = -link - outsideM2 * (4 * emissivity * stefanBoltzmannWPerM2K4 * k * k * k + still + stream)
 }
 
 /** Flows into the joint, without its wires, and into the tool's own mass, at these rises; limited: the heater gives its most. */
@@ -54,6 +76,9 @@ export function exchange(model: HeatModel, source: HeatSource, limited: boolean,
       out[X.heatIn] = power
       break
     }
+    case 'tube':
+      tube(model, source, rise, body, out)
+      return
     case 'none':
   }
   surface(model, rise, source.kind === 'air', out)

@@ -13,6 +13,28 @@ export type HeatSource =
       readonly capacityJPerK: number
     }
   | { readonly kind: 'air'; readonly airRiseK: number; readonly film: StreamFilm }
+  | HeatTube
+
+/** A tube over the joint, in a stream while film is not null: it alone meets the air, and hands heat on to the joint. */
+export interface HeatTube {
+  readonly kind: 'tube'
+  readonly airRiseK: number
+  readonly film: StreamFilm | null
+  readonly stillFilmWPerM2K: number
+  readonly emissivity: number
+  readonly outsideM2: number
+  readonly capacityJPerK: number
+  readonly recoveryRiseK: number
+  /** It has recovered and grips the joint. */
+  readonly gripped: boolean
+  /** From tube to joint once it grips. */
+  readonly tightWPerK: number
+  /** Before that: conduction by still air, for each W/(m K) of the air, which is tabled against the mean rise; and radiation. */
+  readonly gapM: number
+  readonly gapAir: StreamFilm
+  readonly gapM2: number
+  readonly gapEmissivity: number
+}
 
 /** Film coefficient of a stream against the rise of what it heats: Chebyshev coefficients between two rises; a constant has one. */
 export interface StreamFilm {

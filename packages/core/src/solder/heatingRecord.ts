@@ -10,12 +10,17 @@ export interface HeatingRecord {
   liquidusAtS: number | null
   wettedAtS: number | null
   resolidifiedAtS: number | null
+  /** A tube over the joint: when it recovers, and when its ring has melted. */
+  recoveredAtS: number | null
+  ringMeltsAtS: number | null
   jointAtToolOffK: number
   jointPeakK: number
   /** Peaks of the edges with the tool on, and after it. */
   readonly edgePeakOnK: Float64Array
   readonly edgePeakOffK: Float64Array
   readonly exposureS: Float64Array
+  /** First time above the limit; Infinity where never. */
+  readonly limitAtS: Float64Array
   readonly jointK: Float64Array
   readonly edgeK: Float64Array[]
   nextSample: number
@@ -33,11 +38,14 @@ export function newRecord(model: HeatModel): HeatingRecord {
     liquidusAtS: null,
     wettedAtS: null,
     resolidifiedAtS: null,
+    recoveredAtS: null,
+    ringMeltsAtS: null,
     jointAtToolOffK: 0,
     jointPeakK: 0,
     edgePeakOnK: new Float64Array(wires),
     edgePeakOffK: new Float64Array(wires).fill(-Infinity),
     exposureS: new Float64Array(wires),
+    limitAtS: new Float64Array(wires).fill(Infinity),
     jointK: new Float64Array(samples.length),
     edgeK: Array.from({ length: wires }, () => new Float64Array(samples.length)),
     nextSample: 0,
@@ -139,6 +147,7 @@ export function advanceWire(
   table: StepTable,
   y: Float64Array,
   next: Float64Array,
+  nowS: number,
   toolOn: boolean,
   start: number,
   first: number,
@@ -162,8 +171,13 @@ export function advanceWire(
   }
   // With the edge on the joint its slope comes from the parabola alone.
   const slopeAfter = slope * durationS + edgeJoint * (startSlope(start, first, last) + 2 * curvature(start, first, last))
+  const exposedBefore = record.exposureS[w] as number
   recordEdge(record, w, heated, y, durationS, toolOn ? record.edgePeakOnK : record.edgePeakOffK, start, first, last, rise, slopeAfter)
   y.set(next)
+  if (exposedBefore === 0 && (record.exposureS[w] as number) > 0) {
+    // It is above its limit to the end of the step, or but for a moment within it.
+    record.limitAtS[w] = nowS + Math.max(0, durationS - (record.exposureS[w] as number))
+  }
   record.edgeNowK[w] = rise
   record.edgeSlopeKPerS[w] = slope
 }
@@ -174,4 +188,11 @@ export function recordJoint(record: HeatingRecord, model: HeatModel, atS: number
   if (record.wettedAtS !== null) return
   const x = firstPassing(start, first, last, model.wettedRiseK, true)
   if (x <= 1) record.wettedAtS = atS + x * durationS
+}
+
+/** When a tube that has recovered first passes the liquidus of the ring in it. */
+export function recordBody(record: HeatingRecord, model: HeatModel, atS: number, durationS: number, start: number, first: number, last: number): void {
+  if (record.ringMeltsAtS !== null) return
+  const x = firstPassing(start, first, last, model.melt.liquidusRiseK, true)
+  if (x <= 1) record.ringMeltsAtS = atS + x * durationS
 }

@@ -47,6 +47,37 @@ export interface HeatingStep {
   readonly flows2: Float64Array
 }
 
+/** A step of a run that begins with these lumps; the wires are linked to it later. */
+export function newStep(model: HeatModel, joint: Lump, body: Lump | null, limited: boolean, values: Float64Array[]): HeatingStep {
+  return {
+    model,
+    source: model.source,
+    limited,
+    joint,
+    body,
+    modes: [],
+    values,
+    jointStoreJPerK: 0,
+    admittanceWPerK: 0,
+    drivenW: 0,
+    joint1: 0,
+    joint2: 0,
+    jointMoves1: 0,
+    jointMoves2: 0,
+    body1: 0,
+    body2: 0,
+    bodyMoves1: 0,
+    bodyMoves2: 0,
+    heatInJ: 0,
+    surfaceJ: 0,
+    errorK: 0,
+    matrix: new Float64Array(16),
+    right: new Float64Array(4),
+    flows1: new Float64Array(8),
+    flows2: new Float64Array(8),
+  }
+}
+
 /** Gauss with partial pivoting on the leading n by n of a 4 by 4 list; the answer replaces the right side. */
 function solveLinear(n: number, a: Float64Array, b: Float64Array): void {
   for (let k = 0; k < n; k++) {
@@ -203,11 +234,14 @@ export function solveStep(step: HeatingStep, durationS: number, tables: readonly
   step.heatInJ = durationS * (a21 * (flows1[X.heatIn] as number) + a22 * (flows2[X.heatIn] as number))
   step.surfaceJ = durationS * (a21 * (flows1[X.surface] as number) + a22 * (flows2[X.surface] as number))
   // The parabola keeps the balance at its two stages, not at the start: what is amiss there tells its error, largest at the first stage.
+  // What the lump gives back at once where it errs lessens it.
   const amiss = Math.abs((f1 - firstStage * f2) / (1 - firstStage) - balanceStart)
-  step.errorK = (errorShare * durationS * amiss) / (step.jointStoreJPerK + joint.capacityJPerK)
-  if (body !== null && Cb > 0) {
+  const givesBack = Math.abs((flows2[X.jointByJoint] as number) - g22)
+  step.errorK = (errorShare * durationS * amiss) / (step.jointStoreJPerK + joint.capacityJPerK + errorShare * durationS * givesBack)
+  if (body !== null) {
     const bodyAmiss = Math.abs((fb1 - firstStage * fb2) / (1 - firstStage) - bodyStartW)
-    step.errorK = Math.max(step.errorK, (errorShare * durationS * bodyAmiss) / Math.max(Cb, body.capacityJPerK))
+    const bodyGivesBack = Math.abs(flows2[X.bodyByBody] as number)
+    step.errorK = Math.max(step.errorK, (errorShare * durationS * bodyAmiss) / (body.capacityJPerK + errorShare * durationS * bodyGivesBack))
   }
 }
 

@@ -1,7 +1,7 @@
 import { finMatrix } from './finMatrix.ts'
 import { type FinMesh, finMesh, type MeshSettings } from './finMesh.ts'
 import type { Wire } from './finZones.ts'
-import { exchange, isLimited, X } from './heatExchange.ts'
+import { exchange, limitedBelowK, X } from './heatExchange.ts'
 import type { HeatModel } from './heatModel.ts'
 import { emptyTable, fillTable, type StepTable } from './stepTable.ts'
 import { type WireModes, wireModes } from './wireModes.ts'
@@ -16,21 +16,29 @@ export interface HeatedWire {
 }
 
 const keptTables = 16
+/** The removal of the tool is told in times like this share of its stay; and nothing shorter than the other share of the run is told at all. */
+const slowestShare = 0.1
+const fastestShare = 1e-12
+/** The first element is at least this share of the wire's length: its reach has no more than so many scales. */
+const shortestElement = 1e-5
 
 /**
  * The time in which the joint could reach the solidus with its full power and no loss but to the wires' first millimetres:
  * nothing of interest happens much faster.
  */
-export function shortestTimeS(model: HeatModel, bodyRiseK: number): number {
+export function shortestTimeS(model: HeatModel): number {
+  const { source } = model
   const out = new Float64Array(8)
-  exchange(model, model.source, isLimited(model.source, 0, bodyRiseK), 0, bodyRiseK, out)
+  // A tip with mass is hot at once; a tube is taken at its hottest and gripping, which it never is so soon.
+  if (source.kind === 'tube') exchange(model, { ...source, gripped: true }, false, 0, source.airRiseK, out)
+  else exchange(model, source, limitedBelowK(source) > 0, 0, source.kind === 'heavy-iron' ? source.setRiseK : 0, out)
   const power = Math.max(out[X.joint] as number, Number.MIN_VALUE)
   const rise = model.melt.solidusRiseK
   let effusance = 0
   for (const wire of model.wires) effusance += wire.tails * Math.sqrt(wire.conductanceWM * wire.bareStoreJPerMK)
   const lumpS = (model.capacityJPerK * rise) / power
   const wiresS = ((effusance * rise) / power) ** 2 * (Math.PI / 4)
-  return Math.min(lumpS + wiresS, model.observeS)
+  return Math.max(Math.min(lumpS + wiresS, slowestShare * model.toolOffS), fastestShare * model.observeS)
 }
 
 /**
@@ -45,7 +53,7 @@ export function meshSettings(wire: Wire, model: HeatModel, shortestS: number): M
   const reach = lengths * Math.min(Math.sqrt(wire.conductanceWM / leastLoss), 0.8 * Math.sqrt(diffusivity * model.observeS))
   const first = 1.2 * accuracy ** 0.2 * Math.sqrt(diffusivity * shortestS)
   const farthest = Math.max(wire.stubM, wire.swept?.toM ?? 0, wire.clip?.atM ?? 0)
-  return { firstM: Math.min(first, reach), growth: 0.8 * accuracy ** 0.15, degree: 5, lengthM: farthest + reach }
+  return { firstM: Math.min(Math.max(first, shortestElement * reach), reach), growth: 0.8 * accuracy ** 0.15, degree: 5, lengthM: farthest + reach }
 }
 
 /** Meshes a wire and finds its modes with the tool on. */

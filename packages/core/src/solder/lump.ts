@@ -81,3 +81,33 @@ export function changePhase(lump: Lump, upwards: boolean): void {
   lump.share = upwards ? 0 : 1
   lump.riseK = upwards ? melt.solidusRiseK : melt.liquidusRiseK
 }
+
+/**
+ * A tube that recovers lays its ring on the joint: what is still to melt is from now on the joint's to melt, and heat that already melted some goes with
+ * it. extraJPerK is the wires' share of the joint's store.
+ */
+export function recover(tube: Lump, joint: Lump, extraJPerK: number): void {
+  const melt = tube.melt
+  if (melt === null) return
+  const capacity = joint.capacityJPerK + extraJPerK
+  const heat = capacity * joint.riseK + melt.latentJ * tube.share
+  const solid = capacity * melt.solidusRiseK
+  const liquid = capacity * melt.liquidusRiseK + melt.latentJ
+  joint.melt = melt
+  tube.melt = null
+  tube.phase = 'solid'
+  tube.share = 0
+  if (heat < solid) {
+    joint.phase = 'solid'
+    joint.share = 0
+    joint.riseK = heat / capacity
+  } else if (heat >= liquid) {
+    joint.phase = 'liquid'
+    joint.share = 1
+    joint.riseK = (heat - melt.latentJ) / capacity
+  } else {
+    joint.phase = 'melting'
+    joint.share = (heat - solid) / (liquid - solid)
+    joint.riseK = melt.solidusRiseK + joint.share * (melt.liquidusRiseK - melt.solidusRiseK)
+  }
+}
