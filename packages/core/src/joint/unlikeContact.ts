@@ -1,4 +1,4 @@
-import { requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { requireFiniteResult, requireNotNegative, requirePositive, requireWhole } from '../errors/index.ts'
 import { constrictionResistanceOhm } from './constrictionResistance.ts'
 import { contactDefaults } from './contactDefaults.ts'
 import { filmResistanceOhm } from './filmResistance.ts'
@@ -59,7 +59,7 @@ export function unlikeContact(i: {
   const F = requirePositive('forceN', i.forceN)
   const [first, second] = [0, 1].map((k) => face(i.faces?.[k], k)) as [Required<ContactFace>, Required<ContactFace>]
   const k = i.realAreaFactor === undefined ? contactDefaults.realAreaFactor : requirePositive('realAreaFactor', i.realAreaFactor)
-  const spots = i.spots ?? contactDefaults.spots
+  const spots = i.spots === undefined ? contactDefaults.spots : requireWhole('spots', i.spots, 1)
   const touchingMm2 = requireFiniteResult('forceN', F, k * (F / Math.min(first.hardnessMPa, second.hardnessMPa)))
   const spotRadiusMm = Math.sqrt(touchingMm2 / (spots * Math.PI))
   const constrictionOhm = constrictionResistanceOhm({
