@@ -1,11 +1,7 @@
-import { resistivityOhmM } from '../conductor/index.ts'
-import { requireBetween, requireFiniteResult, requireNotNegative } from '../errors/index.ts'
+import { resistanceAtTemperatureOhm } from '../conductor/index.ts'
+import { DomainError } from '../errors/index.ts'
 import { type MetalName, metal } from '../materials/index.ts'
 import { circuitDefaults } from './circuitDefaults.ts'
-
-/** The linear law of resistivity holds to about 1 % for copper from -60 to 300 degC. */
-const coldestC = -60
-const hottestC = 300
 
 /**
  * The resistance of a winding at another temperature: cold it draws more, hot it pulls less.
@@ -31,10 +27,14 @@ export function coilResistanceAtOhm(i: {
   readonly wantedC: number
   readonly material?: MetalName
 }): number {
-  const { material = circuitDefaults.coilMaterial } = i
-  const highestC = Math.min(hottestC, metal(material).meltingC.nominal)
-  const R = requireNotNegative('resistanceOhm', i.resistanceOhm)
-  const atC = requireBetween('atC', i.atC, coldestC, highestC)
-  const wantedC = requireBetween('wantedC', i.wantedC, coldestC, highestC)
-  return requireFiniteResult('resistanceOhm', R, (R * resistivityOhmM(material, wantedC)) / resistivityOhmM(material, atC))
+  const { material = circuitDefaults.coilMaterial, resistanceOhm, atC, wantedC } = i
+  const { temperatureCoefficient20PerK, meltingC } = metal(material)
+  const result = resistanceAtTemperatureOhm({ resistanceOhm, atC, wantedC, coefficientPerK: temperatureCoefficient20PerK.nominal })
+  requireBelowMelting('atC', atC, meltingC.nominal)
+  requireBelowMelting('wantedC', wantedC, meltingC.nominal)
+  return result
+}
+
+function requireBelowMelting(parameter: string, temperatureC: number, meltingC: number): void {
+  if (temperatureC > meltingC) throw new DomainError(parameter, temperatureC, `at most ${meltingC}, where the material melts`)
 }

@@ -47,13 +47,13 @@ export function loadCurrentA(i: { readonly supplyV: number; readonly seriesOhm: 
 }
 
 function constantCurrent(V: number, series: number, currentA: number): number {
-  if (currentA * series > V) throw new DomainError('load.currentA', currentA, `at most ${told(V / series)} A: there the run drops the whole supply`)
+  if (currentA * series > V) throw new DomainError('load.currentA', currentA, `at most ${told(V / series)} A, at which seriesOhm drops the whole supplyV`)
   return currentA
 }
 
 function constantPower(V: number, series: number, powerW: number): number {
   const largestW = (V * V) / (4 * series)
-  if (powerW > largestW) throw new DomainError('load.powerW', powerW, `at most ${told(largestW)} W: the largest power that the run can deliver`)
+  if (powerW > largestW) throw new DomainError('load.powerW', powerW, `at most ${told(largestW)} W, the largest power that supplyV delivers through seriesOhm`)
   // The share of the largest power cannot pass 1 but by rounding.
   const share = Math.min(1, (4 * series * powerW) / (V * V))
   return requireFiniteResult('load.powerW', powerW, (2 * powerW) / (V * (1 + Math.sqrt(1 - share))))

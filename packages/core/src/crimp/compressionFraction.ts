@@ -1,4 +1,4 @@
-import { requireAboveUpTo, requirePositive } from '../errors/index.ts'
+import { DomainError, requirePositive } from '../errors/index.ts'
 
 /**
  * The share of the strands' area that a crimp has squeezed out.
@@ -18,5 +18,7 @@ import { requireAboveUpTo, requirePositive } from '../errors/index.ts'
  */
 export function compressionFraction(i: { readonly looseAreaMm2: number; readonly crimpedAreaMm2: number }): number {
   const loose = requirePositive('looseAreaMm2', i.looseAreaMm2)
-  return 1 - requireAboveUpTo('crimpedAreaMm2', i.crimpedAreaMm2, 0, loose, 'a crimp adds no conductor') / loose
+  const crimped = requirePositive('crimpedAreaMm2', i.crimpedAreaMm2)
+  if (crimped > loose) throw new DomainError('crimpedAreaMm2', crimped, `at most looseAreaMm2, ${loose}: a crimp adds no conductor`)
+  return 1 - crimped / loose
 }

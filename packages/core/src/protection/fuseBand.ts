@@ -37,7 +37,9 @@ export function openingTimeS(band: readonly FusePoint[], edge: 'shortestS' | 'lo
 /** A straight line on log(time) against log(multiple). */
 function between(lowMultiple: number, lowS: number | null, highMultiple: number, highS: number | null, multiple: number): number | null {
   if (lowS === null || highS === null) return null
-  return lowS * (highS / lowS) ** (Math.log(multiple / lowMultiple) / Math.log(highMultiple / lowMultiple))
+  const from = Math.log(lowMultiple)
+  const share = (Math.log(multiple) - from) / (Math.log(highMultiple) - from)
+  return Math.exp(Math.log(lowS) + (Math.log(highS) - Math.log(lowS)) * share)
 }
 
 /** Smallest multiple from which the fuse is sure to open. */

@@ -20,8 +20,8 @@ import { protectionDefaults } from './protectionDefaults.ts'
  * @domain ratedA: above 0
  * @domain optional ambientFactor: above 0
  * @domain band.0.multiple: above 0
- * @domain band.0.shortestS: above 0
- * @domain band.0.longestS: above 0
+ * @domain optional band.0.shortestS: above 0
+ * @domain optional band.0.longestS: above 0
  * @domain currentA: at least 0
  * @throws DomainError outside the domain, and for a band that is empty, does not rise or opens at the latest before it does at the soonest
  * @example

@@ -1,9 +1,12 @@
 import { steadyCurrentA, timeToTemperatureS, type WireHeat, type WireStore } from '../ampacity/index.ts'
-import { DomainError, requireFinite, requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { DomainError, requireAboveUpTo, requireFinite, requireFiniteResult, requirePositive } from '../errors/index.ts'
 import type { FusePoint } from '../tables/index.ts'
 import { requireBand } from './fuseBand.ts'
 import { type FuseOverWire, matchBand } from './matchBand.ts'
 import { protectionDefaults } from './protectionDefaults.ts'
+
+/** No fault of a low-voltage source draws more, in A. */
+const largestA = 1e6
 
 /**
  * Whether a fuse opens in time at every current that could hurt its wire.
@@ -25,15 +28,29 @@ import { protectionDefaults } from './protectionDefaults.ts'
  * @domain ratedA: above 0
  * @domain optional ambientFactor: above 0
  * @domain band.0.multiple: above 0
- * @domain band.0.longestS: above 0
- * @domain wire.areaMm2: above 0
- * @domain wire.insulationThicknessMm: at least 0
- * @domain wire.insulationConductivityWPerMK: above 0
+ * @domain optional band.0.shortestS: above 0
+ * @domain optional band.0.longestS: above 0
+ * @domain wire.areaMm2: above 0 up to 1e30
+ * @domain optional wire.conductorDiameterMm: above 0 up to 1e30
+ * @domain optional wire.layFactor: from 1 to 1e30
+ * @domain optional wire.resistivity20OhmM: above 0 up to 1e30
+ * @domain optional wire.temperatureCoefficient20PerK: from 0 to 1e30
+ * @domain wire.insulationThicknessMm: from 0 to 1e30
+ * @domain wire.insulationConductivityWPerMK: above 0 up to 1e30
+ * @domain optional wire.emissivity: from 0 to 1
  * @domain wire.ambientC: from -173.15 to 1626.85
+ * @domain optional wire.airSpeedMPerS: from 0 to 1e30
+ * @domain optional wire.pressurePa: above 0 up to 1e30
+ * @domain optional wire.solarAbsorbedWPerM: from 0 to 1e30
+ * @domain optional wire.filmWPerM2K: above 0 up to 1e30
+ * @domain optional wire.conductorDensityKgPerM3: above 0
+ * @domain optional wire.conductorSpecificHeatJPerKgK: above 0
+ * @domain optional wire.insulationDensityKgPerM3: at least 0
+ * @domain optional wire.insulationSpecificHeatJPerKgK: at least 0
  * @domain optional wire.insulationShare: from 0 to 1
  * @domain optional initialC: at least -173.15
  * @domain limitC: at least -173.15
- * @domain optional prospectiveA: above 0
+ * @domain optional prospectiveA: above 0 up to 1e6
  * @throws DomainError outside the domain, of the wire too, and for a limit above the melting point of its metal
  * @throws UnknownEntryError for a metal that the table does not hold
  * @example
@@ -53,7 +70,7 @@ export function fuseProtectsWire(i: {
   const atAmbientA = requirePositive('ratedA', i.ratedA) * requirePositive('ambientFactor', ambientFactor)
   requireBand(band)
   const lastA = requireFiniteResult('ratedA', i.ratedA, (band.at(-1)?.multiple ?? 1) * atAmbientA)
-  const highestA = i.prospectiveA === undefined ? lastA : requirePositive('prospectiveA', i.prospectiveA)
+  const highestA = i.prospectiveA === undefined ? lastA : requireAboveUpTo('prospectiveA', i.prospectiveA, 0, largestA)
   const wire = { ...i.wire, insulationShare: i.wire?.insulationShare ?? protectionDefaults.insulationShare }
   const steadyA = named(() => steadyCurrentA({ ...wire, limitC })) ?? 0
   const initialC = i.initialC === undefined ? wire.ambientC : requireFinite('initialC', i.initialC)
@@ -63,15 +80,16 @@ export function fuseProtectsWire(i: {
   return matchBand(band, atAmbientA, steadyA, highestA, wireS)
 }
 
-const ownNames: Readonly<Record<string, string>> = { initialC: 'initialC', limitC: 'limitC', wantedC: 'limitC', currentA: 'prospectiveA' }
-
-/** The wire's own formulas name its fields; here they lie in "wire". */
+/** The wire's own formulas name its fields and their own inputs; here the fields lie in "wire". */
 function named<T>(run: () => T): T {
   try {
     return run()
   } catch (error) {
     if (!(error instanceof DomainError)) throw error
     const { parameter, value, allowed, source, code } = error
-    throw new DomainError(ownNames[parameter] ?? `wire.${parameter}`, value, allowed, source, code)
+    const own = ownNames[parameter]
+    throw new DomainError(own ?? `wire.${parameter}`, value, own === undefined ? allowed : `${allowed}, for this wire`, source, code)
   }
 }
+
+const ownNames: Readonly<Record<string, string>> = { initialC: 'initialC', limitC: 'limitC', wantedC: 'limitC', currentA: 'prospectiveA' }
