@@ -1,4 +1,5 @@
 import { coilResistanceAtOhm, voltageDropV } from '../packages/core/src/circuit/index.ts'
+import { faaAc4313 } from '../packages/core/src/tables/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
 const row = (runFt: number, gauge: string, ohmPerFt: number, printed: string): ReferenceCase => ({
@@ -20,6 +21,15 @@ const shortened = (temperatureC: number, printed: string): ReferenceCase => ({
   allowed: { relative: 1.5e-4, why: 'the circular rounds the zero-resistance temperature of copper to -234.5 C; a coefficient of 0.00393 gives -234.45 C' },
 })
 
+/** Largest gauge number of the circular's own wire that keeps a drop. */
+function gaugeFor(currentA: number, runFt: number, allowedV: number): number {
+  const drops = faaAc4313.wires.map(({ gauge, tinnedOhmPer1000Ft }) => ({
+    gauge,
+    dropV: voltageDropV({ currentA, outResistanceOhm: (runFt * tinnedOhmPer1000Ft) / 1000, returnResistanceOhm: 0 }),
+  }))
+  return Math.max(...drops.filter(({ dropV }) => dropV <= allowedV).map(({ gauge }) => gauge))
+}
+
 export const reference: readonly Reference[] = [
   {
     source,
@@ -33,9 +43,17 @@ export const reference: readonly Reference[] = [
     edition,
     clause: 'table 11-8, drop of the longest run that the chart gives',
     status: 'published',
-    notes:
-      'The row of 19.5 ft prints .366 where the product is 0.4914: a misprint, not used. The same paragraph picks AWG 8 for 20 A over 50 ft within 1 V because its tin-plated AWG 10 is 26 % above solid pure copper, which would keep 1 V by a hair.',
+    notes: 'The row of 19.5 ft prints .366 where the product is 0.4914: a misprint, not used.',
     cases: [row(39, '10', 0.00126, '0.98'), row(156, '10', 0.00126, '3.93'), row(273, '10', 0.00126, '6.88')],
+  },
+  {
+    source,
+    edition,
+    clause: 'paragraph 11-68, example 1',
+    status: 'published',
+    notes:
+      "Its tin-plated AWG 10 has 26 % more resistance than solid pure copper of that gauge, which would keep 1 V by a hair: a size by pure copper is not the circular's.",
+    cases: [{ title: '20 A, continuous, over 50 ft within 1 V of 28 V', printed: '8', unit: 'AWG', got: () => gaugeFor(20, 50, 1) }],
   },
   {
     source,

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { ambientFactor } from '../ampacity/index.ts'
 import { prospectiveCurrentA } from './prospectiveCurrent.ts'
 import { terminalCurrentA } from './terminalCurrent.ts'
 
@@ -30,6 +31,15 @@ describe('terminalCurrentA', () => {
         const there = terminalCurrentA({ ...base, ratedAmbientC, ambientC })
         expect(terminalCurrentA({ ...base, ratedCurrentA: there, ratedAmbientC: ambientC, ambientC: ratedAmbientC })).toBeCloseTo(10, 10)
         expect(terminalCurrentA({ ...base, ratedAmbientC, ambientC: ambientC + 1 })).toBeLessThan(there)
+      }),
+    )
+  })
+
+  test('follows the ambient factor of conductors: the same law', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -60, max: 100, noNaN: true }), (ambientC) => {
+        const factor = ambientFactor({ limitC: base.limitC, ambientC, referenceAmbientC: base.ratedAmbientC })
+        expect(terminalCurrentA({ ...base, ambientC })).toBeCloseTo(10 * factor, 10)
       }),
     )
   })
