@@ -1,5 +1,6 @@
 import { DomainError, requireNotNegative } from '../errors/index.ts'
-import { changeAfterK, motionOf, requireInitialC } from './motion.ts'
+import { motionOf, requireInitialC } from './motion.ts'
+import { changeAfterK } from './passage.ts'
 import type { WireHeat, WireStore } from './wire.ts'
 
 /**

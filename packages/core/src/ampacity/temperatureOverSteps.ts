@@ -1,5 +1,6 @@
 import { ConvergenceError, DomainError, NoSteadyStateError, requireNotNegative } from '../errors/index.ts'
-import { capacityJPerMK, changeAfterK, type Motion, motion, requireInitialC } from './motion.ts'
+import { capacityJPerMK, type Motion, motion, requireInitialC } from './motion.ts'
+import { changeAfterK } from './passage.ts'
 import { resolveWire } from './resolveWire.ts'
 import { currentAtConductor } from './steady.ts'
 import { type WireHeat, type WireStore, wireDefaults } from './wire.ts'

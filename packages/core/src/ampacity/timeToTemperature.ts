@@ -1,4 +1,5 @@
-import { motionOf, requireInitialC, timeTo } from './motion.ts'
+import { motionOf, requireInitialC } from './motion.ts'
+import { timeTo } from './passage.ts'
 import { requireConductorC } from './resolveWire.ts'
 import type { WireHeat, WireStore } from './wire.ts'
 
