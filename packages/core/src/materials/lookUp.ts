@@ -6,9 +6,10 @@ import type { Insulation, Metal, SleeveMaterial, Solder } from './properties.ts'
 import { sleeveMaterials } from './sleeveMaterials.ts'
 import { solders } from './solders.ts'
 
-function entry<T>(parameter: string, table: Readonly<Record<string, T>>, name: string): T {
-  const found = Object.hasOwn(table, name) ? table[name] : undefined
-  if (found === undefined) throw new UnknownEntryError(parameter, name, Object.keys(table))
+/** The name is compared as well, so that nothing of an object's own (toString) passes for an entry: several times faster than asking hasOwn. */
+function entry<T extends { readonly name: string }>(parameter: string, table: Readonly<Record<string, T>>, name: string): T {
+  const found = table[name]
+  if (typeof found !== 'object' || found.name !== name) throw new UnknownEntryError(parameter, name, Object.keys(table))
   return found
 }
 
