@@ -7,13 +7,12 @@ const stepsRatio = 92
 const steps = 39
 const stepsFrom = 36
 
-/** Whole gauges run from No. 40 to No. 6/0; half a gauge beyond each end belongs to the nearest whole one. */
+/** Whole gauges run from No. 40 to No. 6/0, half a gauge beyond each end belongs to the nearest whole one; thicker wire is sized by area. */
 const finestGauge = 40.5
 const thickestGauge = -5.5
 /** Areas whose gauge lies inside that range, in mm2. */
 const finestAreaMm2 = 0.0045
 const thickestAreaMm2 = 191
-const origin = 'gauges No. 40 to No. 6/0; thicker wire is sized by area'
 
 /**
  * Diameter of a solid round wire by its American wire gauge, fractional gauges too.
@@ -28,7 +27,7 @@ const origin = 'gauges No. 40 to No. 6/0; thicker wire is sized by area'
  * @source ASTM B258, standard nominal diameters: the series by its exact ratio, before rounding to 0.1 mil
  */
 export function awgToDiameterMm(gauge: number): number {
-  requireBetween('gauge', gauge, thickestGauge, finestGauge, origin)
+  requireBetween('gauge', gauge, thickestGauge, finestGauge)
   return gauge36DiameterMm * stepsRatio ** ((stepsFrom - gauge) / steps)
 }
 
@@ -61,7 +60,7 @@ export function awgToAreaMm2(gauge: number): number {
  * @source ASTM B258, the series solved for the gauge
  */
 export function areaMm2ToAwg(areaMm2: number): number {
-  requireBetween('areaMm2', areaMm2, finestAreaMm2, thickestAreaMm2, origin)
+  requireBetween('areaMm2', areaMm2, finestAreaMm2, thickestAreaMm2)
   return stepsFrom - (steps / 2) * (Math.log((4 * areaMm2) / (Math.PI * gauge36DiameterMm ** 2)) / Math.log(stepsRatio))
 }
 
