@@ -29,6 +29,16 @@ describe('lay factor', () => {
     )
   })
 
+  test('ASTM B496: 2 % for a whole 19-strand conductor lies between its layers at pitches of 16 and 8 outside diameters', () => {
+    // One straight strand, six on a helix of 2 strands, twelve on one of 4; five strands across.
+    const whole = (pitchInDiameters: number) => {
+      const pitchMm = pitchInDiameters * 5
+      return (1 + 6 * layFactor({ layerDiameterMm: 2, pitchMm }) + 12 * layFactor({ layerDiameterMm: 4, pitchMm })) / 19
+    }
+    expect(whole(16)).toBeLessThan(1.02)
+    expect(whole(8)).toBeGreaterThan(1.02)
+  })
+
   test('by class: solid exactly 1, the finer the class the more, ranges in order, other classes refused', () => {
     expect(layFactorOfClass(1)).toMatchObject({ low: 1, nominal: 1, high: 1 })
     expect([1, 2, 5, 6].map((one) => layFactorOfClass(one as 1).nominal)).toEqual([1, 1.02, 1.03, 1.04])
