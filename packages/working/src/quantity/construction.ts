@@ -31,6 +31,9 @@ export function readConstruction(plain: string, asked: Asked): Reading | null {
 /**
  * Count and diameter of the strands in a construction; null where the text is an area or a gauge, which say nothing of strands.
  *
+ * @equation text = n/d, or n x d
+ * @symbol n - result.strandCount - 1 - number of strands
+ * @symbol d - result.strandDiameterMm - mm - diameter of one strand
  * @throws QuantityError where the text could be two constructions or is a broken one
  * @example
  * parseStrands('7/0.3 mm') // { strandCount: 7, strandDiameterMm: 0.3 }

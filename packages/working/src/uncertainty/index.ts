@@ -1,1 +1,2 @@
-export {}
+export { type Propagated, propagate, propagationDefaults } from './propagate.ts'
+export type { Uncertain } from './uncertain.ts'
