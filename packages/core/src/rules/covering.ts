@@ -1,6 +1,7 @@
-import { atHeating, inTheWet, terminalGiven, whenSleeved, whenSolderedByHand } from './conditions.ts'
+import { atHeating, inTheWet, whenSleeved, whenSolderedByHand } from './conditions.ts'
 import { solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
+import { quotedCoveringRules } from './quotedCovering.ts'
 import { tradePractice } from './sources.ts'
 
 /**
@@ -62,6 +63,7 @@ export const adhesiveSoftensRule: PracticeRule = {
  * @source each rule carries its own
  */
 export const coveringRules: readonly PracticeRule[] = [
+  ...quotedCoveringRules,
   {
     id: 'jg-flux-removal',
     decides: 'covering',
@@ -73,38 +75,6 @@ export const coveringRules: readonly PracticeRule[] = [
     source: { status: 'published', source: 'NASA-STD-8739.4 with Change 6 (2011), para 19.2.2; US Army TM 750-245-4 para 7-10 b' },
   },
   {
-    id: 'co-size-rule',
-    decides: 'covering',
-    statement: 'Choose sleeve larger as supplied than the largest thing it must pass, and tight after shrinking.',
-    conditions: [whenSleeved],
-    effect: 'requires',
-    methods: [],
-    values: { suppliedOver: 'largest diameter to pass', tightAfter: true },
-    source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'para 9.8.1' },
-  },
-  {
-    id: 'co-seal-range',
-    decides: 'covering',
-    statement:
-      "At a sealed connector the covered wire must still pass the housing's hole and lie inside the seal's diameter range: no sleeve, tape or splice inside the seal.",
-    conditions: [terminalGiven, inTheWet],
-    effect: 'requires',
-    methods: [],
-    values: { insideSealRange: true },
-    source: tradePractice,
-  },
-  {
-    id: 'co-recovery-margin',
-    decides: 'covering',
-    statement:
-      'A sleeve that must seal is fully recovered smaller than the smallest thing it grips: keep its recovered inside at no more than 80 percent of that diameter, and its supplied inside 10 to 20 percent over the largest, so the wall is under tension but the tube goes on.',
-    conditions: [whenSleeved],
-    effect: 'limits',
-    methods: [],
-    values: { recoveredMaxShareOfSmallest: 0.8, suppliedMinRatioToLargest: [1.1, 1.2] },
-    source: { status: 'common practice', source: "Tubing makers' guidance (usual)" },
-  },
-  {
     id: 'co-two-to-one',
     decides: 'covering',
     statement: 'Ordinary tubing shrinks to about half its diameter, so it cannot bridge a joint more than twice the wire; use a 3:1 or 4:1 tube there.',
@@ -113,16 +83,6 @@ export const coveringRules: readonly PracticeRule[] = [
     methods: [],
     values: { ratio: 2 },
     source: { status: 'published', source: 'US Navy NEETS module 4 page 2-12; public tubing guide' },
-  },
-  {
-    id: 'co-overlap-min',
-    decides: 'covering',
-    statement: 'Cover the joint and both cut edges of insulation by at least two outer wire diameters on each side.',
-    conditions: [whenSleeved],
-    effect: 'limits',
-    methods: [],
-    values: { overlapEachSideMinDiameters: 2 },
-    source: { status: 'published', source: "A helicopter maker's standard practices manual figure 4-14 (two wire insulations)" },
   },
   {
     id: 'co-overlap-figures',
@@ -165,16 +125,6 @@ export const coveringRules: readonly PracticeRule[] = [
     values: { dryMinMm: 6.4, wetMinMm: 12.7, minDiameters: 2, lengthLossShare: [0.05, 0.1] },
     source: { status: 'common practice', source: 'US Army TMs, helicopter practices manual, NASA notes, trade' },
     conflictsWith: ['co-overlap-min', 'co-overlap-figures', 'co-overlap-army', 'co-overlap-nasa'],
-  },
-  {
-    id: 'co-slide-first',
-    decides: 'covering',
-    statement: "Thread the sleeve on before joining and park it far enough away that the joint's heat cannot shrink it.",
-    conditions: [whenSleeved],
-    effect: 'requires',
-    methods: [],
-    values: { beforeJoining: true },
-    source: { status: 'published', source: 'US Army TM 9-6115-604-12; TM 9-4120-367-14' },
   },
   {
     id: 'co-park-distance',

@@ -1,6 +1,7 @@
 import { betweenUnlikeMetals, onAircraft, whenCrimped, whenSolderedByHand } from './conditions.ts'
 import { crimped, solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
+import { quotedJointRules } from './quotedJoint.ts'
 import { tradePractice } from './sources.ts'
 
 /**
@@ -26,6 +27,7 @@ export const galvanicLimitRule: PracticeRule = {
  * @source each rule carries its own
  */
 export const jointRules: readonly PracticeRule[] = [
+  ...quotedJointRules,
   {
     id: 'wp-joint-share',
     decides: 'joint',
@@ -167,17 +169,6 @@ export const jointRules: readonly PracticeRule[] = [
     source: { status: 'published', source: 'FAA AC 43.13-1B', edition: '1998 with change 1, 2001', clause: 'chapter 11, paras 11-188 e, 11-189 a and b' },
   },
   {
-    id: 'jg-lap-overlap',
-    decides: 'joint',
-    statement:
-      "A soldered lap splice: tinned conductors side by side, touching over three to six conductor diameters, not twisted together, no strand sticking out, neither over the other's insulation.",
-    conditions: [{ field: 'method', op: '=', values: ['soldered-lap'] }],
-    effect: 'requires',
-    methods: ['soldered-lap'],
-    values: { overlapMinDiameters: 3, overlapMaxDiameters: 6, twistTogether: false },
-    source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'para 19.6.1' },
-  },
-  {
     id: 'jg-lash',
     decides: 'joint',
     statement: 'A lash splice is the same lap bound with a turn of fine single wire before soldering; same three to six diameters.',
@@ -256,16 +247,6 @@ export const jointRules: readonly PracticeRule[] = [
     source: { status: 'common practice', source: 'Trade practice; overlap figure borrowed from the lap splice' },
   },
   {
-    id: 'jg-insulation-gap-solder',
-    decides: 'joint',
-    statement: 'Leave about one outer wire diameter of bare wire between insulation and solder; never more than two, and no insulation in the solder.',
-    conditions: [whenSolderedByHand],
-    effect: 'limits',
-    methods: solderedByHand,
-    values: { targetInsulatedDiameters: 1, maxInsulatedDiameters: 2 },
-    source: { status: 'published', source: 'US Army STP 11-25R13-SM-TG para A-9; NASA-STD-8739.3 para 9.1.2' },
-  },
-  {
     id: 'jg-insulation-gap-crimp',
     decides: 'joint',
     statement: 'Crimps: bare wire between insulation and barrel 0.25 mm at least, 0.75 mm at most up to 20 AWG, 1.25 mm at most from 18 AWG up.',
@@ -319,16 +300,6 @@ export const jointRules: readonly PracticeRule[] = [
     methods: ['new-crimped-terminal'],
     values: { toleranceMm: 0.05 },
     source: { status: 'common practice', source: "Terminal makers' application data (typical)" },
-  },
-  {
-    id: 'jg-strength-by-table',
-    decides: 'joint',
-    statement: 'No ordinary splice is as strong as its wire. A crimp is judged by the pull tables, a soldered joint by its looks, its reading and its support.',
-    conditions: [],
-    effect: 'limits',
-    methods: [],
-    values: { fullWireStrength: false },
-    source: tradePractice,
   },
   {
     id: 'jg-heatshrink-solder-overlap',

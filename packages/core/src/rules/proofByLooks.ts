@@ -1,6 +1,7 @@
 import { onSmallCraft, whenCrimped, whenSoldered, whenSolderedByHand } from './conditions.ts'
 import { crimped, soldered, solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
+import { quotedProofByLooksRules } from './quotedProofByLooks.ts'
 import { tradePractice } from './sources.ts'
 
 /**
@@ -9,6 +10,7 @@ import { tradePractice } from './sources.ts'
  * @source each rule carries its own
  */
 export const proofByLooksRules: readonly PracticeRule[] = [
+  ...quotedProofByLooksRules,
   {
     id: 'me-friction-connector-hold',
     decides: 'proof',
@@ -18,16 +20,6 @@ export const proofByLooksRules: readonly PracticeRule[] = [
     methods: [],
     values: { minForceN: 26.7, printedLbf: 6, holdS: 60 },
     source: { status: 'published', source: 'ABYC as quoted in a boating magazine (2004)' },
-  },
-  {
-    id: 'jg-fillet',
-    decides: 'proof',
-    statement: "Solder must wet every part, fillet along both sides over the whole overlap, and stay thin enough that the strands' outline shows.",
-    conditions: [whenSoldered],
-    effect: 'requires',
-    methods: soldered,
-    values: { fillet: 'both sides, full length', outlineVisible: true },
-    source: { status: 'published', source: 'NASA-STD-8739.4 with Change 6 (2011), para 19.6.2; US Army STP 11-25R13-SM-TG para A-12' },
   },
   {
     id: 'jg-wetting-angle',
@@ -50,17 +42,6 @@ export const proofByLooksRules: readonly PracticeRule[] = [
     source: tradePractice,
   },
   {
-    id: 'jg-appearance',
-    decides: 'proof',
-    statement:
-      'Reject: hairline cracks, dull wrinkled surface, exposed strands, scorched insulation, drips or tails. Then take it apart, clean, and do it again with fresh solder and flux.',
-    conditions: [whenSolderedByHand],
-    effect: 'forbids',
-    methods: [],
-    values: { reject: ['cracks', 'dull wrinkled surface', 'exposed strands', 'scorched insulation', 'drips, tails'] },
-    source: { status: 'published', source: "A helicopter maker's standard practices manual, chapter 4" },
-  },
-  {
     id: 'jg-wire-visible',
     decides: 'proof',
     statement: 'A butt splice shows wire in its inspection hole; an open barrel shows strand ends flush to one wire diameter beyond the crimp.',
@@ -79,17 +60,6 @@ export const proofByLooksRules: readonly PracticeRule[] = [
     methods: crimped,
     values: { centred: true },
     source: { status: 'published', source: 'NASA Workmanship Standards pictorial reference', clause: 'sections 2.01 and 4.07' },
-  },
-  {
-    id: 'me-sleeve-not-cut',
-    decides: 'proof',
-    statement:
-      'After crimping a splice with a sealing sleeve look for cuts in the sleeve; then shrink from the middle. A cut sleeve is not sealed: cut it out.',
-    conditions: [{ field: 'method', op: '=', values: ['crimped-and-sealed-butt-splice'] }],
-    effect: 'requires',
-    methods: ['crimped-and-sealed-butt-splice'],
-    values: { sleeveUncut: true },
-    source: tradePractice,
   },
   {
     id: 'jg-bellmouth',
@@ -133,16 +103,6 @@ export const proofByLooksRules: readonly PracticeRule[] = [
     source: { status: 'published', source: "A terminal maker's public crimp handbook" },
   },
   {
-    id: 'jg-strength-60',
-    decides: 'proof',
-    statement: "If a wire and contact pair is not in a pull table, the crimp must reach at least 60 percent of the wire's breaking strength.",
-    conditions: [whenCrimped],
-    effect: 'limits',
-    methods: crimped,
-    values: { minShareOfWireStrength: 0.6 },
-    source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'crimp tensile paragraph' },
-  },
-  {
     id: 'jg-solder-sleeve-visual',
     decides: 'proof',
     statement:
@@ -172,29 +132,6 @@ export const proofByLooksRules: readonly PracticeRule[] = [
     methods: [],
     values: { beadBothEnds: true },
     source: tradePractice,
-  },
-  {
-    id: 'pr-visual-list',
-    decides: 'proof',
-    statement:
-      'Look for: no loose strands, no nicks over limit, gap within limits, wetting and fillet or crimp position and bell mouth, no flux, no scorched insulation, sleeve tight with full overlap and adhesive at both ends, ties on both sides, no tension.',
-    conditions: [],
-    effect: 'requires',
-    methods: [],
-    values: {
-      items: [
-        'no loose or cut strands over the limit',
-        'gap to insulation within limits',
-        'wetting and fillet, or crimp position and bell mouth',
-        'no flux',
-        'no scorched insulation',
-        'sleeve tight with full overlap',
-        'adhesive at both ends',
-        'ties on both sides',
-        'no tension',
-      ],
-    },
-    source: { status: 'published', source: 'NASA workmanship sections 2.01, 4.06, 4.07; US Army TM 750-245-4 para 7-10' },
   },
   {
     id: 'pr-army-acceptance',

@@ -1,5 +1,6 @@
 import { dropRead, inTheWet } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
+import { quotedReadingMethodsRules } from './quotedReadingMethods.ts'
 import { tradePractice } from './sources.ts'
 
 /**
@@ -8,17 +9,7 @@ import { tradePractice } from './sources.ts'
  * @source each rule carries its own
  */
 export const readingMethodRules: readonly PracticeRule[] = [
-  {
-    id: 'rd-two-wire-floor',
-    decides: 'readings',
-    statement:
-      'Do not judge a joint below a couple of ohms with the ohms range and two leads: the leads alone are about a fifth of an ohm, so a good and a bad splice read alike.',
-    conditions: [{ field: 'reading', op: '=', values: ['resistance'] }],
-    effect: 'limits',
-    methods: [],
-    values: { testLeadOhm: 0.2, twoWireUntrustedBelowOhm: 2, errorShareAt2Ohm: 0.1 },
-    source: { status: 'published', source: "Instrument maker's note on low-resistance measurement (four-wire article)" },
-  },
+  ...quotedReadingMethodsRules,
   {
     id: 'rd-lead-null',
     decides: 'readings',
@@ -135,16 +126,6 @@ export const readingMethodRules: readonly PracticeRule[] = [
     source: { status: 'published', source: 'Automotive trade training page on voltage-drop testing' },
   },
   {
-    id: 'rd-continuity-cannot',
-    decides: 'readings',
-    statement: 'A beep or a low ohms reading proves only that something conducts: one strand left of many passes it and still cannot feed a motor or heater.',
-    conditions: [{ field: 'reading', op: '=', values: ['resistance'] }],
-    effect: 'limits',
-    methods: [],
-    values: { oneStrandExampleOhm: 0.1 },
-    source: { status: 'published', source: 'Automotive training article on loaded testing' },
-  },
-  {
     id: 'rd-meter-burden',
     decides: 'readings',
     statement:
@@ -165,20 +146,6 @@ export const readingMethodRules: readonly PracticeRule[] = [
     methods: [],
     values: { formula: 'R = V / I' },
     source: { status: 'published', source: 'FAA AC 43.13-1B', edition: '1998 with change 1, 2001', clause: 'chapter 11, para 11-188 j, figure 11-19' },
-  },
-  {
-    id: 'rd-wiggle',
-    decides: 'readings',
-    statement:
-      'Move, pull lightly and tap the harness every few centimetres while watching the drop under load or a min/max record; a jump marks the place, a steady high value means corrosion or a thin section.',
-    conditions: [
-      { field: 'damage', op: '=', values: ['broken', 'unknown'] },
-      { field: 'situation', op: '=', values: ['intermittent-fault'] },
-    ],
-    effect: 'requires',
-    methods: [],
-    values: { stepMm: 50 },
-    source: tradePractice,
   },
   {
     id: 'rd-disconnect-resistance',

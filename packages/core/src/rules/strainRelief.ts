@@ -1,6 +1,7 @@
 import { inTheWet, onRoadVehicle, onSmallCraft, terminalGiven, whenSoldered } from './conditions.ts'
 import { soldered } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
+import { quotedStrainReliefRules } from './quotedStrainRelief.ts'
 import { tradePractice } from './sources.ts'
 
 /**
@@ -25,6 +26,7 @@ export const solderSupportRule: PracticeRule = {
  * @source each rule carries its own
  */
 export const strainReliefRules: readonly PracticeRule[] = [
+  ...quotedStrainReliefRules,
   {
     id: 'cb-drip-loop',
     decides: 'strain-relief',
@@ -76,22 +78,6 @@ export const strainReliefRules: readonly PracticeRule[] = [
     values: { boatMaxSpacingMm: 450, nextToSpliceMaxSpacingMm: 300, otherMaxSpacingMm: 600 },
     source: { status: 'common practice', source: 'FAA / 46 CFR, ABYC, ISO 10133' },
     conflictsWith: ['sr-support-24in', 'sr-support-iso-450', 'sr-support-abyc-18'],
-  },
-  {
-    id: 'sr-ties-splice-ends',
-    decides: 'strain-relief',
-    statement: 'Put a tie on each side of a splice or solder sleeve, off the sleeve and without bending the wire at its edge.',
-    conditions: [
-      {
-        field: 'method',
-        op: '=',
-        values: ['soldered-lap', 'soldered-lineman-splice', 'crimped-butt-splice', 'crimped-and-sealed-butt-splice', 'solder-sleeve'],
-      },
-    ],
-    effect: 'requires',
-    methods: [],
-    values: { ties: 2 },
-    source: { status: 'published', source: 'NASA Workmanship Standards pictorial reference', clause: 'section 4.07' },
   },
   {
     id: 'sr-tie-distance',
@@ -162,16 +148,6 @@ export const strainReliefRules: readonly PracticeRule[] = [
     source: { status: 'published', source: 'US Army TM 1-1520-240-BD figure 9-25 c' },
   },
   {
-    id: 'sr-first-tie-distance',
-    decides: 'strain-relief',
-    statement: 'First tie behind a connector: about 25 mm back at the nearest.',
-    conditions: [terminalGiven],
-    effect: 'limits',
-    methods: [],
-    values: { minMm: 25 },
-    source: tradePractice,
-  },
-  {
     id: 'sr-clamp-takes-load',
     decides: 'strain-relief',
     statement: 'Clamp so that movement stays between supports and never works at a soldered or crimped end.',
@@ -182,16 +158,6 @@ export const strainReliefRules: readonly PracticeRule[] = [
     source: { status: 'published', source: 'FAA AC 43.13-1B', edition: '1998 with change 1, 2001', clause: 'chapter 11, para 11-96 e, page 11-43' },
   },
   {
-    id: 'sr-splice-no-load',
-    decides: 'strain-relief',
-    statement: 'No splice carries weight or sustained pull, a soldered one least of all: clamp both sides so the wire hangs from the clamps.',
-    conditions: [],
-    effect: 'forbids',
-    methods: [],
-    values: { sustainedLoad: false },
-    source: { status: 'common practice', source: 'Trade practice; low creep strength of solder held in the materials tables' },
-  },
-  {
     id: 'sr-support-at-stud',
     decides: 'strain-relief',
     statement: 'Support a lug beside its stud unless something else locks it, so a side pull cannot loosen it.',
@@ -200,16 +166,6 @@ export const strainReliefRules: readonly PracticeRule[] = [
     methods: [],
     values: { supportAtStud: true },
     source: { status: 'published', source: 'FAA AC 43.13-1B', edition: '1998 with change 1, 2001', clause: 'chapter 11, para 11-177 d, page 11-69' },
-  },
-  {
-    id: 'sr-bend-10d',
-    decides: 'strain-relief',
-    statement: 'Minimum bend radius of wire or bundle: ten times its outer diameter, except where it breaks out at a terminal strip and is well supported.',
-    conditions: [],
-    effect: 'limits',
-    methods: [],
-    values: { minRadiusDiameters: 10 },
-    source: { status: 'published', source: 'US Army TM 1-1500-204-23-4 (26)-(27); FAA AC 43.13-1B para 11-96' },
   },
   {
     id: 'sr-bend-breakout-3d',

@@ -1,4 +1,4 @@
-import { type MethodName, type RuleFacts, rulesThatHold } from '@strandwise/core'
+import { cautionRules, type MethodName, type RuleFacts, rulesHolding } from '@strandwise/core'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { alloyFor, solderedMethods } from '../facts/soldered.ts'
 import { rule } from './rule.ts'
@@ -43,7 +43,7 @@ export function jobRuleFacts(facts: JobFacts, method: MethodName): RuleFacts {
 
 /** The cautions that this job needs, the general ones first. The stop list comes before them. */
 export function cautionsFor(facts: JobFacts, method: MethodName): readonly string[] {
-  const held = rulesThatHold('cautions', jobRuleFacts(facts, method))
+  const held = rulesHolding(cautionRules, jobRuleFacts(facts, method))
   const acting = held.filter((item) => item.effect === 'forbids' || item.effect === 'requires' || item.effect === 'limits')
   const lines = [...always.map((id) => rule(id).statement), ...acting.map((item) => item.statement)]
   if (facts.flammableVapour) lines.unshift(rule('ca-no-hot-work-fuel').statement)

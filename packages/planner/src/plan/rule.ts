@@ -1,10 +1,10 @@
-import { type PracticeRule, practiceRules } from '@strandwise/core'
+import { type PracticeRule, quotedRules } from '@strandwise/core'
 
-const byId = new Map(practiceRules.map((item) => [item.id, item]))
+const byId = new Map(quotedRules.map((item) => [item.id, item]))
 
-/** A trade rule by its id; the ids used here are checked by a test. */
+/** A trade rule that the plan quotes, by its id; a test goes through every id that stands in the plan's sources. */
 export function rule(id: string): PracticeRule {
   const found = byId.get(id)
-  if (found === undefined) throw new Error(`no trade rule "${id}"`)
+  if (found === undefined) throw new Error(`"${id}" is not among the quoted rules of core`)
   return found
 }

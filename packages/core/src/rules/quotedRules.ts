@@ -1,0 +1,39 @@
+import { cautionRules } from './cautions.ts'
+import { aboveWaterRule, aircraftSpliceDistanceRule, endToEndRule } from './cutBack.ts'
+import { methodRules } from './method.ts'
+import type { PracticeRule } from './practiceRule.ts'
+import { quotedCoveringRules } from './quotedCovering.ts'
+import { quotedCutBackRules } from './quotedCutBack.ts'
+import { quotedJointRules } from './quotedJoint.ts'
+import { quotedProofByLooksRules } from './quotedProofByLooks.ts'
+import { quotedProofByTestRules } from './quotedProofByTest.ts'
+import { quotedProtectionRules } from './quotedProtection.ts'
+import { quotedReadingMethodsRules } from './quotedReadingMethods.ts'
+import { quotedStrainReliefRules } from './quotedStrainRelief.ts'
+import { quotedWireRules } from './quotedWire.ts'
+import { quotedWireConnectionsRules } from './quotedWireConnections.ts'
+import { solderSupportRule } from './strainRelief.ts'
+
+/**
+ * The rules that a plan may quote by their id: all cautions, all that decide the method, and of the other sections those it speaks of.
+ *
+ * @source each rule carries its own
+ */
+export const quotedRules: readonly PracticeRule[] = [
+  ...cautionRules,
+  ...methodRules,
+  ...quotedWireRules,
+  ...quotedCutBackRules,
+  ...quotedCoveringRules,
+  ...quotedProtectionRules,
+  ...quotedWireConnectionsRules,
+  ...quotedProofByTestRules,
+  ...quotedReadingMethodsRules,
+  ...quotedProofByLooksRules,
+  ...quotedJointRules,
+  ...quotedStrainReliefRules,
+  endToEndRule,
+  aircraftSpliceDistanceRule,
+  aboveWaterRule,
+  solderSupportRule,
+]
