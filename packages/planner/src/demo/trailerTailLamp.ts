@@ -33,6 +33,7 @@ export const trailerTailLamp: RepairJob = {
     },
   ],
   intendedMethod: 'crimped-and-sealed-butt-splice',
+  tools: [{ name: 'hot-air tool for the sleeve', kind: 'hot-air', airC: 300, airSpeedMPerS: 6, nozzleMm: 20 }],
   hasCrimpTool: true,
   hasTerminalDie: true,
 }

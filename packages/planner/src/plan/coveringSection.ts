@@ -107,19 +107,22 @@ function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock:
   draft.say(option.verdict, `${option.name}: ${option.reasons.join('; ')}.`, rule('co-size-rule').source)
   if (chosen.fits) {
     draft.value('outside after shrinking', chosen.outsideMm, 'mm')
-    draft.value('cut length', cutMm, 'mm')
+    if (method !== 'solder-sleeve') draft.value('cut length', cutMm, 'mm')
     const onto = Math.max(facts.outsideMm, chosen.sleeve.recoveredInsideMm)
     draft.value(
       'wall on the insulation',
       recoveredWallMm({ recoveredWallMm: chosen.sleeve.recoveredWallMm, recoveredInsideMm: chosen.sleeve.recoveredInsideMm, ontoMm: onto }),
       'mm',
     )
-    draft.say(
-      'sound',
-      `Cut it ${mm(cutMm)} long: it covers the joint and ${mm(length.overlapEachSideMm)} of insulation on each side even if it shortens by ${Math.round(-100 * Math.min(0, chosen.sleeve.longitudinalChange.low))} %. Slide it on before you join, and park it away from the heat.`,
-      rule('co-slide-first').source,
-      rule('co-overlap-min').source,
-    )
+    if (method === 'solder-sleeve')
+      draft.say('sound', 'The solder sleeve is used whole: slide it on before you join, and park it away from the heat.', rule('co-slide-first').source)
+    else
+      draft.say(
+        'sound',
+        `Cut it ${mm(cutMm)} long: it covers the joint and ${mm(length.overlapEachSideMm)} of insulation on each side even if it shortens by ${Math.round(-100 * Math.min(0, chosen.sleeve.longitudinalChange.low))} %. Slide it on before you join, and park it away from the heat.`,
+        rule('co-slide-first').source,
+        rule('co-overlap-min').source,
+      )
     seal(draft, facts, chosen.outsideMm)
   }
   if (wet) draft.say('sound', rule('me-wet-seal').statement, rule('me-wet-seal').source)

@@ -11,8 +11,8 @@ export function spliceNeedsMm(facts: JobFacts): number {
   return facts.job.circuit.rules?.includes('aircraft') ? 305 : 100
 }
 
-/** Two staggered splices of an inserted length want this much damaged wire taken out. */
-const leastRemovedMm = 150
+/** An inserted length is at least this long, so that its splices lie clear of the plug and of each other. */
+const leastInsertedMm = 150
 
 export interface CutBack {
   readonly cutBackMm: number
@@ -54,6 +54,12 @@ function slackInputs(method: MethodName, facts: JobFacts, cut: number) {
   }
 }
 
+/** The length of wire to put in; 0 where the slack is enough. Where more goes in than is missing, as much more is cut back. */
+export function insertedMm(method: MethodName, facts: JobFacts): number {
+  const cut = cutBackFor(method, facts)
+  return cut.insertMm === 0 || method === 'replace-the-run' ? 0 : Math.max(leastInsertedMm, cut.insertMm)
+}
+
 /** Cutting back to bright metal, and whether slack is left. */
 export function cutBackSection(facts: JobFacts, method: MethodName): PlanSection {
   const draft = new SectionDraft('cut-back')
@@ -89,7 +95,7 @@ export function cutBackSection(facts: JobFacts, method: MethodName): PlanSection
   draft.value('slack left', cut.leftMm, 'mm')
   if (method === 'replace-the-run') return draft.done()
   if (cut.insertMm > 0) {
-    const insertMm = Math.max(cut.insertMm, splice ? leastRemovedMm : cut.insertMm)
+    const insertMm = insertedMm(method, facts)
     draft.value('inserted length', insertMm, 'mm')
     draft.say(
       'caution',

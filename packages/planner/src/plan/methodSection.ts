@@ -76,7 +76,11 @@ export function methodSection(facts: JobFacts, choice: MethodChoice): PlanSectio
   }
   metals(draft, facts)
   if (facts.job.circuit.rules === undefined && facts.job.surroundings.location !== 'dry') {
-    draft.say('sound', `No body of rules is named. On a boat: ${rule('me-boat-lap-and-sleeve').statement}`, rule('me-boat-lap-and-sleeve').source)
+    draft.say(
+      'sound',
+      `No body of rules is named. If small-craft rules bind you, say so: ${rule('me-boat-lap-and-sleeve').statement}`,
+      rule('me-boat-lap-and-sleeve').source,
+    )
   }
   return draft.done()
 }

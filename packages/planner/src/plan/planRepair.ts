@@ -93,7 +93,9 @@ export function planFrom(facts: JobFacts) {
     strainSection(facts, considered),
     proofSection(facts, considered),
   ]
-  const coveringDone = recommended === considered ? covering : coveringSection(facts, recommended)
+  const same = recommended === considered
+  const coveringDone = same ? covering : coveringSection(facts, recommended)
+  const done = same ? sections : [cutBackSection(facts, recommended), strainSection(facts, recommended), proofSection(facts, recommended)]
   return {
     verdict: worst(...sections.map((section) => section.verdict)) as PlanVerdict,
     considered,
@@ -101,7 +103,7 @@ export function planFrom(facts: JobFacts) {
     sections,
     assumptions,
     options: [...choice.options, ...heating.options, ...covering.options],
-    sequence: sequenceFor(facts, recommended, sections, coveringDone),
+    sequence: sequenceFor(facts, recommended, done, coveringDone),
     parts: partsFor(facts, recommended, coveringDone),
   }
 }

@@ -12,17 +12,25 @@ export const ampere = (value: number): string => `${digits(value)} A`
 export const percent = (share: number): string => `${digits(100 * share, 2)} %`
 
 export function volt(value: number): string {
-  return Math.abs(value) < 0.1 ? `${digits(1000 * value)} mV` : `${digits(value)} V`
+  return Math.abs(value) < 0.1 && value !== 0 ? `${digits(1000 * value)} mV` : `${digits(value)} V`
 }
 
 export function ohm(value: number): string {
   const size = Math.abs(value)
-  if (size >= 1 || size === 0) return `${digits(value)} Ω`
+  if (size >= 0.1 || size === 0) return `${digits(value)} Ω`
   return size >= 1e-3 ? `${digits(1000 * value)} mΩ` : `${digits(1e6 * value)} µΩ`
 }
 
 export function seconds(value: number): string {
   return value >= 120 ? `about ${digits(value / 60, 2)} minutes` : `about ${digits(value, 2)} s`
+}
+
+/** A value in its unit, small ohms and volts in thousandths and millionths: "157 µΩ", "36.0 mV", "47 °C". */
+export function inUnit(value: number, unit: string): string {
+  if (unit === 'Ω') return ohm(value)
+  if (unit === 'V') return volt(value)
+  if (unit === '°C') return degrees(value)
+  return `${digits(value)} ${unit}`.trim()
 }
 
 /** "3 to 5 A" where they differ in print, else "3 A". */

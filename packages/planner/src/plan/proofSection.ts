@@ -45,10 +45,12 @@ export function proofSection(facts: JobFacts, method: MethodName): PlanSection {
       rule('pr-mv-splice').source,
       rule('pr-load-test-time').source,
     )
+    const outerV = limits.outerOhm * facts.currentA
+    const readable = outerV >= 10 * millivoltCountV
     if (newV < 10 * millivoltCountV)
       draft.say(
-        'caution',
-        `${volt(newV)} is only a few counts of a millivolt range: put a larger known current through it for the test, or read four-wire; ${ohm(limits.newOhm)} is the limit.`,
+        readable ? 'sound' : 'caution',
+        `${volt(newV)} is only a few counts of a millivolt range: ${readable ? `at ${volt(outerV)} it is plain, and a larger known current shows the rest` : 'put a larger known current through it for the test, or read four-wire'}. ${ohm(limits.newOhm)} is the limit.`,
       )
     else
       draft.say(

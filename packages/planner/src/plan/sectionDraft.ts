@@ -48,8 +48,8 @@ export class SectionDraft {
     return found
   }
 
-  working(id: string, inputs: Readonly<Record<string, unknown>>): this {
-    this.#workings.push({ id, inputs })
+  working(id: string, inputs: object): this {
+    this.#workings.push({ id, inputs: { ...inputs } })
     return this
   }
 

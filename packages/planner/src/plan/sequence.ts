@@ -2,20 +2,13 @@ import type { MethodName } from '@strandwise/core'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
 import type { Covering } from './coveringSection.ts'
-import { cutBackFor } from './cutBackSection.ts'
+import { insertedMm } from './cutBackSection.ts'
 import { methodTitles } from './methodSection.ts'
 import { mm } from './print.ts'
 import type { PlanPart, PlanSection, PlanStep, PlanValue } from './repairPlan.ts'
 
 const valuesOf = (sections: readonly PlanSection[], id: string, names: readonly string[]): readonly PlanValue[] =>
   (sections.find((section) => section.id === id)?.values ?? []).filter((value) => names.includes(value.name))
-
-/** The length of wire to put in; 0 where the slack is enough. */
-function insertedMm(method: MethodName, facts: JobFacts): number {
-  const cut = cutBackFor(method, facts)
-  if (cut.insertMm === 0 || method === 'replace-the-run') return 0
-  return method === 'new-crimped-terminal' ? cut.insertMm : Math.max(150, cut.insertMm)
-}
 
 /** The repair step by step, in the order of work, each with what shows that it is right. */
 export function sequenceFor(facts: JobFacts, method: MethodName, sections: readonly PlanSection[], covering: Covering): readonly PlanStep[] {
@@ -42,15 +35,15 @@ export function sequenceFor(facts: JobFacts, method: MethodName, sections: reado
     )
     if (inserted > 0) {
       add(
-        `Cut ${mm(inserted)} of the same wire, or the next size up, to put in. ${method === 'new-crimped-terminal' ? 'Its one splice' : 'Its two splices lie staggered and'} ${method === 'new-crimped-terminal' ? 'lies' : ''} well back from the plug.`.replace(
-          '  ',
-          ' ',
-        ),
+        `Cut ${mm(inserted)} of the same wire, or the next size up, to put in, and take off as much more of the old wire as it is too long. ${method === 'new-crimped-terminal' ? 'Its one splice lies' : 'Its two splices lie staggered,'} at the far end from the plug.`,
         'The lead reaches the plug without pull and leaves 20 mm.',
       )
     }
     if (covering.sleeve !== null)
-      add(`Cut the sleeve ${mm(covering.cutMm)} long and slide it on now, well away from the heat.`, 'It passes over everything that follows.')
+      add(
+        `${method === 'solder-sleeve' ? 'Slide the solder sleeve on' : `Cut the sleeve ${mm(covering.cutMm)} long and slide it on`} now, well away from the heat.`,
+        'It passes over everything that follows.',
+      )
     steps.push(...joining(facts, method, inserted > 0))
     if (covering.sleeve !== null)
       add(

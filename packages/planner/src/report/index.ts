@@ -1,3 +1,3 @@
 export { reportMarkdown } from './reportMarkdown.ts'
 export { reportText } from './reportText.ts'
-export { numberText, statusMark } from './words.ts'
+export { statusMark, valueText } from './words.ts'

@@ -1,8 +1,8 @@
 import type { PlanSection, PlanValue, RepairPlan } from '../plan/repairPlan.ts'
-import { numberText, statusMark, verdictWord } from './words.ts'
+import { statusMark, valueText, verdictWord } from './words.ts'
 
 function valueRow(value: PlanValue): string {
-  return `| ${value.name} | ${numberText(value)} | ${value.unit} | ${value.provenance.status} |`
+  return `| ${value.name} | ${valueText(value)} | ${value.provenance.status} |`
 }
 
 function sectionLines(section: PlanSection, index: number): readonly string[] {
@@ -10,7 +10,7 @@ function sectionLines(section: PlanSection, index: number): readonly string[] {
     `## ${index + 1}. ${section.title}: ${verdictWord[section.verdict]}`,
     '',
     ...section.reasons.map((reason) => `- ${reason}`),
-    ...(section.values.length === 0 ? [] : ['', '| value | | unit | rests on |', '|---|---:|---|---|', ...section.values.map(valueRow)]),
+    ...(section.values.length === 0 ? [] : ['', '| value | | rests on |', '|---|---:|---|', ...section.values.map(valueRow)]),
     ...(section.workings.length === 0 ? [] : ['', `Formulas: ${[...new Set(section.workings.map((working) => `\`${working.id}\``))].join(', ')}`]),
     '',
   ]
@@ -35,7 +35,7 @@ export function reportMarkdown(plan: RepairPlan): string {
       '',
       ...plan.sequence.map(
         (step, index) =>
-          `${index + 1}. ${step.text}\n   Right when: ${step.check}${step.values.map((value) => `\n   ${value.name}: ${numberText(value)} ${value.unit}`).join('')}`,
+          `${index + 1}. ${step.text}\n   Right when: ${step.check}${step.values.map((value) => `\n   ${value.name}: ${valueText(value)}`).join('')}`,
       ),
       '',
     )

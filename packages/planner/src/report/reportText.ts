@@ -1,5 +1,5 @@
 import type { PlanSection, RepairPlan } from '../plan/repairPlan.ts'
-import { numberText, statusMark, verdictWord } from './words.ts'
+import { statusMark, valueText, verdictWord } from './words.ts'
 
 const width = 96
 
@@ -25,7 +25,7 @@ function sectionLines(section: PlanSection, index: number): readonly string[] {
   const mark = wireMark[section.verdict]
   const lines = [`${mark}  ${index + 1}. ${section.title}: ${verdictWord[section.verdict].toUpperCase()}`]
   for (const reason of section.reasons) lines.push(...wrap(reason, `${mark}     - `, `${mark}       `))
-  for (const value of section.values) lines.push(`${mark}       ${value.name}: ${numberText(value)} ${value.unit}`.trimEnd())
+  for (const value of section.values) lines.push(`${mark}       ${value.name}: ${valueText(value)}`)
   lines.push(mark)
   return lines
 }
@@ -40,7 +40,7 @@ export function reportText(plan: RepairPlan): string {
     for (const [index, step] of plan.sequence.entries()) {
       lines.push(...wrap(step.text, `  ${String(index + 1).padStart(2)}. `, '      '))
       lines.push(...wrap(`Right when: ${step.check}`, '      ', '      '))
-      for (const value of step.values) lines.push(`      ${value.name}: ${numberText(value)} ${value.unit}`.trimEnd())
+      for (const value of step.values) lines.push(`      ${value.name}: ${valueText(value)}`)
     }
     lines.push('')
   }

@@ -1,5 +1,5 @@
 import type { ProvenanceStatus } from '@strandwise/core'
-import { digits } from '../plan/print.ts'
+import { inUnit, span } from '../plan/print.ts'
 import type { PlanValue, PlanVerdict } from '../plan/repairPlan.ts'
 
 export const verdictWord: Readonly<Record<PlanVerdict, string>> = {
@@ -17,11 +17,8 @@ export const statusMark: Readonly<Record<ProvenanceStatus, string>> = {
   derived: 'derived',
 }
 
-/** A value as printed in a plan: three digits, its band where it has one. */
-export function numberText(value: PlanValue): string {
-  const own = digits(value.value)
-  if (value.low === undefined || value.high === undefined) return own
-  const low = digits(value.low)
-  const high = digits(value.high)
-  return low === high ? own : `${low} to ${high}`
+/** A value as a plan prints it: three digits with its unit, or its band. */
+export function valueText(value: PlanValue): string {
+  const print = (number: number) => inUnit(number, value.unit)
+  return value.low === undefined || value.high === undefined ? print(value.value) : span(value.low, value.high, print)
 }
