@@ -1,10 +1,17 @@
-import { DomainError, requireBetween, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
+import { DomainError, requireFinite, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
 import { adiabatic } from '../tables/index.ts'
 
 /** Coldest start in °C, from where the straight line of resistance holds. */
 const coldestC = -60
 /** Melting points in °C, past which no solid conductor is left: the highest that the sources print. */
 const meltingC = { copper: 1084.62, aluminium: 660.32, steel: 1538, lead: 327.46 } as const
+
+function solid(parameter: string, temperatureC: number, melts: number): number {
+  if (!(requireFinite(parameter, temperatureC) >= coldestC && temperatureC <= melts)) {
+    throw new DomainError(parameter, temperatureC, `from ${coldestC} to ${melts}, where its material melts`)
+  }
+  return temperatureC
+}
 
 /**
  * Gives the short-circuit current that heats a conductor to its final temperature in a time, all heat kept in the metal.
@@ -40,8 +47,8 @@ export function adiabaticFaultCurrentA(i: {
   const S = requirePositive('areaMm2', i.areaMm2)
   const t = requirePositive('timeS', i.timeS)
   const melts = meltingC[i.material]
-  const Ti = requireBetween('initialC', i.initialC, coldestC, melts, 'the metal melts above')
-  const Tf = requireBetween('finalC', i.finalC, coldestC, melts, 'the metal melts above')
+  const Ti = solid('initialC', i.initialC, melts)
+  const Tf = solid('finalC', i.finalC, melts)
   if (Tf < Ti) throw new DomainError('finalC', Tf, `at least initialC, ${Ti}`, undefined, 'contradiction')
   return requireFiniteResult('timeS', t, K * S * Math.sqrt(Math.log1p((Tf - Ti) / (Ti + beta)) / t))
 }

@@ -1,5 +1,5 @@
 import { ConvergenceError } from '../errors/index.ts'
-import { surfaceFlowWPerM } from '../heat/index.ts'
+import { surfaceFlowWPerM } from '../heat/inner.ts'
 
 /** One wire, or one bundle, as the solvers see it: SI, nothing optional. The last five fields are their working space. */
 export interface Balance {

@@ -1,4 +1,4 @@
-import { DomainError, requirePositive, requireWhole } from '../errors/index.ts'
+import { DomainError, requireFiniteResult, requirePositive, requireWhole } from '../errors/index.ts'
 import type { Balance } from './balance.ts'
 import { resolveWire } from './resolveWire.ts'
 import { type WireHeat, wireDefaults } from './wire.ts'
@@ -19,7 +19,7 @@ export function bundleBalance(i: WireBundle): Balance {
   if (outsideM < least * (1 - 1e-12)) {
     throw new DomainError('bundleOutsideMm', i.bundleOutsideMm, `at least ${(least * 1000).toPrecision(4)}, the area of ${n} wires`, undefined, 'contradiction')
   }
-  if (outsideM > largestOutsideM) throw new DomainError('bundleOutsideMm', i.bundleOutsideMm, 'above 0, at most 1e33')
+  requireFiniteResult('bundleOutsideMm', i.bundleOutsideMm, outsideM > largestOutsideM ? Infinity : outsideM)
   return {
     ...wire,
     outsideM,

@@ -24,7 +24,7 @@ import { currentAtConductor } from './steady.ts'
  * @symbol sun - solarAbsorbedWPerM - W/m - sunshine that the surface absorbs
  * @symbol h - filmWPerM2K - W/(m2 K) - film coefficient in place of convection and radiation
  * @symbol Tc - limitC - C - temperature that the middle of the bundle may reach
- * @domain limitC: above -273.15
+ * @domain limitC: at least -173.15
  * @domain loadedWires: whole at least 1
  * @domain bundleOutsideMm: above 0
  * @domain optional bundleConductivityWPerMK: above 0

@@ -16,6 +16,7 @@ export interface DeratingLink {
  * @symbol f - links - 1 - factors in order, each with its name and source
  * @symbol I - result - A - current left, at the end and after each link
  * @domain baseA: at least 0
+ * @domain links.0.factor: at least 0
  * @throws DomainError outside the domain, and for a factor below 0
  * @example
  * deratedCurrentA({

@@ -1,5 +1,5 @@
 import { mm2ToCircularMils } from '../conductor/index.ts'
-import { requireBetween, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
+import { DomainError, requireBetween, requireFinite, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
 import type { ProvenanceStatus } from '../materials/index.ts'
 
 const mmPerInch = 25.4
@@ -79,6 +79,7 @@ export function fusingTimeOnderdonkS(i: {
   const A = mm2ToCircularMils(requirePositive('areaMm2', i.areaMm2))
   const I = requirePositive('currentA', i.currentA)
   const Tm = requireBetween('meltingC', i.meltingC ?? meltingC, coldestC, hottestC, 'copper melts at 1083 to 1085 °C')
-  const Ti = requireBetween('initialC', i.initialC, coldestC, Tm, 'it melts above')
+  const Ti = requireFinite('initialC', i.initialC)
+  if (!(Ti >= coldestC && Ti <= Tm)) throw new DomainError('initialC', Ti, `from ${coldestC} to meltingC, ${Tm}`)
   return requireFiniteResult('currentA', I, ((A / I) ** 2 * Math.log10(1 + (Tm - Ti) / (offsetC + Ti))) / perCircularMil2S)
 }

@@ -1,4 +1,4 @@
-import { DomainError, requireBetween, requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { DomainError, requireBetween, requireChoice, requireFinite, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { airHighestC, airLowestC, type Correlation, correlations } from '../heat/index.ts'
 import { type Metal, metal } from '../materials/index.ts'
 import { type Balance, startingShare } from './balance.ts'
@@ -10,16 +10,13 @@ const leastDiameterShare = 0.85
 const largestNumber = 1e30
 const referenceC = 20
 
-/** Refuses what is 0, below, or beyond every wire. */
-function positive(parameter: string, value: number): number {
-  if (requirePositive(parameter, value) > largestNumber) throw new DomainError(parameter, value, `above 0, at most ${largestNumber}`)
-  return value
+/** Refuses what is beyond every wire: a correlation of it would overflow. */
+function withinReach(parameter: string, value: number): number {
+  return requireFiniteResult(parameter, value, value > largestNumber ? Infinity : value)
 }
 
-function notNegative(parameter: string, value: number): number {
-  if (requireNotNegative(parameter, value) > largestNumber) throw new DomainError(parameter, value, `0 or above, at most ${largestNumber}`)
-  return value
-}
+const positive = (parameter: string, value: number): number => withinReach(parameter, requirePositive(parameter, value))
+const notNegative = (parameter: string, value: number): number => withinReach(parameter, requireNotNegative(parameter, value))
 
 /** Diameter of the conductor in mm, given or that of a solid round. */
 export function conductorDiameterMm(i: WireHeat): number {
@@ -86,5 +83,8 @@ export function resolveWire(i: WireHeat): Balance {
 
 /** A temperature of the conductor: no colder than the air of the correlations, no hotter than its metal's melting point. */
 export function requireConductorC(parameter: string, temperatureC: number, b: Balance): number {
-  return requireBetween(parameter, temperatureC, airLowestC, b.meltingC, 'the metal melts above')
+  if (!(requireFinite(parameter, temperatureC) >= airLowestC && temperatureC <= b.meltingC)) {
+    throw new DomainError(parameter, temperatureC, `from ${airLowestC} to ${b.meltingC}, where its material melts`)
+  }
+  return temperatureC
 }

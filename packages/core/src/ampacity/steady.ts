@@ -1,5 +1,6 @@
-import { absoluteZeroC, DomainError, NoSteadyStateError } from '../errors/index.ts'
-import { morganBands, rayleighNumber } from '../heat/index.ts'
+import { absoluteZeroC, NoSteadyStateError, requireFiniteResult } from '../errors/index.ts'
+import { morganBands } from '../heat/index.ts'
+import { surfaceRayleigh } from '../heat/inner.ts'
 import { type Balance, findRise, flowAtConductor, shed, startingShare } from './balance.ts'
 import { estimateRise } from './estimateRise.ts'
 
@@ -14,7 +15,8 @@ export function currentAtConductor(b: Balance, conductorC: number): number | nul
   if (conductorC <= b.ambientC) return null
   const flow = flowAtConductor(b, conductorC)
   if (!(flow > 0)) return null
-  return Math.sqrt(flow / b.resistance20OhmPerM / (1 + b.coefficientPerK * (conductorC - referenceC)))
+  const allowedA = Math.sqrt(flow / b.resistance20OhmPerM / (1 + b.coefficientPerK * (conductorC - referenceC)))
+  return requireFiniteResult('areaMm2', b.resistance20OhmPerM, allowedA)
 }
 
 /** Rise at which the Rayleigh number stands just below an edge, from a rise a little above it. */
@@ -23,7 +25,7 @@ function riseBelowEdge(b: Balance, riseK: number, rayleigh: number, edge: number
   let Ra = rayleigh
   for (let n = 0; n < 60 && !(Ra < edge && Ra > edge * (1 - 1e-12)); n += 1) {
     rise *= (edge * (1 - 5e-13)) / Ra
-    Ra = rayleighNumber(b.ambientC + rise, b.ambientC, b.outsideM, b.pressurePa)
+    Ra = surfaceRayleigh(b.ambientC + rise, b.ambientC, b.outsideM, b.pressurePa)
   }
   return rise
 }
@@ -31,7 +33,7 @@ function riseBelowEdge(b: Balance, riseK: number, rayleigh: number, edge: number
 /** Where Morgan's law drops, the balance may also hold before the drop; the first root is the answer. */
 function takeLowerRoot(b: Balance, heatWPerM: number, perK: number, scale: number): void {
   const rise = b.riseK
-  const Ra = rayleighNumber(b.ambientC + rise, b.ambientC, b.outsideM, b.pressurePa)
+  const Ra = surfaceRayleigh(b.ambientC + rise, b.ambientC, b.outsideM, b.pressurePa)
   for (const { below: edge } of morganBands) {
     if (!(Ra >= edge && Ra < edge * lowerRootReach)) continue
     const before = riseBelowEdge(b, rise, Ra, edge)
@@ -48,7 +50,7 @@ function takeLowerRoot(b: Balance, heatWPerM: number, perK: number, scale: numbe
 export function steadyConductorC(b: Balance, currentA: number, ceilingC: number): number {
   const { ambientC, insideMKPerW: R, filmMKPerW: film, coefficientPerK: al, sunWPerM } = b
   const w = currentA * currentA * b.resistance20OhmPerM
-  if (!(w < Infinity)) throw new DomainError('currentA', currentA, 'currents whose heat is a finite number')
+  requireFiniteResult('currentA', currentA, w)
   const g = w * al
   const scale = 1 - g * (film === null ? R : R + film)
   if (!(scale > 0)) return Number.NaN

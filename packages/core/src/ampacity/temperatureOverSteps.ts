@@ -73,6 +73,8 @@ function cycleStart(motions: readonly Motion[], steps: readonly Step[], coolestC
  * @symbol c_i - insulationSpecificHeatJPerKgK - J/(kg K) - specific heat of the insulation
  * @symbol s - insulationShare - 1 - share of the insulation that follows the conductor
  * @symbol T - result - C - temperatures at the ends, and the peak with the start
+ * @domain steps.0.currentA: at least 0
+ * @domain steps.0.timeS: at least 0
  * @domain optional initialC: at least -173.15
  * @domain areaMm2: above 0
  * @domain optional conductorDiameterMm: above 0

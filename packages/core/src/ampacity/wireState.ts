@@ -1,5 +1,6 @@
 import { requireNotNegative } from '../errors/index.ts'
-import { airProperties, heatFlowWPerM, largestRayleigh, leastRayleighMorgan, leastReynoldsPrandtl, rayleighNumber } from '../heat/index.ts'
+import { airProperties, heatFlowWPerM, largestRayleigh, leastRayleighMorgan, leastReynoldsPrandtl } from '../heat/index.ts'
+import { surfaceRayleigh } from '../heat/inner.ts'
 import { resolveWire } from './resolveWire.ts'
 import { conductorAtCurrent } from './steady.ts'
 import type { WireHeat } from './wire.ts'
@@ -70,7 +71,7 @@ export function wireState(i: WireHeat & { readonly currentA: number }): {
   const surfaceC = ambientC + b.riseK
   const resistanceOhmPerM = b.resistance20OhmPerM * (1 + b.coefficientPerK * (conductorC - 20))
   const air = airProperties(0.5 * (surfaceC + ambientC), b.pressurePa)
-  const rayleigh = rayleighNumber(surfaceC, ambientC, b.outsideM, b.pressurePa)
+  const rayleigh = surfaceRayleigh(surfaceC, ambientC, b.outsideM, b.pressurePa)
   const reynolds = (air.densityKgPerM3 * b.airSpeedMPerS * b.outsideM) / air.viscosityPaS
   const flow =
     b.filmMKPerW === null

@@ -12,8 +12,9 @@ export const dryAirMolarMassKgPerMol = 0.0289586
 export const airSpecificHeatJPerKgK = 1006
 /** 0 °C in K. */
 export const zeroCelsiusK = 273.15
-/** Coldest and hottest air in °C (100 to 1900 K): the span over which Sutherland's viscosity law is used. */
+/** Coldest air in °C (100 K) for which Sutherland's viscosity law is used. */
 export const airLowestC = -173.15
+/** Hottest air in °C (1900 K) for which Sutherland's viscosity law is used. */
 export const airHighestC = 1626.85
 /** Reynolds times Prandtl at and below which Churchill and Bernstein give no value. */
 export const leastReynoldsPrandtl = 0.2

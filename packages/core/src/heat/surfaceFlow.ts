@@ -4,6 +4,15 @@ import { airSpecificHeatJPerKgK, leastReynoldsPrandtl, standardGravityMPerS2, st
 import { crossFlowNusselt } from './forcedConvectionNusselt.ts'
 import { churchillChuNusselt, morganNusselt } from './naturalConvectionNusselt.ts'
 
+/** Rayleigh number of a horizontal cylinder at its film temperature: unchecked. */
+export function surfaceRayleigh(surfaceC: number, ambientC: number, diameterM: number, pressurePa: number): number {
+  const T = 0.5 * (surfaceC + ambientC) + zeroCelsiusK
+  const mu = airViscosityAtK(T)
+  const inverseNu = airDensityAtK(T, pressurePa) / mu
+  const Pr = (mu * airSpecificHeatJPerKgK) / airConductivityAtK(T)
+  return (standardGravityMPerS2 / T) * Math.abs(surfaceC - ambientC) * diameterM * diameterM * diameterM * Pr * inverseNu * inverseNu
+}
+
 /** Natural convection from a horizontal cylinder in W/m, with the sign of surface minus ambient: unchecked. */
 export function naturalFlowWPerM(surfaceC: number, ambientC: number, diameterM: number, pressurePa: number, morgan: boolean): number {
   const T = 0.5 * (surfaceC + ambientC) + zeroCelsiusK

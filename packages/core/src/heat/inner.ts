@@ -1,0 +1,1 @@
+export { naturalFlowWPerM, radiationFlowWPerM, surfaceFlowWPerM, surfaceRayleigh } from './surfaceFlow.ts'
