@@ -1,63 +1,80 @@
 import { ConvergenceError } from '../errors/index.ts'
 import { wireRunawayA } from './jointLinear.ts'
-import { type JointModel, ownHeatW } from './jointModel.ts'
-import { bySecants } from './jointSecants.ts'
+import { type JointModel, ownHeatW, referenceC } from './jointModel.ts'
 import type { JointState } from './jointSite.ts'
-import { risingRootAbove } from './risingRoot.ts'
-import { type HotJoint, type HotSide, hotSide, shotAt } from './sleeveZone.ts'
+import { moveTo, startZone, sweep, type Zone } from './sleeveZone.ts'
 
-/** Step in K with which the joint's temperature is bracketed. */
-const bracketK = 40
+/** Steps of the search; each halves the digits that are missing once it is near. */
+const mostSteps = 80
+/** Share of the rise to which all temperatures are found, and the one that is enough where a jump of Morgan's law keeps them from settling. */
+const closeEnough = 1e-10
+const closeToJump = 1e-6
+/** Steps after which only such a jump can be in the way. */
+const patience = 30
+/** Where the joint's heat outgrows what the sides take at the present temperature, the answer lies far above: this many K and this many times. */
+const upK = 100
+const upTimes = 2
 
-/** The joint temperature at which both sides take what the joint makes; null where none is found. */
-export function hotJoint(model: JointModel, hot: readonly [HotSide, HotSide], R: number, a: number): HotJoint | null {
-  return bySecants(model, hot, R, a) ?? byBracket(model, hot, R, a)
+/** Both sides of a joint; like wires share one. Null where a wire alone has no steady temperature. */
+function bothZones(model: JointModel): readonly [Zone, Zone] | null {
+  const first = startZone(model, model.sides[0])
+  const second = model.sides[1] === model.sides[0] ? first : startZone(model, model.sides[1])
+  return first === null || second === null ? null : [first, second]
+}
+
+function settled(moved: number, rise: number, step: number): boolean {
+  return moved <= (step < patience ? closeEnough : closeToJump) * (1 + rise)
 }
 
 /** Heat that both sides take with the joint at a temperature, in W; 0 where a wire alone is that hot already. */
 export function takenByCorrelation(model: JointModel, jointC: number): number {
-  const first = hotSide(model, model.sides[0])
-  const second = model.sides[1] === model.sides[0] ? first : hotSide(model, model.sides[1])
-  if (first === null || second === null || first.far.coreC >= jointC || second.far.coreC >= jointC) return 0
-  const one = shotAt(first, jointC)
-  const other = second === first ? one : shotAt(second, jointC)
-  return one === null || other === null ? 0 : one.flowW + other.flowW
+  const zones = bothZones(model)
+  if (zones === null || zones[0].far.coreC >= jointC || zones[1].far.coreC >= jointC) return 0
+  const first = flowAt(zones[0], jointC - model.ambientC)
+  return first + (zones[1] === zones[0] ? first : flowAt(zones[1], jointC - model.ambientC))
 }
 
-/** Each side is asked for its flow at the same temperature, which is bracketed from the ambient up: nothing in the model is colder. */
-function byBracket(model: JointModel, [first, second]: readonly [HotSide, HotSide], R: number, a: number): HotJoint | null {
-  const excess = (T: number): number => {
-    const taken = (shotAt(first, T)?.flowW ?? Number.NaN) + (shotAt(second, T)?.flowW ?? Number.NaN)
-    return taken - ownHeatW(model.currentA, R, a, T)
+function flowAt(zone: Zone, rise: number): number {
+  for (let step = 0; step < mostSteps; step++) {
+    sweep(zone)
+    if (settled(moveTo(zone, rise), rise, step)) return zone.Y * rise - zone.J
   }
-  const jointC = risingRootAbove(excess, model.ambientC, bracketK)
-  if (jointC === null) return null
-  const one = shotAt(first, jointC)
-  const other = shotAt(second, jointC)
-  return one === null || other === null ? null : { jointC, shots: [one, other] }
+  throw new ConvergenceError('temperatures under the sleeve, flow in W', zone.Y * rise - zone.J)
 }
 
 /** The joint at rest with natural convection and radiation. */
 export function stateByCorrelation(model: JointModel, R: number, a: number): JointState {
-  const { currentA, ambientC, sides } = model
+  const { currentA, ambientC } = model
   const bound = wireRunawayA(model, true)
   const largestCurrentA = bound === Infinity ? null : bound
   const sleeved = model.sleeveM > 0
-  if (currentA === 0) {
+  const zones = currentA === 0 ? null : bothZones(model)
+  if (zones === null) {
     const ambient = [ambientC, ambientC] as const
     return { jointC: ambientC, farC: ambient, wireFlowW: [0, 0], sleeveEndC: sleeved ? ambient : null, largestCurrentA, residual: 0 }
   }
-  const first = hotSide(model, sides[0])
-  const second = sides[1] === sides[0] ? first : hotSide(model, sides[1])
-  const found = first === null || second === null ? null : hotJoint(model, [first, second], R, a)
-  if (first === null || second === null || found === null) throw new ConvergenceError('joint temperature, in W', ownHeatW(currentA, R, a, ambientC))
-  const [one, other] = found.shots
-  return {
-    jointC: found.jointC,
-    farC: [first.far.coreC, second.far.coreC],
-    wireFlowW: [one.flowW, other.flowW],
-    sleeveEndC: sleeved ? [one.endC, other.endC] : null,
-    largestCurrentA,
-    residual: Math.abs(ownHeatW(currentA, R, a, found.jointC) - one.flowW - other.flowW),
+  const [first, second] = zones
+  const cold = ownHeatW(currentA, R, a, ambientC)
+  const perK = ownHeatW(currentA, R, a, referenceC) * a
+  let rise = 0
+  let residual = cold
+  for (let step = 0; step < mostSteps; step++) {
+    sweep(first)
+    if (second !== first) sweep(second)
+    residual = cold + perK * rise - (first.Y + second.Y) * rise + first.J + second.J
+    const stiffness = first.Y + second.Y - perK
+    rise = stiffness > 0 ? Math.max(0, (cold + first.J + second.J) / stiffness) : upTimes * rise + upK
+    const moved = Math.max(moveTo(first, rise), second === first ? 0 : moveTo(second, rise))
+    if (settled(moved, rise, step)) {
+      return {
+        jointC: ambientC + rise,
+        farC: [first.far.coreC, second.far.coreC],
+        wireFlowW: [first.Y * rise - first.J, second.Y * rise - second.J],
+        sleeveEndC: sleeved ? [ambientC + first.endRise, ambientC + second.endRise] : null,
+        largestCurrentA,
+        residual: Math.abs(residual),
+      }
+    }
   }
+  throw new ConvergenceError('joint temperature, in W', Math.abs(residual))
 }

@@ -1,91 +1,149 @@
-import type { JointModel, SideModel, WayOut } from './jointModel.ts'
-import { risingRoot, risingRootAbove } from './risingRoot.ts'
-import { type FarWire, farWire, flowIntoWire } from './wireFlow.ts'
-import { type ZoneLoss, zoneLoss, zoneNet } from './zoneLoss.ts'
+import { type JointModel, referenceC, type SideModel } from './jointModel.ts'
+import { type FarWire, farWire, surfaceLoss, surfaceLossPerK, type WireEnd, wireEnd } from './wireFlow.ts'
 
-/** Steps of the integration per unit of gamma l, and the fewest: Nystrom's rule of order five then errs by less than 1e-8 of the rise. */
-const stepsPerLength = 24
-const fewestSteps = 12
-/** Length of a zone, in units of its own decay, past which its far end is out of the joint's reach to the last digits. */
-const endlessZone = 16
-/** Temperature in degC that ends an integration as too high; no metal is solid there. */
-const runawayC = 1e5
+/** Steps of the grid per unit of gamma l, and the fewest: Numerov's rule errs with the fourth power of a step, by less than 1e-8 of the rise. */
+const stepsPerLength = 32
+const fewestSteps = 24
+/** Morgan's law jumps, and a jump within a step is smeared over it: finer steps there. */
+const morganRefinement = 4
+/** Length of a zone, in units of its own decay, past which neither end feels the other to the last digits: longer ones are cut down to it. */
+const longestZone = 64
+/** Rise over the far wire, in K, at which the search begins. */
+const firstRiseK = 50
 
-/** What a side gives at the joint when its sleeve's end stands at endC; without sleeve the end is the joint. */
-export interface Shot {
-  readonly endC: number
-  readonly jointC: number
-  readonly flowW: number
-}
-
-/** A joint at rest: its temperature and what either side takes. */
-export interface HotJoint {
-  readonly jointC: number
-  readonly shots: readonly [Shot, Shot]
-}
-
-/** One side, ready to be asked for the flow at a joint temperature. */
-export interface HotSide {
+/**
+ * One side of the joint on a grid: node 0 is the sleeve's end, where the long wire takes over, the last node the joint; without sleeve both are one.
+ * Each step makes the heat balance of all nodes linear in their temperatures, and runs from the end to the joint: there the side is flow = Y rise - J.
+ */
+export interface Zone {
   readonly model: JointModel
   readonly side: SideModel
   readonly far: FarWire
-  readonly zone: ZoneLoss | null
-  readonly steps: number
-  /** The sleeve's own far state where its zone is so long that the joint doesn't feel its end. */
-  readonly endless: FarWire | null
+  /** Length of a step in m. */
+  readonly h: number
+  /** By node, over ambient: the sleeve's surface, the conductor that belongs to it, and its change with the surface. */
+  readonly surface: Float64Array
+  readonly core: Float64Array
+  readonly corePerSurface: Float64Array
+  /** Surface temperature of the long wire's end, and what belongs to it. */
+  wireSurfaceC: number
+  wire: WireEnd
+  /** Rise of the sleeve's end. */
+  endRise: number
+  Y: number
+  J: number
+  /** Loss less own heating over kA, made linear in the rise: slope and constant, by node. */
+  readonly slope: Float64Array
+  readonly constant: Float64Array
+  /** rise[k] = P[k] rise[k + 1] + Q[k]. */
+  readonly P: Float64Array
+  readonly Q: Float64Array
 }
 
 /** Null where the long wire has no steady temperature. */
-export function hotSide(model: JointModel, side: SideModel): HotSide | null {
-  const far = farWire(model, side, side.wire)
+export function startZone(model: JointModel, side: SideModel): Zone | null {
+  const far = farWire(model, side)
   if (far === null) return null
-  if (side.sleeve === undefined) return { model, side, far, zone: null, steps: 0, endless: null }
-  const zone = zoneLoss(model, side, side.sleeve, far.coreC)
-  const own = zone.lossPerK / (1 + side.sleeve.wallMKPerW * zone.lossPerK) - zone.heating * side.alpha
-  const length = model.sleeveM * Math.sqrt(Math.max(0, own) / side.kA)
-  const endless = length > endlessZone ? farWire(model, side, side.sleeve) : null
-  return { model, side, far, zone, steps: Math.max(fewestSteps, Math.ceil(stepsPerLength * length)), endless }
-}
-
-/** Starts at the sleeve's end with the wire's flow and integrates inward; infinite where the profile leaves the plausible range on the way. */
-export function shoot(hot: HotSide, endC: number): Shot {
-  const { model, side, far, zone, steps } = hot
-  const flow = flowIntoWire(model, side, side.wire, far, endC)
-  if (zone === null) return { endC, jointC: endC, flowW: flow }
-  const kA = side.kA
-  const h = model.sleeveM / steps
-  const hh = h * h
-  let T = endC
-  let slope = flow / kA
-  for (let k = 0; k < steps; k++) {
-    const before = slope
-    const k1 = zoneNet(zone, T) / kA
-    const k2 = zoneNet(zone, T + (h / 5) * slope + (hh / 50) * k1) / kA
-    const k3 = zoneNet(zone, T + ((2 * h) / 3) * slope + (hh / 27) * (7 * k2 - k1)) / kA
-    const k4 = zoneNet(zone, T + h * slope + hh * (0.3 * k1 - (2 / 35) * k2 + (9 / 35) * k3)) / kA
-    T += h * slope + (hh / 336) * (14 * k1 + 100 * k2 + 54 * k3)
-    slope += (h / 336) * (14 * k1 + 125 * k2 + 162 * k3 + 35 * k4)
-    // Below ambient there is no way back up: everything that heats bends the profile further down.
-    if (T < model.ambientC || (Number.isNaN(T) && before < 0)) return { endC, jointC: -Infinity, flowW: -Infinity }
-    if (!(T < runawayC)) return { endC, jointC: Infinity, flowW: Infinity }
+  const way = side.sleeve
+  let n = 0
+  let l = 0
+  if (way !== undefined) {
+    const loss = surfaceLoss(model, way, far.surfaceC + firstRiseK)
+    const lossPerK = surfaceLossPerK(model, way, far.surfaceC + firstRiseK, loss)
+    const net = lossPerK / (1 + way.wallMKPerW * lossPerK) - model.currentA * model.currentA * side.r20 * side.alpha
+    const decayPerM = Math.sqrt(Math.abs(net) / side.kA)
+    const length = Math.min(model.sleeveM * decayPerM, longestZone)
+    l = Math.min(model.sleeveM, longestZone / decayPerM)
+    n = Math.max(fewestSteps, Math.ceil(stepsPerLength * length)) * (model.morgan ? morganRefinement : 1)
   }
-  return { endC, jointC: T, flowW: kA * slope }
+  const nodes = (): Float64Array => new Float64Array(n + 1)
+  return {
+    model,
+    side,
+    far,
+    h: n === 0 ? 0 : l / n,
+    surface: nodes().fill(far.surfaceC - model.ambientC + firstRiseK),
+    core: nodes(),
+    corePerSurface: nodes(),
+    wireSurfaceC: far.surfaceC + firstRiseK,
+    wire: wireEnd(model, side, far, far.surfaceC + firstRiseK),
+    endRise: 0,
+    Y: 0,
+    J: 0,
+    slope: nodes(),
+    constant: nodes(),
+    P: nodes(),
+    Q: nodes(),
+  }
 }
 
-/** The shot that ends at a joint temperature, found by bracketing its end; null where none does. */
-export function shotAt(hot: HotSide, jointC: number): Shot | null {
-  if (hot.zone === null) return shoot(hot, jointC)
-  if (hot.endless !== null) return endlessShot(hot, hot.endless, jointC)
-  const rise = jointC - hot.model.ambientC
-  const endC = risingRootAbove((end) => shoot(hot, end).jointC - jointC, hot.model.ambientC, 1 + rise)
-  return endC === null ? null : { ...shoot(hot, endC), jointC }
+/** Makes the side linear about its present state and eliminates it from the sleeve's end to the joint. */
+export function sweep(zone: Zone): void {
+  const { model, side, h, P, Q, slope, constant } = zone
+  const kA = side.kA
+  zone.wire = wireEnd(model, side, zone.far, zone.wireSurfaceC)
+  const W = zone.wire.flowWPerK
+  const V = zone.wire.flowW - W * (zone.wire.coreC - model.ambientC)
+  const n = slope.length - 1
+  if (n === 0) {
+    zone.Y = W
+    zone.J = -V
+    return
+  }
+  for (let k = 0; k <= n; k++) linearise(zone, k)
+  const twelfth = (h * h) / 12
+  const at = (list: Float64Array, k: number): number => list[k] as number
+  // Ends: flow by the Hermite form of the same order, T1 - T0 - h T0' (1 + h^2 f'/12) = h^2 (5 f0 + f1)/12.
+  const endScale = (h / kA) * (1 + twelfth * at(slope, 0))
+  const first = 1 + endScale * W + 5 * twelfth * at(slope, 0)
+  P[0] = (1 - twelfth * at(slope, 1)) / first
+  Q[0] = -(endScale * V + twelfth * (5 * at(constant, 0) + at(constant, 1))) / first
+  for (let k = 1; k < n; k++) {
+    const lower = 1 - twelfth * at(slope, k - 1)
+    const pivot = -2 - 10 * twelfth * at(slope, k) + lower * at(P, k - 1)
+    P[k] = -(1 - twelfth * at(slope, k + 1)) / pivot
+    Q[k] = (twelfth * (at(constant, k - 1) + 10 * at(constant, k) + at(constant, k + 1)) - lower * at(Q, k - 1)) / pivot
+  }
+  const lower = 1 - twelfth * at(slope, n - 1)
+  const jointScale = kA / (h * (1 + twelfth * at(slope, n)))
+  zone.Y = jointScale * (1 + 5 * twelfth * at(slope, n) - lower * at(P, n - 1))
+  zone.J = jointScale * (lower * at(Q, n - 1) - twelfth * (5 * at(constant, n) + at(constant, n - 1)))
 }
 
-/** A zone without end seen from the joint; its end lies between the two far temperatures, where wire and sleeve exchange the same heat. */
-function endlessShot(hot: HotSide, own: FarWire, jointC: number): Shot {
-  const { model, side, far } = hot
-  const sleeve = side.sleeve as WayOut
-  const exchange = (end: number): number => flowIntoWire(model, side, side.wire, far, end) + flowIntoWire(model, side, sleeve, own, end)
-  const endC = risingRoot(exchange, Math.min(far.coreC, own.coreC), Math.max(far.coreC, own.coreC))
-  return { endC, jointC, flowW: flowIntoWire(model, side, sleeve, own, jointC) }
+/** Takes over the temperatures that belong to a rise of the joint; returns how far any of them lies from the state that was made linear. */
+export function moveTo(zone: Zone, jointRise: number): number {
+  const { model, surface, core, corePerSurface, P, Q } = zone
+  const n = surface.length - 1
+  let rise = jointRise
+  let moved = 0
+  for (let k = n; k >= 0; k--) {
+    if (k < n) rise = (P[k] as number) * rise + (Q[k] as number)
+    if (n > 0) {
+      const step = rise - (core[k] as number)
+      moved = Math.max(moved, Math.abs(step))
+      // Nothing is colder than ambient.
+      surface[k] = Math.max(0, (surface[k] as number) + step / (corePerSurface[k] as number))
+    }
+  }
+  const step = rise - (zone.wire.coreC - model.ambientC)
+  zone.wireSurfaceC = Math.max(model.ambientC, zone.wireSurfaceC + step / zone.wire.corePerSurface)
+  zone.endRise = rise
+  return Math.max(moved, Math.abs(step))
+}
+
+/** Loss through the sleeve less own heating at one node, as a line through the present surface temperature. */
+function linearise(zone: Zone, k: number): void {
+  const { model, side } = zone
+  const way = side.sleeve ?? side.wire
+  const R = way.wallMKPerW
+  const heating = model.currentA * model.currentA * side.r20
+  const surface = zone.surface[k] as number
+  const loss = surfaceLoss(model, way, model.ambientC + surface)
+  const lossPerK = surfaceLossPerK(model, way, model.ambientC + surface, loss)
+  const core = surface + R * loss
+  const perK = lossPerK / (1 + R * lossPerK)
+  zone.core[k] = core
+  zone.corePerSurface[k] = 1 + R * lossPerK
+  zone.slope[k] = (perK - heating * side.alpha) / side.kA
+  zone.constant[k] = (loss - perK * core - heating * (1 + side.alpha * (model.ambientC - referenceC))) / side.kA
 }

@@ -17,6 +17,8 @@ const gauss = [
 const pieces = 4
 /** Rayleigh numbers at which Morgan's law jumps. */
 const morganEdges = [1e-2, 1e2, 1e4, 1e7] as const
+/** Share of the far rise within which the slope of the flow is taken at the far temperature itself: there it is 0/0. */
+const nearFar = 1e-4
 /** Rise in K up to which jumps are looked for. */
 const highestRiseK = 5000
 
@@ -24,12 +26,6 @@ const highestRiseK = 5000
 export function surfaceLoss(model: JointModel, way: WayOut, ts: number): number {
   const natural = naturalFlowWPerM(ts, model.ambientC, way.outsideM, model.pressurePa, model.morgan)
   return natural + radiationFlowWPerM(ts, model.ambientC, way.outsideM, way.emissivity)
-}
-
-/** Surface temperature of a stretch whose conductor is at core, in degC; core at or above the ambient temperature. */
-export function surfaceC(model: JointModel, way: WayOut, core: number): number {
-  if (way.wallMKPerW === 0) return core
-  return risingRoot((ts) => ts + way.wallMKPerW * surfaceLoss(model, way, ts) - core, model.ambientC, core)
 }
 
 /** A long wire alone with its current: conductor, surface and loss far from the joint. */
@@ -42,7 +38,8 @@ export interface FarWire {
 }
 
 /** The long wire; null where no temperature balances. Its own heating rises by I^2 R20 alpha a kelvin, the wall lets at most 1/wall through. */
-export function farWire(model: JointModel, side: SideModel, way: WayOut): FarWire | null {
+export function farWire(model: JointModel, side: SideModel): FarWire | null {
+  const way = side.wire
   const heating = model.currentA * model.currentA * side.r20
   const b = heating * side.alpha
   const a = 1 - b * way.wallMKPerW
@@ -54,19 +51,41 @@ export function farWire(model: JointModel, side: SideModel, way: WayOut): FarWir
   return { coreC: ts + way.wallMKPerW * lossWPerM, surfaceC: ts, lossWPerM, jumpsC: model.morgan ? jumps(model, way) : [] }
 }
 
+/** Near end of a long wire, by its surface temperature: the conductor's, the heat that flows in, and how both answer. */
+export interface WireEnd {
+  readonly coreC: number
+  readonly flowW: number
+  /** Flow by the conductor's temperature, in W/K. */
+  readonly flowWPerK: number
+  /** Conductor by surface temperature. */
+  readonly corePerSurface: number
+}
+
+/** Slope of a surface's loss by its temperature, in W/(m K), by a small step; it only steers, no answer rests on it. */
+export function surfaceLossPerK(model: JointModel, way: WayOut, ts: number, loss: number): number {
+  const step = 1e-5 * (1 + ts - model.ambientC)
+  return (surfaceLoss(model, way, ts + step) - loss) / step
+}
+
 /**
- * Heat that flows into the long wire whose near end is at core, in W, by the first integral of its equation: flow^2 = 2 kA int (q - I^2 R') dT.
+ * The long wire's near end, by the first integral of its equation: flow^2 = 2 kA int (q - I^2 R') dT.
  * The integral runs over the surface temperature; the wall's part and the linear rise of the resistance are exact, only int (q - q_far) dTs is a quadrature.
  */
-export function flowIntoWire(model: JointModel, side: SideModel, way: WayOut, far: FarWire, core: number): number {
-  const ts = surfaceC(model, way, core)
-  const τ = ts - far.surfaceC
-  const Δq = surfaceLoss(model, way, ts) - far.lossWPerM
+export function wireEnd(model: JointModel, side: SideModel, far: FarWire, ts: number): WireEnd {
+  const way = side.wire
   const R = way.wallMKPerW
   const b = model.currentA * model.currentA * side.r20 * side.alpha
+  const loss = surfaceLoss(model, way, ts)
+  const τ = ts - far.surfaceC
+  const Δq = loss - far.lossWPerM
   const integral = extraLoss(model, way, far, ts) - 0.5 * b * τ * τ + R * Δq * (0.5 * (1 - b * R) * Δq - b * τ)
-  const flow = Math.sqrt(2 * side.kA * Math.max(0, integral))
-  return core < far.coreC ? -flow : flow
+  const flow = Math.sqrt(2 * side.kA * Math.max(0, integral)) * Math.sign(τ)
+  const lossPerK = surfaceLossPerK(model, way, ts, loss)
+  const corePerSurface = 1 + R * lossPerK
+  const steady = Math.sqrt(side.kA * Math.max(0, lossPerK / corePerSurface - b))
+  const pull = side.kA * (Δq - b * (τ + R * Δq))
+  const near = Math.abs(τ) < nearFar * (1 + far.surfaceC - model.ambientC)
+  return { coreC: ts + R * loss, flowW: flow, flowWPerK: near || flow === 0 ? steady : pull / flow, corePerSurface }
 }
 
 /** int (q - q_far) dTs from the far surface temperature to ts, in pieces between jumps. */
