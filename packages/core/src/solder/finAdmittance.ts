@@ -1,7 +1,7 @@
 import { finZones, type Wire } from './finZones.ts'
 
 /** The steady fin as its ends see it: flow = admittance rise - offset; the rise at the stub's end = edgeOffset + edgeSlope rise. */
-export interface FinAdmittance {
+interface FinAdmittance {
   readonly admittanceWPerK: number
   readonly offsetW: number
   readonly edgeSlope: number

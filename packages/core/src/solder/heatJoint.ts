@@ -1,12 +1,12 @@
-import { heatingRun } from './heatingRun.ts'
 import type { HeatJointInput, HeatJointResult } from './heatJointTypes.ts'
+import { runHeatModel } from './heatResult.ts'
 import { readHeatJoint } from './readHeatJoint.ts'
-import { steadyJoint } from './steadyJoint.ts'
 
 /**
  * Tells whether and when the solder of a joint flows under an iron or hot air, and how hot the insulation's edges become meanwhile.
  * The run lasts from the tool's touch to observeS, which is at least toolOffS; an insulation is at least as wide as its wire. The lap is one lump: a real
  * one's ends lag its middle, so wettedAtS, not liquidusAtS, is the time to plan with.
+ * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
  *
  * @equation dH/dt = P_tool - P_surface - sum(n q); H = C T + m L f(T); C' dT/dt = kA d2T/dx2 - G' (T - T_env) along each wire
  * @symbol T - result - C - temperature of the joint, one lump of copper and solder
@@ -22,28 +22,50 @@ import { steadyJoint } from './steadyJoint.ts'
  * @symbol C' - conductors.0.areaMm2 - J/(m K) - stored heat of a metre of wire, with a share of its insulation
  * @symbol kA - conductors.0.conductivityWPerMK - W m/K - conductance-length of the copper
  * @symbol G' - conductors.0.insulationFilmWPerM2K - W/(m K) - loss of a metre of wire
- * @domain ambientC: above -273.15
- * @domain tool.setC: above -273.15
- * @domain optional tool.maximumW: above 0
- * @domain tool.tipResistanceKPerW: at least 0
- * @domain tool.contactResistanceKPerW: above 0
- * @domain optional tool.tipHeatCapacityJPerK: at least 0
- * @domain joint.lapMm: above 0
- * @domain joint.diameterMm: above 0
- * @domain optional joint.surfaceMm2: above 0
- * @domain joint.solderMm3: at least 0
- * @domain optional joint.filmWPerM2K: at least 0
+ * @domain ambientC: above -273.15 up to 3000
+ * @domain tool.setC: above -273.15 up to 3000
+ * @domain optional tool.maximumW: from 1e-6 to 1e6
+ * @domain tool.tipResistanceKPerW: from 0 to 1e9
+ * @domain tool.contactResistanceKPerW: from 1e-6 to 1e9
+ * @domain optional tool.tipHeatCapacityJPerK: from 0 to 1e6
+ * @domain tool.airC: above -273.15 up to 3000
+ * @domain optional tool.airSpeedMPerS: from 0 to 1e4
+ * @domain optional tool.filmWPerM2K: from 0 to 1e7
+ * @domain optional tool.pressurePa: from 1 to 1e9
+ * @domain optional tool.sweptMm: from 0 to 1e4
+ * @domain optional tool.sweptFilmWPerM2K: from 0 to 1e7
+ * @domain joint.lapMm: from 1e-3 to 1e4
+ * @domain joint.diameterMm: from 1e-7 to 1e3
+ * @domain optional joint.surfaceMm2: from 1e-9 to 1e8
+ * @domain joint.solderMm3: from 0 to 1e7
+ * @domain optional joint.filmWPerM2K: from 0 to 1e7
  * @domain optional joint.emissivity: from 0 to 1
- * @domain conductors.0.areaMm2: above 0
- * @domain conductors.0.stubMm: at least 0
- * @domain optional conductors.0.stubFilmWPerM2K: at least 0
- * @domain optional conductors.0.insulationFilmWPerM2K: at least 0
+ * @domain conductors.0.areaMm2: from 1e-12 to 1e4
+ * @domain optional conductors.0.diameterMm: from 1e-7 to 1e3
+ * @domain conductors.0.stubMm: from 0 to 1e4
+ * @domain optional conductors.0.stubFilmWPerM2K: from 0 to 1e7
+ * @domain conductors.0.insulationOutsideMm: from 1e-7 to 1e3
+ * @domain optional conductors.0.insulationConductivityWPerMK: from 1e-9 to 1e12
+ * @domain optional conductors.0.insulationFilmWPerM2K: from 0 to 1e7
+ * @domain optional conductors.0.insulationDensityKgPerM3: from 1e-9 to 1e6
+ * @domain optional conductors.0.insulationSpecificHeatJPerKgK: from 1e-9 to 1e6
  * @domain optional conductors.0.insulationShare: from 0 to 1
- * @domain optional wettingSuperheatK: at least 0
- * @domain toolOffS: above 0
- * @domain optional observeS: finite
- * @domain optional conductors.0.diameterMm: above 0
- * @domain conductors.0.insulationOutsideMm: finite
+ * @domain optional conductors.0.insulationLimitC: above -273.15 up to 3000
+ * @domain conductors.0.clip.distanceMm: from 0.01 to 1e4
+ * @domain conductors.0.clip.resistanceKPerW: from 0 to 1e9
+ * @domain conductors.0.clip.temperatureC: above -273.15 up to 3000
+ * @domain optional conductors.0.densityKgPerM3: from 1e-9 to 1e6
+ * @domain optional conductors.0.specificHeatJPerKgK: from 1e-9 to 1e6
+ * @domain optional conductors.0.conductivityWPerMK: from 1e-9 to 1e12
+ * @domain alloy.solidusC: above -273.15 up to 3000
+ * @domain alloy.liquidusC: above -273.15 up to 3000
+ * @domain alloy.densityKgPerM3: from 1e-3 to 1e6
+ * @domain alloy.specificHeatJPerKgK: from 0 to 1e6
+ * @domain alloy.latentHeatJPerKg: from 0 to 1e8
+ * @domain optional wettingSuperheatK: from 0 to 1e4
+ * @domain toolOffS: from 1e-9 to 1e7
+ * @domain optional observeS: from 1e-9 to 1e8
+ * @domain sampleTimesS.0: from 0 to 1e8
  * @domain optional accuracy: from 0.001 to 10
  * @throws DomainError outside the domain
  * @throws UnknownEntryError for an alloy, a metal or an insulation that is not listed, or a property of it that is not known
@@ -52,46 +74,23 @@ import { steadyJoint } from './steadyJoint.ts'
  * heatJoint({
  *   ambientC: 20,
  *   tool: { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 3, tipHeatCapacityJPerK: 0 },
- *   joint: { lapMm: 8, diameterMm: 2.4, surfaceMm2: 60, solderMm3: 5.5, filmWPerM2K: 15, emissivity: 0.3 },
- *   conductors: [{ areaMm2: 0.75, diameterMm: 1, stubMm: 5, insulation: 'PVC', insulationOutsideMm: 2, stubFilmWPerM2K: 15, insulationFilmWPerM2K: 14, insulationShare: 0.5 }],
- *   alloy: 'Sn60Pb40',
- *   wettingSuperheatK: 30,
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5, filmWPerM2K: 15, emissivity: 0.3 },
+ *   conductors: [{ areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2, clip: { distanceMm: 4, resistanceKPerW: 8, temperatureC: 20 } }],
+ *   alloy: { solidusC: 183, liquidusC: 191, densityKgPerM3: 8500, specificHeatJPerKgK: 176, latentHeatJPerKg: 45000 },
  *   toolOffS: 3,
- *   observeS: 30,
- *   accuracy: 1,
- * }) // { reachesLiquidus: true, everReachesLiquidus: true, steadyC: 350.88927 }
+ *   sampleTimesS: [0.2],
+ * }) // { reachesLiquidus: true, everReachesLiquidus: true, insulationExposureS: [0], steadyC: 299.37491, steadyEdgeC: [117.42442] }
+ * @example
+ * heatJoint({
+ *   ambientC: 20,
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 5, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
+ *   conductors: [{ areaMm2: 2.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 3.4, tails: 2 }],
+ *   alloy: 'SAC305',
+ *   toolOffS: 60,
+ * }) // { reachesLiquidus: false, everReachesLiquidus: false, solidusAtS: null, steadyC: 179.46541 }
  * @source the project's model of a lap joint: one lump with the enthalpy of its melt, and conducting wires with insulated and bare stretches as fins
  */
 export function heatJoint(i: HeatJointInput): HeatJointResult {
-  const model = readHeatJoint(i)
-  const { ambientC, wires, wireOf } = model
-  const steady = steadyJoint(model)
-  const { record, energyResidual } = heatingRun(model)
-  const edges = <T>(of: (w: number) => T): T[] => wireOf.map(of)
-  const outer = (w: number): number => {
-    const wire = wires[w]
-    if (wire === undefined) return 0
-    const on = record.edgePeakOnK[w] as number
-    const swept = wire.swept !== null && wire.stubM < wire.swept.toM ? wire.swept : null
-    const onPeak = swept === null ? on * wire.outerShare : swept.riseK + (on - swept.riseK) * wire.sweptOuterShare
-    return Math.max(onPeak, (record.edgePeakOffK[w] as number) * wire.outerShare)
-  }
-  return {
-    reachesLiquidus: record.liquidusAtS !== null,
-    everReachesLiquidus: steady.riseK > model.melt.liquidusRiseK,
-    solidusAtS: record.solidusAtS,
-    liquidusAtS: record.liquidusAtS,
-    wettedAtS: record.wettedAtS,
-    resolidifiedAtS: record.resolidifiedAtS,
-    steadyC: ambientC + steady.riseK,
-    steadyEdgeC: edges((w) => ambientC + (steady.edgeRiseK[w] as number)),
-    jointAtToolOffC: ambientC + record.jointAtToolOffK,
-    jointPeakC: ambientC + record.jointPeakK,
-    insulationPeakC: edges((w) => ambientC + Math.max(record.edgePeakOnK[w] as number, record.edgePeakOffK[w] as number)),
-    insulationOuterPeakC: edges((w) => ambientC + outer(w)),
-    insulationExposureS: edges((w) => record.exposureS[w] as number),
-    jointC: Array.from(record.jointK, (rise) => ambientC + rise),
-    edgeC: edges((w) => Array.from(record.edgeK[w] as Float64Array, (rise) => ambientC + rise)),
-    energyResidual,
-  }
+  return runHeatModel(readHeatJoint(i)).result
 }

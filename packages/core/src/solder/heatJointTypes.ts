@@ -21,6 +21,9 @@ export type Tool =
       readonly sweptFilmWPerM2K?: number
     }
 
+/** A stream of hot air. */
+export type HotAirTool = Extract<Tool, { readonly kind: 'hot-air' }>
+
 /** One conductor that leaves the joint: its copper, its bare stub, its insulation and what is clipped to it. */
 export interface HeatSide {
   readonly areaMm2: number

@@ -1,4 +1,4 @@
-import { edgeRiseK } from './heatingRecord.ts'
+import { edgeRiseK } from './heatingEdges.ts'
 import type { HeatingState } from './heatingState.ts'
 import { heatJ } from './lump.ts'
 

@@ -1,11 +1,11 @@
 import { limitedBelowK } from './heatExchange.ts'
 import type { HeatingRecord } from './heatingRecord.ts'
-import type { HeatingStep } from './heatingStep.ts'
 import { changePhase, type Lump, lowerBound, moveTo, moving, recover, upperBound } from './lump.ts'
 import { firstPassing } from './parabola.ts'
+import type { HeatingStep } from './stepState.ts'
 
 /** What ends a step early. */
-export type Passed = 'none' | 'joint-up' | 'joint-down' | 'body-up' | 'body-down' | 'freed' | 'limited' | 'recovered'
+type Passed = 'none' | 'joint-up' | 'joint-down' | 'body-up' | 'body-down' | 'freed' | 'limited' | 'recovered'
 
 /** Which event comes first within the solved step, at `share` of it; 2 where none does. */
 export interface Passing {

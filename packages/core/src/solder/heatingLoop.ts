@@ -1,6 +1,7 @@
 import { ConvergenceError } from '../errors/index.ts'
+import { advanceWire, takeSamples } from './heatingEdges.ts'
 import { beginning, ending, findPassing, happen, type Passing } from './heatingEvents.ts'
-import { advanceWire, recordBody, recordJoint, takeSamples } from './heatingRecord.ts'
+import { recordBody, recordJoint } from './heatingRecord.ts'
 import type { HeatingState } from './heatingState.ts'
 import { solveStep } from './heatingStep.ts'
 import { type HeatedWire, levelTable, oddTable } from './heatingWires.ts'
@@ -20,8 +21,6 @@ const aim = 0.9
 /** Events at one instant before the step is taken as it is. */
 const mostPassings = 4
 const refinements = 6
-/** Newton's last change against the step's own tolerance. */
-const newtonShare = 1e-3
 /** A remainder shorter than this share of the clock is rounding. */
 const instantShare = 1e-14
 
@@ -44,7 +43,7 @@ function refine(run: HeatingState, found: Passing, durationS: number): number {
   const near = 1e-9 * (Math.abs(found.bound) + 1)
   for (let k = 0; ; k++) {
     oddTables(run, length)
-    solveStep(step, length, run.tables, newtonShare * run.toleranceK)
+    solveStep(step, length, run.tables)
     const gap = found.bound - ending(step, found.kind)
     if (Math.abs(gap) <= near || k === refinements) return length
     if (gap > 0 === lowGap > 0) {
@@ -103,7 +102,7 @@ export function runTo(run: HeatingState, endS: number): void {
       durationS = left
       oddTables(run, durationS)
     } else levelTables(run)
-    solveStep(step, durationS, run.tables, newtonShare * run.toleranceK)
+    solveStep(step, durationS, run.tables)
     const room = levelsOfRoom(run)
     if (room < 0 && durationS > 1e-12 * endS) {
       run.level = Math.ceil(Math.log2(durationS)) - 1 + Math.max(room + 1, -shrinkLevels)

@@ -3,10 +3,10 @@ import { energyResidual, linkWires, settleLosses, startEdges } from './heatingBa
 import { restartLevels, runTo } from './heatingLoop.ts'
 import { type HeatingRecord, newRecord } from './heatingRecord.ts'
 import type { HeatingState } from './heatingState.ts'
-import { newStep } from './heatingStep.ts'
 import { heatedWire, levelTable, meshSettings, rebase, shortestTimeS, withoutStream } from './heatingWires.ts'
 import type { HeatModel, HeatSource } from './heatModel.ts'
 import { type Lump, newLump } from './lump.ts'
+import { newStep } from './stepState.ts'
 
 /** Error allowed within a step at accuracy 1, in K, and how it falls for finer ones: errors of many steps add. */
 const stepToleranceK = 0.012

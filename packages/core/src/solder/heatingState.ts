@@ -1,6 +1,6 @@
 import type { HeatingRecord } from './heatingRecord.ts'
-import type { HeatingStep } from './heatingStep.ts'
 import type { HeatedWire } from './heatingWires.ts'
+import type { HeatingStep } from './stepState.ts'
 import type { StepTable } from './stepTable.ts'
 
 /** A run that is under way. */

@@ -1,8 +1,10 @@
 import { ConvergenceError } from '../errors/index.ts'
 import { exchange, X } from './heatExchange.ts'
-import type { HeatModel, HeatSource } from './heatModel.ts'
-import { type Lump, onPlateau, slopeJPerK } from './lump.ts'
-import { A, firstStage, type StepTable } from './stepTable.ts'
+import { onPlateau, slopeJPerK } from './lump.ts'
+import { solveLinear } from './solveLinear.ts'
+import { stepErrorK } from './stepError.ts'
+import type { HeatingStep } from './stepState.ts'
+import { A, type StepTable } from './stepTable.ts'
 import type { WireModes } from './wireModes.ts'
 
 /** Radau's two-stage weights: of the first balance and of the end's, up to the first stage and up to the end. */
@@ -11,104 +13,11 @@ const a12 = -1 / 12
 const a21 = 3 / 4
 const a22 = 1 / 4
 const mostTrials = 40
-
-/** Everything that one step needs, and what it finds; one object serves a whole run. */
-export interface HeatingStep {
-  readonly model: HeatModel
-  source: HeatSource
-  limited: boolean
-  readonly joint: Lump
-  /** The tool's own mass, or null. */
-  body: Lump | null
-  modes: readonly WireModes[]
-  /** Modes' values at the start, one list a wire. */
-  readonly values: Float64Array[]
-  /** Half elements of the wires that sit on the joint. */
-  jointStoreJPerK: number
-  /** Admittance and drive of all tails as the joint sees them. */
-  admittanceWPerK: number
-  drivenW: number
-  // Found by solveStep: rises at the first stage and the end, and what moves there (the rise or, on a plateau, the share).
-  joint1: number
-  joint2: number
-  jointMoves1: number
-  jointMoves2: number
-  body1: number
-  body2: number
-  bodyMoves1: number
-  bodyMoves2: number
-  heatInJ: number
-  surfaceJ: number
-  /** Estimate of the largest error of the joint's rise within the step, in K. */
-  errorK: number
-  readonly matrix: Float64Array
-  readonly right: Float64Array
-  readonly flows1: Float64Array
-  readonly flows2: Float64Array
-}
-
-/** A step of a run that begins with these lumps; the wires are linked to it later. */
-export function newStep(model: HeatModel, joint: Lump, body: Lump | null, limited: boolean, values: Float64Array[]): HeatingStep {
-  return {
-    model,
-    source: model.source,
-    limited,
-    joint,
-    body,
-    modes: [],
-    values,
-    jointStoreJPerK: 0,
-    admittanceWPerK: 0,
-    drivenW: 0,
-    joint1: 0,
-    joint2: 0,
-    jointMoves1: 0,
-    jointMoves2: 0,
-    body1: 0,
-    body2: 0,
-    bodyMoves1: 0,
-    bodyMoves2: 0,
-    heatInJ: 0,
-    surfaceJ: 0,
-    errorK: 0,
-    matrix: new Float64Array(16),
-    right: new Float64Array(4),
-    flows1: new Float64Array(8),
-    flows2: new Float64Array(8),
-  }
-}
-
-/** Gauss with partial pivoting on the leading n by n of a 4 by 4 list; the answer replaces the right side. */
-function solveLinear(n: number, a: Float64Array, b: Float64Array): void {
-  for (let k = 0; k < n; k++) {
-    let pivot = k
-    for (let i = k + 1; i < n; i++) if (Math.abs(a[i * 4 + k] as number) > Math.abs(a[pivot * 4 + k] as number)) pivot = i
-    if (pivot !== k) {
-      for (let j = k; j < n; j++) {
-        const t = a[k * 4 + j] as number
-        a[k * 4 + j] = a[pivot * 4 + j] as number
-        a[pivot * 4 + j] = t
-      }
-      const t = b[k] as number
-      b[k] = b[pivot] as number
-      b[pivot] = t
-    }
-    for (let i = k + 1; i < n; i++) {
-      const factor = (a[i * 4 + k] as number) / (a[k * 4 + k] as number)
-      if (factor === 0) continue
-      for (let j = k + 1; j < n; j++) a[i * 4 + j] = (a[i * 4 + j] as number) - factor * (a[k * 4 + j] as number)
-      b[i] = (b[i] as number) - factor * (b[k] as number)
-    }
-  }
-  for (let k = n - 1; k >= 0; k--) {
-    let sum = b[k] as number
-    for (let j = k + 1; j < n; j++) sum -= (a[k * 4 + j] as number) * (b[j] as number)
-    b[k] = sum / (a[k * 4 + k] as number)
-  }
-}
+/** Newton's last change against the rise: a tip or tube close to the joint passes its heat by a difference of rises as small as this. */
+const newtonChange = 1e-10
 
 /** Solves the heat balance of one step of these tables' length. Nothing of the run changes yet. */
-export function solveStep(step: HeatingStep, durationS: number, tables: readonly StepTable[], toleranceK: number): void {
+export function solveStep(step: HeatingStep, durationS: number, tables: readonly StepTable[]): void {
   const { model, source, limited, joint, body, modes, values, matrix: M, right, flows1, flows2 } = step
   const start = joint.riseK
   // Flow into all wires at the two stages: constant + slopes of the two unknown rises.
@@ -211,7 +120,7 @@ export function solveStep(step: HeatingStep, durationS: number, tables: readonly
       b2 += right[3] as number
       change = Math.max(change, Math.abs(right[2] as number), Math.abs(right[3] as number))
     }
-    if (change <= toleranceK) {
+    if (change <= newtonChange * (1 + Math.abs(t2))) {
       // Newton's next change would be far below; the balances are brought up to the last rises.
       exchange(model, source, limited, t1, b1, flows1)
       exchange(model, source, limited, t2, b2, flows2)
@@ -233,17 +142,5 @@ export function solveStep(step: HeatingStep, durationS: number, tables: readonly
   step.bodyMoves2 = bodyFixed && body !== null ? body.share + (durationS * (a21 * fb1 + a22 * fb2)) / Cb : b2
   step.heatInJ = durationS * (a21 * (flows1[X.heatIn] as number) + a22 * (flows2[X.heatIn] as number))
   step.surfaceJ = durationS * (a21 * (flows1[X.surface] as number) + a22 * (flows2[X.surface] as number))
-  // The parabola keeps the balance at its two stages, not at the start: what is amiss there tells its error, largest at the first stage.
-  // What the lump gives back at once where it errs lessens it.
-  const amiss = Math.abs((f1 - firstStage * f2) / (1 - firstStage) - balanceStart)
-  const givesBack = Math.abs((flows2[X.jointByJoint] as number) - g22)
-  step.errorK = (errorShare * durationS * amiss) / (step.jointStoreJPerK + joint.capacityJPerK + errorShare * durationS * givesBack)
-  if (body !== null) {
-    const bodyAmiss = Math.abs((fb1 - firstStage * fb2) / (1 - firstStage) - bodyStartW)
-    const bodyGivesBack = Math.abs(flows2[X.bodyByBody] as number)
-    step.errorK = Math.max(step.errorK, (errorShare * durationS * bodyAmiss) / (body.capacityJPerK + errorShare * durationS * bodyGivesBack))
-  }
+  step.errorK = stepErrorK(step, durationS, f1, f2, balanceStart, bodyStartW, g22)
 }
-
-/** A slope amiss by 1 at the start, falling as (x - 1/3)(x - 1) does, shifts the value by 4/27 of it at the first stage and by nothing at the end. */
-const errorShare = 4 / 27

@@ -1,7 +1,7 @@
 // Gauss-Lobatto points on an element: polynomials through them carry the temperature along a wire, and their weights lump the stored heat at the nodes.
 
 /** Points, weights and stiffness of one element of unit length and unit conductance-length. */
-export interface LobattoRule {
+interface LobattoRule {
   readonly degree: number
   /** On 0..1. */
   readonly points: Float64Array

@@ -1,7 +1,7 @@
 import type { Melt } from './heatModel.ts'
 
 /** solid, melting and liquid share one heat content: below solidus, between, above liquidus. */
-export type Phase = 'solid' | 'melting' | 'liquid'
+type Phase = 'solid' | 'melting' | 'liquid'
 
 /** A body at one temperature that may hold melting solder; it changes as the run goes on. */
 export interface Lump {

@@ -1,4 +1,4 @@
-import { firstStage } from './stepTable.ts'
+import { firstStage } from './moments.ts'
 
 // Over a step every lump's value is the parabola through its values at the start, the first stage and the end; x runs from 0 to 1.
 

@@ -1,8 +1,9 @@
-import { DomainError, requireBetween, requireNotNegative, requirePositive, requireTemperature } from '../errors/index.ts'
-import { insulation, knownNominal, metal } from '../materials/index.ts'
-import type { Wire } from './finZones.ts'
+import { DomainError } from '../errors/index.ts'
+import { type Insulation, insulation, knownNominal, metal } from '../materials/index.ts'
+import type { Wire, WireClip } from './finZones.ts'
 import { heatJointDefaults } from './heatJointDefaults.ts'
 import type { HeatSide } from './heatJointTypes.ts'
+import { requireJointTemperature, requireWithin } from './heatLimits.ts'
 
 /** The stream that sweeps the wires, as the tool gives it. */
 export interface Sweep {
@@ -12,13 +13,10 @@ export interface Sweep {
 }
 
 /** One conductor: its tail and the copper that lies in the lap. */
-export interface ReadConductor {
+interface ReadConductor {
   readonly wire: Wire
   readonly lapStoreJPerMK: number
 }
-
-/** A clip nearer than this to the joint is no clip on the wire: it stands on the joint. */
-const nearestClipMm = 0.01
 
 function missing(parameter: string): never {
   throw new DomainError(parameter, undefined, 'a value, or the name of an insulation that has one', undefined, 'missing')
@@ -35,81 +33,94 @@ function filmShare(outsideM: number, filmWPerM2K: number, wallMKPerW: number): n
   return 1 / (1 + Math.PI * outsideM * filmWPerM2K * wallMKPerW)
 }
 
-/** Reads one conductor in SI units; path leads its parameters' names. stubBare: the stub lies in the open. */
+type WallProperty = 'conductivityWPerMK' | 'densityKgPerM3' | 'specificHeatJPerKgK' | 'shortExposureC'
+
+/** What the input gives of the insulation, else the low end of its short exposure, or its nominal. */
+function ofWall(wall: Insulation | null, property: WallProperty, given: number | undefined, parameter: string): number {
+  if (given !== undefined) return given
+  if (wall === null) missing(parameter)
+  const value = wall[property]
+  return property === 'shortExposureC' && value !== null ? value.low : knownNominal(wall, property, value)
+}
+
+interface Wall {
+  readonly outsideM: number
+  readonly wallMKPerW: number
+  readonly storeJPerMK: number
+  readonly limitC: number
+}
+
+function readWall(side: HeatSide, path: string, diameterM: number): Wall {
+  const wall = side.insulation === undefined ? null : insulation(side.insulation)
+  const outsideMm = requireWithin(`${path}.insulationOutsideMm`, side.insulationOutsideMm, 'diameterMm')
+  // A ten-digit diameter by area may fall a rounding short of itself.
+  if (outsideMm < diameterM * 1000 * (1 - 1e-9)) {
+    throw new DomainError(`${path}.insulationOutsideMm`, outsideMm, `the bare wire's diameterMm, ${diameterM * 1000}, or more`, undefined, 'contradiction')
+  }
+  const D = Math.max(outsideMm / 1000, diameterM)
+  const share = requireWithin(`${path}.insulationShare`, side.insulationShare ?? heatJointDefaults.insulationShare.value, 'share')
+  const own = (property: WallProperty, name: 'insulationConductivityWPerMK' | 'insulationDensityKgPerM3' | 'insulationSpecificHeatJPerKgK'): number =>
+    ofWall(wall, property, side[name], `${path}.${name}`)
+  const k = requireWithin(`${path}.insulationConductivityWPerMK`, own('conductivityWPerMK', 'insulationConductivityWPerMK'), 'conductivityWPerMK')
+  const density = requireWithin(`${path}.insulationDensityKgPerM3`, own('densityKgPerM3', 'insulationDensityKgPerM3'), 'densityKgPerM3')
+  const heat = requireWithin(`${path}.insulationSpecificHeatJPerKgK`, own('specificHeatJPerKgK', 'insulationSpecificHeatJPerKgK'), 'specificHeatJPerKgK')
+  const limitPath = `${path}.insulationLimitC`
+  return {
+    outsideM: D,
+    wallMKPerW: Math.log(D / diameterM) / (2 * Math.PI * k),
+    storeJPerMK: (share * density * heat * Math.PI * (D * D - diameterM * diameterM)) / 4,
+    limitC: requireJointTemperature(limitPath, ofWall(wall, 'shortExposureC', side.insulationLimitC, limitPath)),
+  }
+}
+
+function readClip(side: HeatSide, path: string, ambientC: number): WireClip | null {
+  const clip = side.clip ?? null
+  if (clip === null) return null
+  return {
+    atM: requireWithin(`${path}.clip.distanceMm`, clip.distanceMm, 'clipMm') / 1000,
+    resistanceKPerW: requireWithin(`${path}.clip.resistanceKPerW`, clip.resistanceKPerW, 'smallResistanceKPerW'),
+    riseK: requireJointTemperature(`${path}.clip.temperatureC`, clip.temperatureC) - ambientC,
+  }
+}
+
+/** Reads one conductor in SI units; path leads its parameters' names. stubInOpen: no tube keeps the air from the stub. */
 export function readConductor(side: HeatSide, path: string, ambientC: number, sweep: Sweep | null, stubInOpen: boolean): ReadConductor {
   const defaults = heatJointDefaults
   const copper = metal(side.material ?? defaults.material.value)
-  const wall = side.insulation === undefined ? null : insulation(side.insulation)
-  const areaM2 = requirePositive(`${path}.areaMm2`, side.areaMm2) / 1e6
-  const density = requirePositive(`${path}.densityKgPerM3`, side.densityKgPerM3 ?? knownNominal(copper, 'densityKgPerM3', copper.densityKgPerM3))
-  const heat = requirePositive(
-    `${path}.specificHeatJPerKgK`,
-    side.specificHeatJPerKgK ?? knownNominal(copper, 'specificHeatJPerKgK', copper.specificHeatJPerKgK),
-  )
-  const k = requirePositive(`${path}.conductivityWPerMK`, side.conductivityWPerMK ?? knownNominal(copper, 'conductivityWPerMK', copper.conductivityWPerMK))
-  const d = requirePositive(`${path}.diameterMm`, side.diameterMm ?? Math.sqrt((4 * side.areaMm2) / Math.PI)) / 1000
-  const D = requireBetween(`${path}.insulationOutsideMm`, side.insulationOutsideMm, d * 1000, Number.MAX_VALUE) / 1000
-  const stubM = requireNotNegative(`${path}.stubMm`, side.stubMm) / 1000
+  const areaMm2 = requireWithin(`${path}.areaMm2`, side.areaMm2, 'areaMm2')
+  const density = requireWithin(`${path}.densityKgPerM3`, side.densityKgPerM3 ?? copper.densityKgPerM3.nominal, 'densityKgPerM3')
+  const heat = requireWithin(`${path}.specificHeatJPerKgK`, side.specificHeatJPerKgK ?? copper.specificHeatJPerKgK.nominal, 'specificHeatJPerKgK')
+  const k = requireWithin(`${path}.conductivityWPerMK`, side.conductivityWPerMK ?? copper.conductivityWPerMK.nominal, 'conductivityWPerMK')
+  const d = requireWithin(`${path}.diameterMm`, side.diameterMm ?? Math.sqrt((4 * areaMm2) / Math.PI), 'diameterMm') / 1000
   const tails = side.tails ?? defaults.tails.value
   if (tails !== 1 && tails !== 2) throw new DomainError(`${path}.tails`, tails, '1 or 2', undefined, 'wrong-choice')
-  const stubFilm = requireNotNegative(`${path}.stubFilmWPerM2K`, side.stubFilmWPerM2K ?? defaults.stubFilmWPerM2K.value)
-  const film = requireNotNegative(`${path}.insulationFilmWPerM2K`, side.insulationFilmWPerM2K ?? defaults.insulationFilmWPerM2K.value)
-  const share = requireBetween(`${path}.insulationShare`, side.insulationShare ?? defaults.insulationShare.value, 0, 1)
-  const own = (
-    name: 'conductivityWPerMK' | 'densityKgPerM3' | 'specificHeatJPerKgK' | 'shortExposureC',
-    given: number | undefined,
-    parameter: string,
-  ): number => {
-    if (given !== undefined) return given
-    if (wall === null) missing(parameter)
-    return name === 'shortExposureC' ? (wall.shortExposureC?.low ?? knownNominal(wall, name, null)) : knownNominal(wall, name, wall[name])
+  const stubM = requireWithin(`${path}.stubMm`, side.stubMm, 'stubMm') / 1000
+  const stubFilm = requireWithin(`${path}.stubFilmWPerM2K`, side.stubFilmWPerM2K ?? defaults.stubFilmWPerM2K.value, 'filmWPerM2K')
+  const film = requireWithin(`${path}.insulationFilmWPerM2K`, side.insulationFilmWPerM2K ?? defaults.insulationFilmWPerM2K.value, 'filmWPerM2K')
+  const { outsideM: D, wallMKPerW, storeJPerMK, limitC } = readWall(side, path, d)
+  const bareStore = (areaMm2 / 1e6) * density * heat
+  const bareLoss = (byFilm: number): number => (stubInOpen ? Math.PI * d * byFilm : 0)
+  const wire: Wire = {
+    tails,
+    conductanceWM: (k * areaMm2) / 1e6,
+    stubM,
+    bareStoreJPerMK: bareStore,
+    insulatedStoreJPerMK: bareStore + storeJPerMK,
+    bareLossWPerMK: bareLoss(stubFilm),
+    insulatedLossWPerMK: wallLossWPerMK(D, film, wallMKPerW),
+    swept:
+      sweep === null
+        ? null
+        : {
+            toM: sweep.toM,
+            bareLossWPerMK: bareLoss(sweep.filmWPerM2K),
+            insulatedLossWPerMK: wallLossWPerMK(D, sweep.filmWPerM2K, wallMKPerW),
+            riseK: sweep.riseK,
+          },
+    clip: readClip(side, path, ambientC),
+    limitRiseK: limitC - ambientC,
+    outerShare: filmShare(D, film, wallMKPerW),
+    sweptOuterShare: sweep === null ? 1 : filmShare(D, sweep.filmWPerM2K, wallMKPerW),
   }
-  const wallK = requirePositive(
-    `${path}.insulationConductivityWPerMK`,
-    own('conductivityWPerMK', side.insulationConductivityWPerMK, `${path}.insulationConductivityWPerMK`),
-  )
-  const wallDensity = requirePositive(
-    `${path}.insulationDensityKgPerM3`,
-    own('densityKgPerM3', side.insulationDensityKgPerM3, `${path}.insulationDensityKgPerM3`),
-  )
-  const wallHeat = requirePositive(
-    `${path}.insulationSpecificHeatJPerKgK`,
-    own('specificHeatJPerKgK', side.insulationSpecificHeatJPerKgK, `${path}.insulationSpecificHeatJPerKgK`),
-  )
-  const limitC = requireTemperature(`${path}.insulationLimitC`, own('shortExposureC', side.insulationLimitC, `${path}.insulationLimitC`))
-  const wallMKPerW = Math.log(D / d) / (2 * Math.PI * wallK)
-  const bareStore = areaM2 * density * heat
-  const clip = side.clip ?? null
-  return {
-    lapStoreJPerMK: bareStore,
-    wire: {
-      tails,
-      conductanceWM: k * areaM2,
-      stubM,
-      bareStoreJPerMK: bareStore,
-      insulatedStoreJPerMK: bareStore + (share * wallDensity * wallHeat * Math.PI * (D * D - d * d)) / 4,
-      bareLossWPerMK: stubInOpen ? Math.PI * d * stubFilm : 0,
-      insulatedLossWPerMK: wallLossWPerMK(D, film, wallMKPerW),
-      swept:
-        sweep === null
-          ? null
-          : {
-              toM: sweep.toM,
-              bareLossWPerMK: stubInOpen ? Math.PI * d * sweep.filmWPerM2K : 0,
-              insulatedLossWPerMK: wallLossWPerMK(D, sweep.filmWPerM2K, wallMKPerW),
-              riseK: sweep.riseK,
-            },
-      clip:
-        clip === null
-          ? null
-          : {
-              atM: requireBetween(`${path}.clip.distanceMm`, clip.distanceMm, nearestClipMm, Number.MAX_VALUE) / 1000,
-              resistanceKPerW: requireNotNegative(`${path}.clip.resistanceKPerW`, clip.resistanceKPerW),
-              riseK: requireTemperature(`${path}.clip.temperatureC`, clip.temperatureC) - ambientC,
-            },
-      limitRiseK: limitC - ambientC,
-      outerShare: filmShare(D, film, wallMKPerW),
-      sweptOuterShare: sweep === null ? 1 : filmShare(D, sweep.filmWPerM2K, wallMKPerW),
-    },
-  }
+  return { lapStoreJPerMK: bareStore, wire }
 }

@@ -1,41 +1,8 @@
+import { firstStage, fourNumbers, moments } from './moments.ts'
 import type { WireModes } from './wireModes.ts'
 
 // Over one step the joint's rise is a parabola through its values at the start, a third and the end. Each mode answers it exactly;
 // a table holds those answers for one length of step, so that a step costs a few products a mode.
-
-/** First of the two instants at which a step balances the heat (Radau, third order, stiffly stable); the second is the end. */
-export const firstStage = 1 / 3
-
-/** Below this decay a series is exact to the last digit where the recurrence would cancel. */
-const seriesBelow = 0.6
-const seriesTerms = 11
-
-/** Integrals of exp(-z (x - u)) u^k, k = 0, 1, 2, for u from 0 to x, and the decay exp(-z x) behind them. */
-export function moments(z: number, x: number, out: Float64Array): void {
-  const zx = z * x
-  if (zx < seriesBelow) {
-    let term = (x * x * x) / 3
-    let i2 = term
-    for (let j = 1; j <= seriesTerms; j++) {
-      term *= -zx / (j + 3)
-      i2 += term
-    }
-    const i1 = 0.5 * (x * x - z * i2)
-    const i0 = x - z * i1
-    out[0] = i0
-    out[1] = i1
-    out[2] = i2
-    out[3] = 1 - z * i0
-    return
-  }
-  const decay = Math.exp(-zx)
-  const i0 = (1 - decay) / z
-  const i1 = (x - i0) / z
-  out[0] = i0
-  out[1] = i1
-  out[2] = (x * x - 2 * i1) / z
-  out[3] = decay
-}
 
 /** Answers of one wire's modes to a step of one length. */
 export interface StepTable {
@@ -53,7 +20,7 @@ export function emptyTable(count: number): StepTable {
   return { durationS: 0, answers: new Float64Array(A.width * count), flow: new Float64Array(8) }
 }
 
-const scratch = /* @__PURE__ */ new Float64Array(4)
+const scratch = /* @__PURE__ */ fourNumbers()
 
 /** Fills the table for a step of this length. */
 export function fillTable(modes: WireModes, durationS: number, table: StepTable): void {
@@ -110,43 +77,4 @@ export function fillTable(modes: WireModes, durationS: number, table: StepTable)
   flow[6] = l2
   flow[7] = l3
   table.durationS = durationS
-}
-
-/**
- * Sum of row times mode, and its slope for the whole step, at the share x of a step that began at y, the rise being the parabola through start, first
- * and last; both are left in out.
- */
-export function rowWithin(
-  modes: WireModes,
-  row: Float64Array,
-  y: Float64Array,
-  durationS: number,
-  x: number,
-  start: number,
-  first: number,
-  last: number,
-  out: Float64Array,
-): void {
-  const { count, ratesPerS, coupling, drive } = modes
-  const m = scratch
-  const c2 = 3 * start - 4.5 * first + 1.5 * last
-  const c1 = -4 * start + 4.5 * first - 0.5 * last
-  const rise = start + x * (c1 + x * c2)
-  let sum = 0
-  let slope = 0
-  for (let k = 0; k < count; k++) {
-    const weight = row[k] as number
-    if (weight === 0) continue
-    const rate = ratesPerS[k] as number
-    const beta = coupling[k] as number
-    const sigma = drive[k] as number
-    moments(rate * durationS, x, m)
-    const i0 = m[0] as number
-    const driven = beta * (start * i0 + c1 * (m[1] as number) + c2 * (m[2] as number)) + sigma * i0
-    const value = (y[k] as number) * (m[3] as number) + durationS * driven
-    sum += weight * value
-    slope += weight * (beta * rise + sigma - rate * value)
-  }
-  out[0] = sum
-  out[1] = slope * durationS
 }

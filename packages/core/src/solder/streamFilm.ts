@@ -9,6 +9,20 @@ export function constantFilm(filmWPerM2K: number): StreamFilm {
   return { lowRiseK: 0, highRiseK: 1, coefficientsWPerM2K: Float64Array.of(filmWPerM2K) }
 }
 
+/** Any smooth property of the surroundings against a rise, between two temperatures. */
+export function tabled(ambientC: number, lowC: number, highC: number, property: (temperatureC: number) => number): StreamFilm {
+  const middle = (lowC + highC) / 2
+  const half = (highC - lowC) / 2
+  const angle = (j: number): number => (Math.PI * (j + 0.5)) / terms
+  const values = Float64Array.from({ length: terms }, (_, j) => property(middle + half * Math.cos(angle(j))))
+  const coefficientsWPerM2K = Float64Array.from({ length: terms }, (_, m) => {
+    let sum = 0
+    for (let j = 0; j < terms; j++) sum += (values[j] as number) * Math.cos(m * angle(j))
+    return (sum * (m === 0 ? 1 : 2)) / terms
+  })
+  return { lowRiseK: lowC - ambientC, highRiseK: highC - ambientC, coefficientsWPerM2K }
+}
+
 /** The film coefficient of a stream across a cylinder by Churchill and Bernstein at the film temperature, for surfaces between two temperatures. */
 export function crossFlowFilm(i: {
   readonly ambientC: number
@@ -18,22 +32,13 @@ export function crossFlowFilm(i: {
   readonly airSpeedMPerS: number
   readonly pressurePa: number
   readonly diameterM: number
+  readonly factor: number
 }): StreamFilm {
-  const film = (surfaceC: number): number => {
+  return tabled(i.ambientC, i.lowC, i.highC, (surfaceC) => {
     const air = airProperties((i.airC + surfaceC) / 2, i.pressurePa)
     const reynolds = (air.densityKgPerM3 * i.airSpeedMPerS * i.diameterM) / air.viscosityPaS
-    return (churchillBernsteinNusselt({ reynolds, prandtl: air.prandtl }) * air.conductivityWPerMK) / i.diameterM
-  }
-  const middle = (i.lowC + i.highC) / 2
-  const half = (i.highC - i.lowC) / 2
-  const angle = (j: number): number => (Math.PI * (j + 0.5)) / terms
-  const values = Float64Array.from({ length: terms }, (_, j) => film(middle + half * Math.cos(angle(j))))
-  const coefficientsWPerM2K = Float64Array.from({ length: terms }, (_, m) => {
-    let sum = 0
-    for (let j = 0; j < terms; j++) sum += (values[j] as number) * Math.cos(m * angle(j))
-    return (sum * (m === 0 ? 1 : 2)) / terms
+    return (i.factor * churchillBernsteinNusselt({ reynolds, prandtl: air.prandtl }) * air.conductivityWPerMK) / i.diameterM
   })
-  return { lowRiseK: i.lowC - i.ambientC, highRiseK: i.highC - i.ambientC, coefficientsWPerM2K }
 }
 
 /** Clenshaw's sum. */

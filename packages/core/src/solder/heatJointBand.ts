@@ -1,0 +1,104 @@
+import type { Provenance } from '../materials/index.ts'
+import type { HeatJointInput, HeatJointResult } from './heatJointTypes.ts'
+import { requireWithin } from './heatLimits.ts'
+import { runHeatModel } from './heatResult.ts'
+import { readHeatJoint } from './readHeatJoint.ts'
+
+/** How far heatJointBand moves what nobody knows of a tool. */
+export const heatJointBandDefaults = {
+  contactFactor: { value: 3, provenance: { status: 'from memory', source: 'a wetted tip contact is known to a factor of three either way' } },
+  streamFactor: { value: 1.5, provenance: { status: 'from memory', source: 'a hand-held stream against the one in the correlation' } },
+} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>
+
+/**
+ * Gives the heating of a joint at the best, the nominal and the worst of what is uncertain about the tool: an iron's contact, a stream's film.
+ * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
+ *
+ * @equation R_contact / f, R_contact, R_contact f; h f, h, h / f
+ * @symbol R_contact - tool.contactResistanceKPerW - K/W - contact of tip and joint
+ * @symbol h - tool.filmWPerM2K - W/(m2 K) - every film coefficient of the stream, by speed or as given
+ * @symbol f - contactFactor - 1 - how far off the contact may be, either way; streamFactor for a stream
+ * @domain optional contactFactor: from 1 to 1000
+ * @domain optional streamFactor: from 1 to 1000
+ * @domain ambientC: above -273.15 up to 3000
+ * @domain tool.setC: above -273.15 up to 3000
+ * @domain optional tool.maximumW: from 1e-6 to 1e6
+ * @domain tool.tipResistanceKPerW: from 0 to 1e9
+ * @domain tool.contactResistanceKPerW: from 1e-6 to 1e9
+ * @domain optional tool.tipHeatCapacityJPerK: from 0 to 1e6
+ * @domain tool.airC: above -273.15 up to 3000
+ * @domain optional tool.airSpeedMPerS: from 0 to 1e4
+ * @domain optional tool.filmWPerM2K: from 0 to 1e7
+ * @domain optional tool.pressurePa: from 1 to 1e9
+ * @domain optional tool.sweptMm: from 0 to 1e4
+ * @domain optional tool.sweptFilmWPerM2K: from 0 to 1e7
+ * @domain joint.lapMm: from 1e-3 to 1e4
+ * @domain joint.diameterMm: from 1e-7 to 1e3
+ * @domain optional joint.surfaceMm2: from 1e-9 to 1e8
+ * @domain joint.solderMm3: from 0 to 1e7
+ * @domain optional joint.filmWPerM2K: from 0 to 1e7
+ * @domain optional joint.emissivity: from 0 to 1
+ * @domain conductors.0.areaMm2: from 1e-12 to 1e4
+ * @domain optional conductors.0.diameterMm: from 1e-7 to 1e3
+ * @domain conductors.0.stubMm: from 0 to 1e4
+ * @domain optional conductors.0.stubFilmWPerM2K: from 0 to 1e7
+ * @domain conductors.0.insulationOutsideMm: from 1e-7 to 1e3
+ * @domain optional conductors.0.insulationConductivityWPerMK: from 1e-9 to 1e12
+ * @domain optional conductors.0.insulationFilmWPerM2K: from 0 to 1e7
+ * @domain optional conductors.0.insulationDensityKgPerM3: from 1e-9 to 1e6
+ * @domain optional conductors.0.insulationSpecificHeatJPerKgK: from 1e-9 to 1e6
+ * @domain optional conductors.0.insulationShare: from 0 to 1
+ * @domain optional conductors.0.insulationLimitC: above -273.15 up to 3000
+ * @domain conductors.0.clip.distanceMm: from 0.01 to 1e4
+ * @domain conductors.0.clip.resistanceKPerW: from 0 to 1e9
+ * @domain conductors.0.clip.temperatureC: above -273.15 up to 3000
+ * @domain optional conductors.0.densityKgPerM3: from 1e-9 to 1e6
+ * @domain optional conductors.0.specificHeatJPerKgK: from 1e-9 to 1e6
+ * @domain optional conductors.0.conductivityWPerMK: from 1e-9 to 1e12
+ * @domain alloy.solidusC: above -273.15 up to 3000
+ * @domain alloy.liquidusC: above -273.15 up to 3000
+ * @domain alloy.densityKgPerM3: from 1e-3 to 1e6
+ * @domain alloy.specificHeatJPerKgK: from 0 to 1e6
+ * @domain alloy.latentHeatJPerKg: from 0 to 1e8
+ * @domain optional wettingSuperheatK: from 0 to 1e4
+ * @domain toolOffS: from 1e-9 to 1e7
+ * @domain optional observeS: from 1e-9 to 1e8
+ * @domain sampleTimesS.0: from 0 to 1e8
+ * @domain optional accuracy: from 0.001 to 10
+ * @throws DomainError outside the domain
+ * @throws UnknownEntryError as heatJoint does
+ * @throws ConvergenceError where no step is short enough
+ * @example
+ * heatJointBand({
+ *   ambientC: 20,
+ *   tool: { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 3 },
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
+ *   conductors: [{ areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2, clip: { distanceMm: 4, resistanceKPerW: 8, temperatureC: 20 } }],
+ *   alloy: { solidusC: 183, liquidusC: 191, densityKgPerM3: 8500, specificHeatJPerKgK: 176, latentHeatJPerKg: 45000 },
+ *   toolOffS: 3,
+ *   sampleTimesS: [0.2],
+ *   contactFactor: 3,
+ * }) // { best: { steadyC: 323.39627 }, nominal: { steadyC: 299.37491 }, worst: { steadyC: 245.82519 } }
+ * @example
+ * heatJointBand({
+ *   ambientC: 20,
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 5, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
+ *   conductors: [{ areaMm2: 2.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 3.4, tails: 2 }],
+ *   alloy: 'SAC305',
+ *   toolOffS: 60,
+ *   streamFactor: 1.5,
+ * }) // { best: { steadyC: 211.13178 }, nominal: { steadyC: 179.46541 }, worst: { steadyC: 148.0713 } }
+ * @source the project's model of a lap joint, at the ends of what is known of its tool
+ */
+export function heatJointBand(i: HeatJointInput & { readonly contactFactor?: number; readonly streamFactor?: number }): {
+  readonly best: HeatJointResult
+  readonly nominal: HeatJointResult
+  readonly worst: HeatJointResult
+} {
+  const contact = requireWithin('contactFactor', i.contactFactor ?? heatJointBandDefaults.contactFactor.value, 'factor')
+  const stream = requireWithin('streamFactor', i.streamFactor ?? heatJointBandDefaults.streamFactor.value, 'factor')
+  const at = (contactFactor: number, streamFactor: number): HeatJointResult => runHeatModel(readHeatJoint(i, { contactFactor, streamFactor })).result
+  const nominal = at(1, 1)
+  return { best: at(1 / contact, stream), nominal, worst: at(contact, 1 / stream) }
+}

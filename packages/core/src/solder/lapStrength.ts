@@ -1,0 +1,53 @@
+import { requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { type Interval, knownNominal, type Provenance, type SolderName, solder } from '../materials/index.ts'
+
+/** What is left of a soldered sleeve joint's short-time strength under a constant load for 10,000 h. */
+export const sustainedStrengthShares = {
+  /** Half tin, half lead. */
+  tinLead: { low: 1 / 18, high: 1 / 18 },
+  tinAntimony: { low: 1 / 7, high: 1 / 5 },
+  hours: 10_000,
+  provenance: {
+    status: 'published',
+    source: 'Maupin and Swanger, Strength of Soft-Soldered Joints in Copper Tubing, NBS Building Materials and Structures Report BMS58',
+    edition: '1940',
+    clause: 'abstract',
+  },
+} as const satisfies { readonly tinLead: Interval; readonly tinAntimony: Interval; readonly hours: number; readonly provenance: Provenance }
+
+/** The alloy that the long test was made with. */
+const tested: SolderName = 'Sn50Pb50'
+
+/**
+ * Gives what a soldered lap holds when it is pulled once, and what is left of that under a load that stays.
+ *
+ * The long test was made with half tin and half lead; for every other alloy its share is an extrapolation, and extrapolated says so. A plan lets no lap
+ * carry a sustained load at all.
+ *
+ * @equation F = tau w L; F_long = F/18
+ * @symbol tau - shearMPa - MPa - short-time shear strength of the solder
+ * @symbol w - bondWidthMm - mm - width over which solder joins the two
+ * @symbol L - overlapMm - mm - length of the lap
+ * @symbol F - result - N - pulled once
+ * @symbol F_long - result - N - under a constant load for 10,000 h
+ * @domain overlapMm: above 0
+ * @domain bondWidthMm: above 0
+ * @domain optional shearMPa: above 0
+ * @throws DomainError outside the domain
+ * @throws UnknownEntryError for an alloy that is not listed, or without a shear strength where none is given
+ * @example
+ * lapStrengthN({ alloy: 'Sn63Pb37', overlapMm: 6, bondWidthMm: 1, shearMPa: 30 }) // { shortTimeN: 180, sustainedN: 10, extrapolated: true }
+ * @source NBS BMS58 (1940), abstract, for the sustained share; a uniform shear stress over the bond
+ */
+export function lapStrengthN(i: { readonly alloy: SolderName; readonly overlapMm: number; readonly bondWidthMm: number; readonly shearMPa?: number }): {
+  readonly shortTimeN: number
+  readonly sustainedN: number
+  readonly extrapolated: boolean
+} {
+  const alloy = solder(i.alloy)
+  const L = requirePositive('overlapMm', i.overlapMm)
+  const w = requirePositive('bondWidthMm', i.bondWidthMm)
+  const tau = requirePositive('shearMPa', i.shearMPa ?? knownNominal(alloy, 'shearMPa', alloy.shearMPa))
+  const F = requireFiniteResult('overlapMm', L, tau * w * L)
+  return { shortTimeN: F, sustainedN: F * sustainedStrengthShares.tinLead.low, extrapolated: i.alloy !== tested }
+}

@@ -1,0 +1,98 @@
+import { requireChoice } from '../errors/index.ts'
+import { type Interval, type Provenance, type SolderName, solder } from '../materials/index.ts'
+
+/** What already covers the strands: a maker's tin, an old solder, or something unknown, which may hold lead. */
+export type WireCoating = 'bare' | 'tin' | 'tin-lead' | 'bismuth' | 'indium' | 'unknown'
+const coatings = ['bare', 'tin', 'tin-lead', 'bismuth', 'indium', 'unknown'] as const satisfies readonly WireCoating[]
+
+/** What bismuth and lead make together. */
+export const bismuthLead = {
+  /** The tin-lead-bismuth eutectic. */
+  meltsC: 96,
+  provenance: { status: 'published', source: 'glossary of a maker of soldering machines; agrees with the alloy of Sn, Pb and Bi of trade tables' },
+} as const satisfies { readonly meltsC: number; readonly provenance: Provenance }
+
+interface Elements {
+  readonly lead: boolean
+  readonly bismuth: boolean
+}
+
+/** Alloys name their parts. */
+function elementsOf(alloy: SolderName): Elements {
+  return { lead: alloy.includes('Pb'), bismuth: alloy.includes('Bi') }
+}
+
+const leaded: Readonly<Record<WireCoating, boolean | null>> = { bare: false, tin: false, 'tin-lead': true, bismuth: false, indium: false, unknown: null }
+
+/**
+ * Tells whether a solder may go onto what is already on the wire: lead and bismuth make an alloy that melts at 96 C.
+ *
+ * Tin on the strands otherwise joins the new alloy and does no harm. Old tinned wire and old joints usually saw lead, so unknown is no clearance.
+ *
+ * @equation row of bismuthLead
+ * @symbol alloy - alloy - 1 - the solder to be used
+ * @symbol coating - coating - 1 - what the strands carry
+ * @symbol result - result - 1 - verdict, and the temperature at which the mixture melts where there is one
+ * @throws DomainError for a coating that is not listed
+ * @throws UnknownEntryError for an alloy that is not listed
+ * @example
+ * solderOverCoating({ alloy: 'Sn42Bi58', coating: 'tin-lead' }) // { verdict: 'forbidden', mixtureMeltsC: 96 }
+ * @source soldering glossary, tin-lead-bismuth eutectic
+ */
+export function solderOverCoating(i: { readonly alloy: SolderName; readonly coating: WireCoating }): {
+  readonly verdict: 'compatible' | 'forbidden' | 'cannot tell'
+  /** Where lead meets bismuth, or may; else null. */
+  readonly mixtureMeltsC: number | null
+} {
+  const { lead, bismuth } = elementsOf(solder(i.alloy).name)
+  const coating = requireChoice<WireCoating>('coating', i.coating, coatings)
+  const onWireLead = leaded[coating]
+  // An unknown coat may hold either partner.
+  const unsure = onWireLead === null && (bismuth || lead)
+  const meets = (bismuth && onWireLead === true) || (lead && coating === 'bismuth')
+  if (meets) return { verdict: 'forbidden', mixtureMeltsC: bismuthLead.meltsC }
+  return unsure ? { verdict: 'cannot tell', mixtureMeltsC: bismuthLead.meltsC } : { verdict: 'compatible', mixtureMeltsC: null }
+}
+
+/** How the strands look. */
+export type StrandSurface = 'bright' | 'light-tarnish' | 'oxidised' | 'green-salts'
+
+const tarnish = {
+  status: 'common practice',
+  source: 'rosin flux removes a light tarnish, not black oxide or green salts: cut or scrape to bright metal first',
+} as const satisfies Provenance
+const oxide = {
+  status: 'published',
+  source: 'US Navy NEETS, module 4, answer 21: solder does not take on dirty, greasy or oxidised surfaces',
+} as const satisfies Provenance
+
+/** Whether rosin flux clears what the strands show: a limit on what may be tried, not a promise that solder will take. */
+export const strandSurfaces = {
+  bright: { mayWet: true, provenance: oxide },
+  'light-tarnish': { mayWet: true, provenance: tarnish },
+  oxidised: { mayWet: false, provenance: oxide },
+  'green-salts': { mayWet: false, provenance: tarnish },
+} as const satisfies Readonly<Record<StrandSurface, { readonly mayWet: boolean; readonly provenance: Provenance }>>
+
+/** Between these rosin flux works; it is inert when cold and chars above. */
+export const rosinFluxWindow = {
+  activeFromC: 110,
+  bestC: { low: 150, high: 300 },
+  charsAboveC: 350,
+  provenance: { status: 'common practice', source: 'trade figures; that it is inert cold and active hot: US Army STP 11-25R13-SM-TG, A-7' },
+} as const satisfies { readonly activeFromC: number; readonly bestC: Interval; readonly charsAboveC: number; readonly provenance: Provenance }
+
+/**
+ * Tells whether strands that look so may take solder with rosin flux; false means cut back to bright metal.
+ *
+ * @equation row of strandSurfaces
+ * @symbol surface - surface - 1 - how the strands look
+ * @symbol result - result - 1 - false where rosin flux does not clear it
+ * @throws DomainError for a surface that is not listed
+ * @example
+ * strandsMayWet('oxidised') // false
+ * @source US Navy NEETS, module 4; trade practice on rosin flux
+ */
+export function strandsMayWet(surface: StrandSurface): boolean {
+  return strandSurfaces[requireChoice<StrandSurface>('surface', surface, Object.keys(strandSurfaces) as StrandSurface[])].mayWet
+}

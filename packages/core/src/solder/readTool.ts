@@ -1,0 +1,72 @@
+import { DomainError } from '../errors/index.ts'
+import { heatJointDefaults } from './heatJointDefaults.ts'
+import type { HeatJointInput, HotAirTool, Tool } from './heatJointTypes.ts'
+import { heatLimits, requireJointTemperature, requireWithin } from './heatLimits.ts'
+import type { HeatSource, StreamFilm } from './heatModel.ts'
+import type { Sweep } from './readWire.ts'
+import { constantFilm, crossFlowFilm } from './streamFilm.ts'
+
+/** Air this cold or hot (100 to 1900 K) is outside the viscosity law that gives its film coefficient. */
+export const airLowC = -173
+export const airHighC = 1626
+const airSource = "Sutherland's law, 100 to 1900 K"
+
+/** Refuses air outside the span of its viscosity law. */
+export function requireAir(parameter: string, temperatureC: number): void {
+  if (temperatureC >= airLowC && temperatureC <= airHighC) return
+  throw new DomainError(parameter, temperatureC, `from ${airLowC} to ${airHighC} with airSpeedMPerS, or under a tube`, airSource, 'contradiction')
+}
+
+/** The film coefficient of a stream on a cylinder, as given or by its speed; factor scales either. */
+export function readStream(tool: HotAirTool, i: HeatJointInput, diameterM: number, factor: number): StreamFilm {
+  const airC = requireJointTemperature('tool.airC', tool.airC)
+  const pressurePa = requireWithin('tool.pressurePa', tool.pressurePa ?? heatJointDefaults.pressurePa.value, 'pressurePa')
+  if (tool.airSpeedMPerS !== undefined) requireWithin('tool.airSpeedMPerS', tool.airSpeedMPerS, 'airSpeedMPerS')
+  if (tool.filmWPerM2K !== undefined) return constantFilm(factor * requireWithin('tool.filmWPerM2K', tool.filmWPerM2K, 'filmWPerM2K'))
+  if (tool.airSpeedMPerS === undefined) throw new DomainError('tool.airSpeedMPerS', undefined, 'airSpeedMPerS or filmWPerM2K', undefined, 'missing')
+  requireAir('tool.airC', airC)
+  requireAir('ambientC', i.ambientC)
+  const clipsC = i.conductors.flatMap((side) => (side.clip ? [Math.min(Math.max(side.clip.temperatureC, airLowC), airHighC)] : []))
+  const all = [airC, i.ambientC, ...clipsC]
+  return crossFlowFilm({
+    ambientC: i.ambientC,
+    // A kelvin more on either side, so that a trial value stays on the fit and the span is never nothing.
+    lowC: Math.max(Math.min(...all) - 1, airLowC),
+    highC: Math.min(Math.max(...all) + 1, airHighC),
+    airC,
+    airSpeedMPerS: tool.airSpeedMPerS,
+    pressurePa,
+    diameterM,
+    factor,
+  })
+}
+
+/** A lighter tip follows its heater at once. */
+const leastMassJPerK = 1e-9
+
+/** The tool on the bare joint. */
+export function readSource(i: HeatJointInput, diameterM: number, contactFactor: number, streamFactor: number): HeatSource {
+  const { tool } = i
+  if (tool.kind === 'hot-air') return { kind: 'air', airRiseK: tool.airC - i.ambientC, film: readStream(tool, i, diameterM, streamFactor) }
+  const setRiseK = requireJointTemperature('tool.setC', tool.setC) - i.ambientC
+  const maximumW = tool.maximumW === undefined ? Infinity : requireWithin('tool.maximumW', tool.maximumW, 'powerW')
+  const tip = requireWithin('tool.tipResistanceKPerW', tool.tipResistanceKPerW, 'smallResistanceKPerW')
+  const contact = contactFactor * requireWithin('tool.contactResistanceKPerW', tool.contactResistanceKPerW, 'resistanceKPerW')
+  const mass = requireWithin('tool.tipHeatCapacityJPerK', tool.tipHeatCapacityJPerK ?? heatJointDefaults.tipHeatCapacityJPerK.value, 'tipHeatCapacityJPerK')
+  if (mass < leastMassJPerK) return { kind: 'iron', setRiseK, maximumW, resistanceKPerW: tip + contact }
+  if (tip < heatLimits.resistanceKPerW[0]) {
+    const allowed = `${heatLimits.resistanceKPerW[0]} or above where tipHeatCapacityJPerK is above 0: heat takes a way into the tip`
+    throw new DomainError('tool.tipResistanceKPerW', tip, allowed, undefined, 'contradiction')
+  }
+  return { kind: 'heavy-iron', setRiseK, maximumW, tipResistanceKPerW: tip, contactResistanceKPerW: contact, capacityJPerK: mass }
+}
+
+/** The stream along the wires, or null where it meets the joint alone. */
+export function readSweep(tool: Tool, ambientC: number, streamFactor: number): Sweep | null {
+  if (tool.kind !== 'hot-air') return null
+  const toM = requireWithin('tool.sweptMm', tool.sweptMm ?? heatJointDefaults.sweptMm.value, 'sweptMm') / 1000
+  if (tool.sweptFilmWPerM2K !== undefined) requireWithin('tool.sweptFilmWPerM2K', tool.sweptFilmWPerM2K, 'filmWPerM2K')
+  if (toM === 0) return null
+  if (tool.sweptFilmWPerM2K === undefined) throw new DomainError('tool.sweptFilmWPerM2K', undefined, 'a value where sweptMm is above 0', undefined, 'missing')
+  return { toM, filmWPerM2K: streamFactor * tool.sweptFilmWPerM2K, riseK: requireJointTemperature('tool.airC', tool.airC) - ambientC }
+}
