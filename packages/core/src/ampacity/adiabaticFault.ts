@@ -42,11 +42,11 @@ export function adiabaticFaultCurrentA(i: {
   readonly initialC: number
   readonly finalC: number
 }): number {
-  if (!Object.hasOwn(meltingC, i.material)) throw new UnknownEntryError('material', i.material, Object.keys(meltingC))
+  const melts = meltingC[i.material]
+  if (typeof melts !== 'number') throw new UnknownEntryError('material', i.material, Object.keys(meltingC))
   const { kFactor: K, betaC: beta } = adiabatic.metals[i.material]
   const S = requirePositive('areaMm2', i.areaMm2)
   const t = requirePositive('timeS', i.timeS)
-  const melts = meltingC[i.material]
   const Ti = solid('initialC', i.initialC, melts)
   const Tf = solid('finalC', i.finalC, melts)
   if (Tf < Ti) throw new DomainError('finalC', Tf, `at least initialC, ${Ti}`, undefined, 'contradiction')

@@ -44,9 +44,10 @@ export function fusingCurrentPreeceA(i: {
   readonly diameterMm: number
   readonly material: 'copper' | 'aluminium' | 'iron' | 'tin' | 'tin-lead' | 'lead'
 }): number {
-  if (!Object.hasOwn(fusingConstants.preece, i.material)) throw new UnknownEntryError('material', i.material, Object.keys(fusingConstants.preece))
+  const C = fusingConstants.preece[i.material]?.aPerInch15
+  if (typeof C !== 'number') throw new UnknownEntryError('material', i.material, Object.keys(fusingConstants.preece))
   const d = requirePositive('diameterMm', i.diameterMm) / mmPerInch
-  return requireFiniteResult('diameterMm', i.diameterMm, fusingConstants.preece[i.material].aPerInch15 * d * Math.sqrt(d))
+  return requireFiniteResult('diameterMm', i.diameterMm, C * d * Math.sqrt(d))
 }
 
 /**
