@@ -1,1 +1,8 @@
-export {}
+export { bendStrain } from './bendStrain.ts'
+export { bundleDiameterMm } from './bundleDiameter.ts'
+export { flexLifeCycles } from './flexLife.ts'
+export { freeSpanFrequencyHz } from './freeSpanFrequency.ts'
+export { minimumBendRadiusMm } from './minimumBendRadius.ts'
+export { packBundle } from './packBundle.ts'
+export { bendRadiusMultiples, flexLifeDefaults, slackDefaults } from './routingDefaults.ts'
+export { slackAfterCutBack } from './slackAfterCutBack.ts'

@@ -1,18 +1,19 @@
 import { requireFiniteResult, requireNotNegative, requireWhole } from '../errors/index.ts'
-
-/** A length of wire put in needs a joint at each end, unless the caller says otherwise. */
-const jointsOfAnInsert = 2
+import { slackDefaults } from './routingDefaults.ts'
 
 /**
- * Tells what slack is left after cutting back, and how long a piece must go in where it is not enough.
+ * What slack is left after cutting back and one joint, and, where that is not enough, how long a piece must go in.
+ *
+ * leftMm is always that of one joint, so that it tells what is missing. At least the service slack: one joint, nothing put in.
  *
  * @equation left = s - c - j; insert = 0 where left is at least w, else c + w - s + n j
- * @symbol s - slackMm - mm - slack before
- * @symbol c - cutBackMm - mm - wire cut off
+ * @symbol s - slackMm - mm - slack before the cut
+ * @symbol c - cutBackMm - mm - wire that is cut off
  * @symbol j - jointConsumesMm - mm - wire that one joint uses up
  * @symbol n - jointsIfInserted - 1 - joints where a piece goes in
  * @symbol w - serviceSlackMm - mm - slack that must stay
- * @symbol left - result - mm - slack left with one joint
+ * @symbol left - result.leftMm - mm - slack left with one joint; below 0 it is missing
+ * @symbol insert - result.insertMm - mm - length to put in, as cut
  * @domain slackMm: at least 0
  * @domain cutBackMm: at least 0
  * @domain jointConsumesMm: at least 0
@@ -21,7 +22,7 @@ const jointsOfAnInsert = 2
  * @throws DomainError outside the domain
  * @example
  * slackAfterCutBack({ slackMm: 40, cutBackMm: 70, jointConsumesMm: 10, jointsIfInserted: 2, serviceSlackMm: 20 }) // { leftMm: -40, insertMm: 70, joints: 2 }
- * @source lengths added up
+ * @source lengths added up; two joints for a piece put in are common practice
  */
 export function slackAfterCutBack(i: {
   readonly slackMm: number
@@ -30,12 +31,12 @@ export function slackAfterCutBack(i: {
   readonly jointsIfInserted?: number
   readonly serviceSlackMm?: number
 }): { readonly leftMm: number; readonly insertMm: number; readonly joints: number } {
-  requireNotNegative('slackMm', i.slackMm)
-  requireNotNegative('cutBackMm', i.cutBackMm)
-  requireNotNegative('jointConsumesMm', i.jointConsumesMm)
-  const joints = i.jointsIfInserted === undefined ? jointsOfAnInsert : requireWhole('jointsIfInserted', i.jointsIfInserted, 1)
-  const serviceMm = i.serviceSlackMm === undefined ? 0 : requireNotNegative('serviceSlackMm', i.serviceSlackMm)
-  const leftMm = requireFiniteResult('cutBackMm', i.cutBackMm, i.slackMm - i.cutBackMm - i.jointConsumesMm)
-  if (leftMm >= serviceMm) return { leftMm, insertMm: 0, joints: 1 }
-  return { leftMm, insertMm: requireFiniteResult('cutBackMm', i.cutBackMm, i.cutBackMm + serviceMm - i.slackMm + joints * i.jointConsumesMm), joints }
+  const s = requireNotNegative('slackMm', i.slackMm)
+  const c = requireNotNegative('cutBackMm', i.cutBackMm)
+  const j = requireNotNegative('jointConsumesMm', i.jointConsumesMm)
+  const n = requireWhole('jointsIfInserted', i.jointsIfInserted ?? slackDefaults.jointsIfInserted, 1)
+  const w = requireNotNegative('serviceSlackMm', i.serviceSlackMm ?? slackDefaults.serviceSlackMm)
+  const leftMm = requireFiniteResult('cutBackMm', c, s - c - j)
+  if (leftMm >= w) return { leftMm, insertMm: 0, joints: 1 }
+  return { leftMm, insertMm: requireFiniteResult('cutBackMm', c, c + w - s + n * j), joints: n }
 }

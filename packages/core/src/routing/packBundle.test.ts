@@ -1,0 +1,153 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { bundleDiameterMm } from './bundleDiameter.ts'
+import { packBundle } from './packBundle.ts'
+
+const equal = (count: number, diameterMm = 1) => Array.from({ length: count }, () => diameterMm)
+const someWires = (most: number) => fc.array(fc.double({ min: 0.3, max: 6, noNaN: true }), { minLength: 1, maxLength: most })
+
+/** The worst overlap of two wires, or of a wire with the edge. */
+function worstOverlapMm(diametersMm: readonly number[]): number {
+  const { diameterMm, centresMm } = packBundle(diametersMm)
+  expect(centresMm.length).toBe(diametersMm.length)
+  let worst = Number.NEGATIVE_INFINITY
+  centresMm.forEach((one, i) => {
+    worst = Math.max(worst, Math.hypot(one.xMm, one.yMm) + (diametersMm[i] ?? 0) / 2 - diameterMm / 2)
+    centresMm.slice(0, i).forEach((other, j) => {
+      worst = Math.max(worst, ((diametersMm[i] ?? 0) + (diametersMm[j] ?? 0)) / 2 - Math.hypot(one.xMm - other.xMm, one.yMm - other.yMm))
+    })
+  })
+  return worst
+}
+
+describe('packBundle: a real arrangement', () => {
+  test('no wire overlaps another or sticks out of the bundle, in the order of the input', () => {
+    fc.assert(
+      fc.property(someWires(14), (diametersMm) => {
+        expect(worstOverlapMm(Object.freeze(diametersMm) as number[])).toBeLessThan(1e-13 * 6)
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  test.each([25, 61, 100])('%i wires of mixed sizes: none overlaps, and the bundle is filled at least as well as loose strands', (count) => {
+    const diametersMm = Array.from({ length: count }, (_one, wire) => 0.8 + ((wire * 7) % 10) / 5)
+    expect(worstOverlapMm(diametersMm)).toBeLessThan(1e-12)
+    const filled = diametersMm.reduce((sum, diameter) => sum + diameter * diameter, 0)
+    expect(filled / bundleDiameterMm(diametersMm) ** 2).toBeGreaterThan(0.75)
+  })
+
+  test('the same input is packed the same way; another order of it makes the same bundle', () => {
+    fc.assert(
+      fc.property(someWires(9), (diametersMm) => {
+        const packed = packBundle(diametersMm)
+        expect(packBundle([...diametersMm])).toEqual(packed)
+        expect(packBundle([...diametersMm].reverse()).diameterMm).toBe(packed.diameterMm)
+      }),
+      { numRuns: 30 },
+    )
+  })
+
+  test('never thinner than the two thickest side by side, nor than all metal without a gap; never thicker than all in a row', () => {
+    fc.assert(
+      fc.property(someWires(12), (diametersMm) => {
+        const bundle = bundleDiameterMm(diametersMm)
+        const [d1 = 0, d2 = 0] = [...diametersMm].sort((a, b) => b - a)
+        const rounding = 1e-12 * bundle
+        expect(bundle).toBeGreaterThanOrEqual(d1 + d2 - rounding)
+        expect(bundle).toBeGreaterThanOrEqual(Math.hypot(...diametersMm) - rounding)
+        expect(bundle).toBeLessThanOrEqual(diametersMm.reduce((sum, one) => sum + one, 0) + rounding)
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  test('in another unit it is the same bundle', () => {
+    fc.assert(
+      fc.property(someWires(10), fc.constantFrom(1 / 25.4, 25.4, 2, 1e-3, 1e6), (diametersMm, factor) => {
+        const bundle = bundleDiameterMm(diametersMm)
+        expect(Math.abs(bundleDiameterMm(diametersMm.map((one) => factor * one)) / (factor * bundle) - 1)).toBeLessThan(1e-10)
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  test('wires a thousand times thinner than the thickest lie in its shadow', () => {
+    expect(bundleDiameterMm([5, 0.004, 0.003, 0.002, 4])).toBeCloseTo(9, 9)
+    expect(bundleDiameterMm([5, 0.001, 0.001, 0.001])).toBeLessThan(5.0021)
+    expect(worstOverlapMm([5, 0.004, 0.003, 0.002, 4])).toBeLessThan(1e-12)
+    expect(worstOverlapMm([1e300, 1, 1e-300, 2, 3])).toBeLessThan(1e288)
+  })
+})
+
+describe('packBundle: exact bundles', () => {
+  const root = Math.sqrt
+  test.each([
+    [1, 1],
+    [2, 2],
+    [3, 1 + 2 / root(3)],
+    [4, 1 + root(2)],
+    [5, 1 + root(2 * (1 + 1 / root(5)))],
+    [6, 3],
+    [7, 3],
+    [8, 1 + 1 / Math.sin(Math.PI / 7)],
+    [9, 1 + root(2 * (2 + root(2)))],
+    [11, 1 + 1 / Math.sin(Math.PI / 9)],
+    [13, 2 + root(5)],
+    [15, 1 + root(6 + 2 / root(5) + 4 * root(1 + 2 / root(5)))],
+    [18, 1 + root(2) + root(6)],
+    [19, 1 + root(2) + root(6)],
+  ])('%i equal wires by the closed form, within a millionth from above', (count, ratio) => {
+    const got = bundleDiameterMm(equal(count))
+    expect(got).toBeGreaterThanOrEqual(ratio * (1 - 1e-12))
+    expect(got).toBeLessThan(ratio * (1 + 1e-6))
+  })
+
+  test('one wire lies in the middle, two side by side, to the last digit', () => {
+    expect(packBundle([2.3])).toEqual({ diameterMm: 2.3, centresMm: [{ xMm: 0, yMm: 0 }] })
+    fc.assert(
+      fc.property(fc.double({ min: 1e-3, max: 1e3, noNaN: true }), fc.double({ min: 1e-3, max: 1e3, noNaN: true }), (d1, d2) => {
+        expect(bundleDiameterMm([d1, d2])).toBe(d1 + d2)
+      }),
+    )
+  })
+
+  test('three that all touch the edge: outer circle of Descartes', () => {
+    fc.assert(
+      fc.property(
+        fc.tuple(fc.double({ min: 1, max: 1.5, noNaN: true }), fc.double({ min: 1, max: 1.5, noNaN: true }), fc.double({ min: 1, max: 1.5, noNaN: true })),
+        (radii) => {
+          const [k1, k2, k3] = radii.map((radius) => 1 / radius) as [number, number, number]
+          const outer = 1 / (2 * root(k1 * k2 + k2 * k3 + k3 * k1) - (k1 + k2 + k3))
+          expect(bundleDiameterMm(radii.map((radius) => 2 * radius)) / (2 * outer)).toBeCloseTo(1, 12)
+        },
+      ),
+    )
+  })
+
+  test('a third wire that fits in the gap beside two leaves the bundle as wide as the two: up to two thirds of two equal ones', () => {
+    expect(bundleDiameterMm([3, 3, 2])).toBeCloseTo(6, 12)
+    expect(bundleDiameterMm([3, 3, 0.1])).toBe(6)
+    expect(bundleDiameterMm([3, 3, 2.001])).toBeGreaterThan(6)
+    expect(worstOverlapMm([3, 3, 2])).toBeLessThan(1e-12)
+    expect(worstOverlapMm([3, 2, 0.5])).toBeLessThan(1e-12)
+  })
+})
+
+describe('packBundle: what it refuses', () => {
+  test.each([
+    [undefined, 'diametersMm'],
+    ['2 mm', 'diametersMm'],
+    [[], 'diametersMm.length'],
+    [equal(501), 'diametersMm.length'],
+    [[1, 0], 'diametersMm.1'],
+    [[1, 2, Number.NaN], 'diametersMm.2'],
+    [[Number.POSITIVE_INFINITY], 'diametersMm.0'],
+    [[1, undefined], 'diametersMm.1'],
+    [equal(3, 1e308), 'diametersMm'],
+  ])('%o names %s', (diametersMm, parameter) => {
+    const i = diametersMm as unknown as readonly number[]
+    expect(() => packBundle(i)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+    expect(() => bundleDiameterMm(i)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+  })
+})

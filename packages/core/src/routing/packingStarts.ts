@@ -1,0 +1,95 @@
+import type { PackingProblem } from './packingEnergy.ts'
+
+/** Share of a bundle's section that round wires fill, as a first guess of its size. */
+const guessedFill = 0.78
+/** A fixed sequence that scatters without pattern (a linear congruential generator): the same input is always packed the same way. */
+const scatter = { multiplier: 1664525, increment: 1013904223, modulus: 4294967296 }
+
+/** The next number of the sequence from 0 to 1, and the state after it. */
+export function scattered(state: number): { readonly state: number; readonly share: number } {
+  const next = (Math.imul(state, scatter.multiplier) + scatter.increment) >>> 0
+  return { state: next, share: next / scatter.modulus }
+}
+
+/** How many equal wires stand round in the outer ring of a bundle of this many. */
+function outerRing(count: number): number {
+  const inRadii = Math.sqrt(count / guessedFill)
+  return inRadii <= 2 ? count : Math.floor(Math.PI / Math.asin(1 / (inRadii - 1)))
+}
+
+/** Rings from the inside out: up to five stand round one another, six to eight round one in the middle, more in further rings. */
+function rings(count: number): readonly number[] {
+  if (count <= 0) return []
+  if (count <= 5) return [count]
+  if (count <= 8) return [1, count - 1]
+  const outer = Math.min(count - 1, outerRing(count))
+  return [...rings(count - outer), outer]
+}
+
+/** The ring plans worth trying: the guessed outer ring, one more and one fewer. */
+export function ringPlans(count: number): readonly (readonly number[])[] {
+  const guess = outerRing(count)
+  return [guess, guess - 1, guess + 1].filter((outer) => outer >= 2 && outer <= count).map((outer) => [...rings(count - outer), outer])
+}
+
+/** Sets the wires in rings, in the given order from the inside out; returns the state of the sequence that jitters them off perfect symmetry. */
+export function startInRings(problem: PackingProblem, plan: readonly number[], order: readonly number[], state: number): number {
+  const { count, radii, place } = problem
+  const jitter = 0.05
+  let at = 0
+  let reach = 0
+  let now = state
+  for (const [ring, members] of plan.entries()) {
+    let girth = 0
+    let thickest = 0
+    for (let m = 0; m < members; m++) {
+      const radius = radii[order[at + m] ?? 0] ?? 0
+      girth += radius
+      thickest = Math.max(thickest, radius)
+    }
+    const ringRadius = ring === 0 && members === 1 ? 0 : Math.max(reach + 0.9 * thickest, girth / Math.PI)
+    let angle = ring
+    for (let m = 0; m < members; m++) {
+      const wire = order[at + m] ?? 0
+      const radius = radii[wire] ?? 0
+      const turn = (Math.PI * radius) / girth
+      const one = scattered(now)
+      const two = scattered(one.state)
+      now = two.state
+      angle += turn
+      place[wire] = ringRadius * Math.cos(angle) + jitter * radius * (one.share - 0.5)
+      place[count + wire] = ringRadius * Math.sin(angle) + jitter * radius * (two.share - 0.5)
+      angle += turn
+    }
+    reach = ringRadius + thickest
+    at += members
+  }
+  place[2 * count] = reach
+  return now
+}
+
+/** Puts one wire somewhere inside a bundle of this radius; returns the state of the sequence. */
+export function dropAnywhere(problem: PackingProblem, wire: number, bundle: number, state: number): number {
+  const one = scattered(state)
+  const two = scattered(one.state)
+  const angle = 2 * Math.PI * one.share
+  const out = Math.sqrt(two.share) * Math.max(0, bundle - (problem.radii[wire] ?? 0))
+  problem.place[wire] = out * Math.cos(angle)
+  problem.place[problem.count + wire] = out * Math.sin(angle)
+  return two.state
+}
+
+/** Scatters all wires over a bundle of the guessed size; returns the state of the sequence. */
+export function startScattered(problem: PackingProblem, state: number): number {
+  let filled = 0
+  let thickest = 0
+  for (const radius of problem.radii) {
+    filled += radius * radius
+    thickest = Math.max(thickest, radius)
+  }
+  const bundle = Math.max(Math.sqrt(filled / guessedFill), 1.1 * thickest)
+  let now = state
+  for (let wire = 0; wire < problem.count; wire++) now = dropAnywhere(problem, wire, bundle, now)
+  problem.place[2 * problem.count] = bundle
+  return now
+}
