@@ -6,40 +6,68 @@ import { moveTo, startZone, sweep, type Zone } from './sleeveZone.ts'
 
 /** Steps of the search; each halves the digits that are missing once it is near. */
 const mostSteps = 80
-/** Share of the rise to which all temperatures are found, and the one that is enough where a jump of Morgan's law keeps them from settling. */
+/** Share of the rise to which all temperatures are found. */
 const closeEnough = 1e-10
-const closeToJump = 1e-6
-/** Steps after which only such a jump can be in the way. */
+/** A temperature that falls within a jump of Morgan's law has no value there: after so many steps the width of a jump is enough. */
 const patience = 30
+const widthOfJump = 5e-3
 /** Where the joint's heat outgrows what the sides take at the present temperature, the answer lies far above: this many K and this many times. */
 const upK = 100
 const upTimes = 2
 
+/** Rises over the far wire at which the search begins. From the second, above any wire, it comes down on a state that the first can miss where heating outgrows cooling for a while. */
+const firstRisesK = [50, 2000] as const
+
 /** Both sides of a joint; like wires share one. Null where a wire alone has no steady temperature. */
-function bothZones(model: JointModel): readonly [Zone, Zone] | null {
-  const first = startZone(model, model.sides[0])
-  const second = model.sides[1] === model.sides[0] ? first : startZone(model, model.sides[1])
+function bothZones(model: JointModel, firstRiseK: number): readonly [Zone, Zone] | null {
+  const first = startZone(model, model.sides[0], firstRiseK)
+  const second = model.sides[1] === model.sides[0] ? first : startZone(model, model.sides[1], firstRiseK)
   return first === null || second === null ? null : [first, second]
 }
 
-function settled(moved: number, rise: number, step: number): boolean {
-  return moved <= (step < patience ? closeEnough : closeToJump) * (1 + rise)
+function settled(model: JointModel, moved: number, rise: number, step: number): boolean {
+  return moved <= (model.morgan && step >= patience ? widthOfJump : closeEnough) * (1 + rise)
 }
 
 /** Heat that both sides take with the joint at a temperature, in W; 0 where a wire alone is that hot already. */
 export function takenByCorrelation(model: JointModel, jointC: number): number {
-  const zones = bothZones(model)
-  if (zones === null || zones[0].far.coreC >= jointC || zones[1].far.coreC >= jointC) return 0
-  const first = flowAt(zones[0], jointC - model.ambientC)
-  return first + (zones[1] === zones[0] ? first : flowAt(zones[1], jointC - model.ambientC))
+  const rise = jointC - model.ambientC
+  for (const firstRiseK of firstRisesK) {
+    const zones = bothZones(model, firstRiseK)
+    if (zones === null || zones[0].far.coreC >= jointC || zones[1].far.coreC >= jointC) return 0
+    const first = flowAt(zones[0], rise)
+    const second = zones[1] === zones[0] ? first : flowAt(zones[1], rise)
+    if (first !== null && second !== null) return first + second
+  }
+  throw new ConvergenceError('temperatures under the sleeve, in K', rise)
 }
 
-function flowAt(zone: Zone, rise: number): number {
+function flowAt(zone: Zone, rise: number): number | null {
   for (let step = 0; step < mostSteps; step++) {
     sweep(zone)
-    if (settled(moveTo(zone, rise), rise, step)) return zone.Y * rise - zone.J
+    if (settled(zone.model, moveTo(zone, rise), rise, step)) return zone.Y * rise - zone.J
   }
-  throw new ConvergenceError('temperatures under the sleeve, flow in W', zone.Y * rise - zone.J)
+  return null
+}
+
+/** The joint's rise with both sides in balance, and the heat left over in the last step; null where it doesn't settle. */
+function balance(
+  model: JointModel,
+  [first, second]: readonly [Zone, Zone],
+  cold: number,
+  perK: number,
+): { readonly rise: number; readonly residual: number } | null {
+  let rise = 0
+  for (let step = 0; step < mostSteps; step++) {
+    sweep(first)
+    if (second !== first) sweep(second)
+    const residual = Math.abs(cold + perK * rise - (first.Y + second.Y) * rise + first.J + second.J)
+    const stiffness = first.Y + second.Y - perK
+    rise = stiffness > 0 ? Math.max(0, (cold + first.J + second.J) / stiffness) : upTimes * rise + upK
+    const moved = Math.max(moveTo(first, rise), second === first ? 0 : moveTo(second, rise))
+    if (settled(model, moved, rise, step)) return { rise, residual }
+  }
+  return null
 }
 
 /** The joint at rest with natural convection and radiation. */
@@ -48,33 +76,25 @@ export function stateByCorrelation(model: JointModel, R: number, a: number): Joi
   const bound = wireRunawayA(model, true)
   const largestCurrentA = bound === Infinity ? null : bound
   const sleeved = model.sleeveM > 0
-  const zones = currentA === 0 ? null : bothZones(model)
-  if (zones === null) {
+  if (currentA === 0) {
     const ambient = [ambientC, ambientC] as const
     return { jointC: ambientC, farC: ambient, wireFlowW: [0, 0], sleeveEndC: sleeved ? ambient : null, largestCurrentA, residual: 0 }
   }
-  const [first, second] = zones
   const cold = ownHeatW(currentA, R, a, ambientC)
   const perK = ownHeatW(currentA, R, a, referenceC) * a
-  let rise = 0
-  let residual = cold
-  for (let step = 0; step < mostSteps; step++) {
-    sweep(first)
-    if (second !== first) sweep(second)
-    residual = cold + perK * rise - (first.Y + second.Y) * rise + first.J + second.J
-    const stiffness = first.Y + second.Y - perK
-    rise = stiffness > 0 ? Math.max(0, (cold + first.J + second.J) / stiffness) : upTimes * rise + upK
-    const moved = Math.max(moveTo(first, rise), second === first ? 0 : moveTo(second, rise))
-    if (settled(moved, rise, step)) {
-      return {
-        jointC: ambientC + rise,
-        farC: [first.far.coreC, second.far.coreC],
-        wireFlowW: [first.Y * rise - first.J, second.Y * rise - second.J],
-        sleeveEndC: sleeved ? [ambientC + first.endRise, ambientC + second.endRise] : null,
-        largestCurrentA,
-        residual: Math.abs(residual),
-      }
+  for (const firstRiseK of firstRisesK) {
+    const zones = bothZones(model, firstRiseK)
+    const found = zones === null ? null : balance(model, zones, cold, perK)
+    if (zones === null || found === null) continue
+    const [first, second] = zones
+    return {
+      jointC: ambientC + found.rise,
+      farC: [first.far.coreC, second.far.coreC],
+      wireFlowW: [first.Y * found.rise - first.J, second.Y * found.rise - second.J],
+      sleeveEndC: sleeved ? [ambientC + first.endRise, ambientC + second.endRise] : null,
+      largestCurrentA,
+      residual: found.residual,
     }
   }
-  throw new ConvergenceError('joint temperature, in W', Math.abs(residual))
+  throw new ConvergenceError('joint temperature, in W', cold)
 }

@@ -1,15 +1,15 @@
-import { type JointModel, referenceC, type SideModel } from './jointModel.ts'
-import { type FarWire, farWire, surfaceLoss, surfaceLossPerK, type WireEnd, wireEnd } from './wireFlow.ts'
+import { type JointModel, referenceC, type SideModel, type WayOut } from './jointModel.ts'
+import { type FarWire, farWire, morganJumps, slopeStepK, surfaceLoss, type WireEnd, wireEnd } from './wireFlow.ts'
 
 /** Steps of the grid per unit of gamma l, and the fewest: Numerov's rule errs with the fourth power of a step, by less than 1e-8 of the rise. */
 const stepsPerLength = 32
 const fewestSteps = 24
-/** Morgan's law jumps, and a jump within a step is smeared over it: finer steps there. */
-const morganRefinement = 4
+/** Morgan's law jumps by up to 0.8 %: under the sleeve each jump is spread over this share of its rise on either side, so that a grid can follow it. */
+const spread = 0.05
+/** Finer steps there. */
+const morganRefinement = 2
 /** Length of a zone, in units of its own decay, past which neither end feels the other to the last digits: longer ones are cut down to it. */
 const longestZone = 64
-/** Rise over the far wire, in K, at which the search begins. */
-const firstRiseK = 50
 
 /**
  * One side of the joint on a grid: node 0 is the sleeve's end, where the long wire takes over, the last node the joint; without sleeve both are one.
@@ -19,6 +19,7 @@ export interface Zone {
   readonly model: JointModel
   readonly side: SideModel
   readonly far: FarWire
+  readonly jumps: readonly Jump[]
   /** Length of a step in m. */
   readonly h: number
   /** By node, over ambient: the sleeve's surface, the conductor that belongs to it, and its change with the surface. */
@@ -40,27 +41,54 @@ export interface Zone {
   readonly Q: Float64Array
 }
 
-/** Null where the long wire has no steady temperature. */
-export function startZone(model: JointModel, side: SideModel): Zone | null {
+/** A jump of the loss, in W/m, at a rise of the surface. */
+interface Jump {
+  readonly rise: number
+  readonly halfWidth: number
+  readonly height: number
+}
+
+function jump(model: JointModel, way: WayOut, atC: number): Jump {
+  const rise = atC - model.ambientC
+  const aside = slopeStepK(rise)
+  const height = surfaceLoss(model, way, atC + aside) - 2 * surfaceLoss(model, way, atC - aside) + surfaceLoss(model, way, atC - 3 * aside)
+  return { rise, halfWidth: spread * rise, height }
+}
+
+/** Loss of the sleeve's surface with each jump spread evenly over its width. */
+function spreadLoss(zone: Zone, way: WayOut, surface: number): number {
+  let loss = surfaceLoss(zone.model, way, zone.model.ambientC + surface)
+  for (const { rise, halfWidth, height } of zone.jumps) {
+    const off = (surface - rise) / halfWidth
+    if (off > -1 && off < 1) loss += 0.5 * height * (off - Math.sign(off))
+  }
+  return loss
+}
+
+/** Begins with everything firstRiseK above the far wire. Null where the long wire has no steady temperature. */
+export function startZone(model: JointModel, side: SideModel, firstRiseK: number): Zone | null {
   const far = farWire(model, side)
   if (far === null) return null
   const way = side.sleeve
   let n = 0
   let l = 0
   if (way !== undefined) {
-    const loss = surfaceLoss(model, way, far.surfaceC + firstRiseK)
-    const lossPerK = surfaceLossPerK(model, way, far.surfaceC + firstRiseK, loss)
+    const ts = far.surfaceC + firstRiseK
+    const step = slopeStepK(ts - model.ambientC)
+    const lossPerK = (surfaceLoss(model, way, ts + step) - surfaceLoss(model, way, ts)) / step
     const net = lossPerK / (1 + way.wallMKPerW * lossPerK) - model.currentA * model.currentA * side.r20 * side.alpha
     const decayPerM = Math.sqrt(Math.abs(net) / side.kA)
     const length = Math.min(model.sleeveM * decayPerM, longestZone)
     l = Math.min(model.sleeveM, longestZone / decayPerM)
     n = Math.max(fewestSteps, Math.ceil(stepsPerLength * length)) * (model.morgan ? morganRefinement : 1)
   }
+  const jumps = way !== undefined && model.morgan ? morganJumps(model, way).map((atC) => jump(model, way, atC)) : []
   const nodes = (): Float64Array => new Float64Array(n + 1)
   return {
     model,
     side,
     far,
+    jumps,
     h: n === 0 ? 0 : l / n,
     surface: nodes().fill(far.surfaceC - model.ambientC + firstRiseK),
     core: nodes(),
@@ -138,8 +166,9 @@ function linearise(zone: Zone, k: number): void {
   const R = way.wallMKPerW
   const heating = model.currentA * model.currentA * side.r20
   const surface = zone.surface[k] as number
-  const loss = surfaceLoss(model, way, model.ambientC + surface)
-  const lossPerK = surfaceLossPerK(model, way, model.ambientC + surface, loss)
+  const step = slopeStepK(surface)
+  const loss = spreadLoss(zone, way, surface)
+  const lossPerK = (spreadLoss(zone, way, surface + step) - loss) / step
   const core = surface + R * loss
   const perK = lossPerK / (1 + R * lossPerK)
   zone.core[k] = core

@@ -48,7 +48,7 @@ export function farWire(model: JointModel, side: SideModel): FarWire | null {
   const ts = risingRootAbove((x) => a * surfaceLoss(model, way, x) - cold - b * (x - model.ambientC), model.ambientC, 1)
   if (ts === null) return null
   const lossWPerM = surfaceLoss(model, way, ts)
-  return { coreC: ts + way.wallMKPerW * lossWPerM, surfaceC: ts, lossWPerM, jumpsC: model.morgan ? jumps(model, way) : [] }
+  return { coreC: ts + way.wallMKPerW * lossWPerM, surfaceC: ts, lossWPerM, jumpsC: model.morgan ? morganJumps(model, way) : [] }
 }
 
 /** Near end of a long wire, by its surface temperature: the conductor's, the heat that flows in, and how both answer. */
@@ -61,10 +61,9 @@ export interface WireEnd {
   readonly corePerSurface: number
 }
 
-/** Slope of a surface's loss by its temperature, in W/(m K), by a small step; it only steers, no answer rests on it. */
-export function surfaceLossPerK(model: JointModel, way: WayOut, ts: number, loss: number): number {
-  const step = 1e-5 * (1 + ts - model.ambientC)
-  return (surfaceLoss(model, way, ts + step) - loss) / step
+/** Step in K that tells the slope of a loss at a rise; the slope only steers, no answer rests on it. */
+export function slopeStepK(rise: number): number {
+  return 1e-5 * (1 + rise)
 }
 
 /**
@@ -80,7 +79,8 @@ export function wireEnd(model: JointModel, side: SideModel, far: FarWire, ts: nu
   const Δq = loss - far.lossWPerM
   const integral = extraLoss(model, way, far, ts) - 0.5 * b * τ * τ + R * Δq * (0.5 * (1 - b * R) * Δq - b * τ)
   const flow = Math.sqrt(2 * side.kA * Math.max(0, integral)) * Math.sign(τ)
-  const lossPerK = surfaceLossPerK(model, way, ts, loss)
+  const step = slopeStepK(ts - model.ambientC)
+  const lossPerK = (surfaceLoss(model, way, ts + step) - loss) / step
   const corePerSurface = 1 + R * lossPerK
   const steady = Math.sqrt(side.kA * Math.max(0, lossPerK / corePerSurface - b))
   const pull = side.kA * (Δq - b * (τ + R * Δq))
@@ -120,7 +120,7 @@ function smoothLoss(model: JointModel, way: WayOut, farLoss: number, from: numbe
 }
 
 /** Where the Rayleigh number passes an edge of Morgan's law: it rises with the surface temperature to a peak, then falls as the air thins. */
-function jumps(model: JointModel, way: WayOut): readonly number[] {
+export function morganJumps(model: JointModel, way: WayOut): readonly number[] {
   const Ra = (ts: number): number => rayleighNumber(ts, model.ambientC, way.outsideM, model.pressurePa)
   let left = model.ambientC
   let right = model.ambientC + highestRiseK
