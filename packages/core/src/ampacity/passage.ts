@@ -1,4 +1,3 @@
-import { ConvergenceError } from '../errors/index.ts'
 import { type Motion, rateKPerS } from './motion.ts'
 
 /** A temperature nearer to its end than this share of the way is there only in the limit. */
@@ -14,7 +13,7 @@ const shortestPanel = 0.02
 /** A way left that is shorter, in K, is rounding: the pace of this one stands for it. */
 const leastWayK = 1e-6
 /** Where a step in s is found: to a share of itself, or to a temperature in K after a few rounds. */
-const newtonAllowed = 30
+const roundsAllowed = 100
 const stepAllowed = 1e-12
 const leftAllowedK = 1e-8
 
@@ -78,16 +77,23 @@ export function changeAfterK(m: Motion, initialC: number, timeS: number): number
   return way === 0 ? 0 : way * Math.expm1(-s - (timeS - elapsed) / paceS(m, way * Math.exp(-s)))
 }
 
-/** The step in s that takes wantedS, of one of size `most` that takes wholeS; near the end of the way only as far as kelvins tell. */
+/**
+ * The step in s that takes wantedS, of one of size `most` that takes more; near the end of the way only as far as kelvins tell.
+ * Newton in a bracket: where the film jumps within the panel, halving still closes in on it.
+ */
 function stepWithin(m: Motion, way: number, s: number, most: number, wantedS: number, wholeS: number): number {
+  let low = 0
+  let high = most
   let step = most * (wantedS / wholeS)
   const leftK = Math.abs(way) * Math.exp(-s)
-  for (let n = 0; n < newtonAllowed; n += 1) {
+  for (let n = 0; n < roundsAllowed; n += 1) {
     const short = (wantedS - panelS(m, way, s, step)) / paceS(m, way * Math.exp(-(s + step)))
-    step = Math.min(most, Math.max(0, step + short))
-    if (Math.abs(short) <= stepAllowed * step || (n > 2 && Math.abs(short) * leftK <= leftAllowedK)) return step
+    if (Math.abs(short) <= stepAllowed * step || (n > 2 && Math.abs(short) * leftK <= leftAllowedK)) return Math.min(most, Math.max(0, step + short))
+    if (short > 0) low = step
+    else high = step
+    step = step + short > low && step + short < high && n % 4 !== 3 ? step + short : 0.5 * (low + high)
   }
-  throw new ConvergenceError('temperature after a time, in s', wantedS)
+  return step
 }
 
 /** Seconds until wantedC; null where it only tends there or moves away. */

@@ -91,6 +91,20 @@ describe('temperatureOverStepsC', () => {
     expect(() => temperatureOverStepsC({ ...wire, steps: [{ currentA: 1000, timeS: 60 }], repeated: true })).toThrow(none)
   })
 
+  test('a cycle that gains a little for ever is told too, however slowly it climbs', () => {
+    const potted = { ...wire, areaMm2: 0.05, conductorDiameterMm: 0.25, insulationThicknessMm: 10 }
+    const steps = [
+      { currentA: 16, timeS: 0.02 },
+      { currentA: 12, timeS: 0.02 },
+    ]
+    expect(() => temperatureOverStepsC({ ...potted, steps, repeated: true })).toThrow(expect.objectContaining({ name: 'NoSteadyStateError' }))
+    const calm = steps.map(({ currentA, timeS }) => ({ currentA: currentA / 4, timeS }))
+    expect(temperatureOverStepsC({ ...potted, steps: calm, repeated: true }).peakC).toBeCloseTo(
+      conductorTemperatureC({ ...potted, currentA: Math.sqrt((16 + 9) / 2) }),
+      1,
+    )
+  })
+
   test('once past the melting point, the step is named', () => {
     const steps = [
       { currentA: 1, timeS: 1 },

@@ -1,52 +1,9 @@
-import { ConvergenceError, DomainError, NoSteadyStateError, requireNotNegative } from '../errors/index.ts'
-import { capacityJPerMK, type Motion, motion, requireInitialC } from './motion.ts'
-import { changeAfterK } from './passage.ts'
+import { DomainError, NoSteadyStateError, requireNotNegative } from '../errors/index.ts'
+import { changesOver, cycleStart, type Step } from './cycleStart.ts'
+import { capacityJPerMK, motion, requireInitialC } from './motion.ts'
 import { resolveWire } from './resolveWire.ts'
 import { currentAtConductor } from './steady.ts'
 import { type WireHeat, type WireStore, wireDefaults } from './wire.ts'
-
-interface Step {
-  readonly currentA: number
-  readonly timeS: number
-}
-
-/** A start this close to the steady cycle's, in K, is it; or one that comes back to this share of the way it went. */
-const startAllowedK = 1e-9
-const shareAllowed = 1e-12
-/** Two starts nearer than this, in K, tell no new slope. */
-const slopeApartK = 1e-6
-const cyclesAllowed = 500
-
-/** Changes over the steps from a start; Infinity in the step in which the metal melts. */
-function changes(motions: readonly Motion[], steps: readonly Step[], startC: number): readonly number[] {
-  let T = startC
-  return motions.map((m, index) => {
-    const change = T < Infinity ? changeAfterK(m, T, (steps[index] as Step).timeS) : Infinity
-    T += change
-    return change
-  })
-}
-
-/** Start of the cycle that repeats itself: secant on what a cycle adds, from the coolest start up to the first such cycle. */
-function cycleStart(motions: readonly Motion[], steps: readonly Step[], coolestC: number): number {
-  let T = coolestC
-  let T0 = Number.NaN
-  let gain0 = Number.NaN
-  let slope = Number.NaN
-  for (let n = 0; n < cyclesAllowed; n += 1) {
-    const each = changes(motions, steps, T)
-    const gain = each.reduce((sum, change) => sum + change, 0)
-    if (!(gain < Infinity)) return Infinity
-    if (Number.isNaN(slope) || Math.abs(T - T0) > slopeApartK) slope = (gain - gain0) / (T - T0)
-    const span = each.reduce((sum, change) => sum + Math.abs(change), 0)
-    const next = slope < 0 && n % 8 !== 7 ? Math.max(coolestC, T - gain / slope) : T + gain
-    if (next === T || Math.abs(gain) <= shareAllowed * span || Math.abs(gain / slope) <= startAllowedK) return T
-    T0 = T
-    gain0 = gain
-    T = next
-  }
-  throw new ConvergenceError('cycle of steps, in K', gain0)
-}
 
 /**
  * Gives the temperature of the conductor at the end of each step of a list of currents, and its peak; once, or repeated for ever.
@@ -122,10 +79,10 @@ export function temperatureOverStepsC(i: WireHeat & WireStore & { readonly steps
     return motion({ ...b }, capacity, currentA)
   })
   if (repeated && !(total > 0)) throw new DomainError('steps', steps, 'steps that take some time, where they repeat')
-  const startC = repeated ? cycleStart(motions, steps, b.ambientC) : initialC
+  const startC = repeated ? cycleStart(motions, steps, b.ambientC, b.meltingC) : initialC
   if (!(startC < Infinity)) throw new NoSteadyStateError('ceiling', currentAtConductor(b, b.meltingC) ?? 0, b.meltingC)
   let endC = startC
-  const endsC = changes(motions, steps, startC).map((change) => {
+  const endsC = changesOver(motions, steps, startC).map((change) => {
     endC += change
     return endC
   })
