@@ -21,7 +21,7 @@ const mmPerM = 1000
  * @domain massKgPerM: above 0
  * @throws DomainError outside the domain, and for ends that are neither pinned nor fixed
  * @example
- * freeSpanFrequencyHz({ spanMm: 300, stiffnessNMm2: 2000, massKgPerM: 0.012, ends: 'pinned' }) // 7.1252
+ * freeSpanFrequencyHz({ spanMm: 300, stiffnessNMm2: 2000, massKgPerM: 0.012, ends: 'pinned' }) // 7.1253
  * @source Euler-Bernoulli beam, from memory; the root of the fixed beam solved here
  */
 export function freeSpanFrequencyHz(i: {

@@ -1,4 +1,4 @@
-import { DomainError } from '../errors/index.ts'
+import { DomainError, requireFinite } from '../errors/index.ts'
 import type { RuleCondition } from './practiceRule.ts'
 
 /** One fact of a job: a word, a number or a yes, or several of them (any may meet a condition). */
@@ -10,16 +10,32 @@ export type RuleFacts = Readonly<Record<string, RuleFact | undefined>>
 /** The value that means: this fact is given at all. */
 const anyValue = 'any'
 
+/** An order compares with one number: the index of a value that is none, -1 where all is well. */
+export function badBound(condition: RuleCondition): number {
+  return condition.op === '=' || condition.op === '!=' ? -1 : condition.values.findIndex((value) => typeof value !== 'number' || !Number.isFinite(value))
+}
+
 /**
  * Whether one condition of a rule holds for the facts of a job; a fact that is not known meets no condition.
  *
- * @equation row of the facts, compared with any of the condition's values
- * @throws DomainError for a number that is NaN or infinite
+ * @equation fact op value, for any of the facts and any of the values
+ * @symbol fact - facts - as the field's name says - what is known under the condition's field
+ * @symbol op - condition.op - 1 - the comparison; only numbers have an order
+ * @symbol value - condition.values.0 - as the field's name says - what it is compared with; the word any stands for whatever is given
+ * @domain condition.values.0: finite
+ * @throws DomainError for a number that is NaN or infinite, or an order against something that is no number
  * @example
  * conditionHolds({ field: 'supplyV', op: '>', values: [60] }, { supplyV: 48 }) // false
- * @source none: it reads the conditions of the rules, each of which carries its own
+ * @source the rules, each of which carries its own
  */
 export function conditionHolds(condition: RuleCondition, facts: RuleFacts): boolean {
+  const bad = badBound(condition)
+  if (bad >= 0) requireFinite(`condition.values.${bad}`, condition.values[bad] as number)
+  return met(condition, facts)
+}
+
+/** The same for a condition whose values are known to be sound. */
+export function met(condition: RuleCondition, facts: RuleFacts): boolean {
   const fact = Object.hasOwn(facts, condition.field) ? facts[condition.field] : undefined
   if (fact === undefined) return false
   const given = Array.isArray(fact) ? (fact as readonly (string | number | boolean)[]) : [fact as string | number | boolean]

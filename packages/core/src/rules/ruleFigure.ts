@@ -5,6 +5,8 @@ import type { PracticeRule } from './practiceRule.ts'
  * One figure of a rule, in the SI unit that its key ends in.
  *
  * @equation row of the rule's values
+ * @symbol key - key - 1 - name of the figure, its unit at the end
+ * @symbol figure - result - as the key says - what the rule holds under it
  * @throws UnknownEntryError where the rule has no such figure
  * @example
  * ruleFigure({ id: 'me-no-lap-at-plug', values: { minMm: 50 } }, 'minMm') // 50

@@ -6,7 +6,9 @@ import type { MethodContext } from './methodContext.ts'
 import { methodDecidingRules } from './methodDeciding.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { practiceRules, practiceRulesBySection } from './practiceRules.ts'
-import { ruleFacts, rulesFor, rulesHolding, rulesThatHold } from './rulesFor.ts'
+import { ruleFacts } from './ruleFacts.ts'
+import { rulesFor, rulesThatHold } from './rulesFor.ts'
+import { rulesHolding } from './rulesHolding.ts'
 
 const sections = Object.keys(practiceRulesBySection) as PracticeRule['decides'][]
 const ids = (rules: readonly PracticeRule[]) => rules.map((rule) => rule.id)
@@ -144,9 +146,19 @@ describe('rulesFor', () => {
     expect(() => rulesFor('toString' as 'method', {})).toThrow(expect.objectContaining({ known: sections }))
   })
 
-  test('a temperature that is not a number is refused', () => {
+  test('a number that is none is refused by its path, whether a rule asks for it or not', () => {
+    expect(() => rulesFor('proof', { accessMm: Number.POSITIVE_INFINITY })).toThrow(expect.objectContaining({ parameter: 'context.accessMm' }))
+    expect(() => ruleFacts({ coldestC: Number.NaN })).toThrow(expect.objectContaining({ parameter: 'coldestC' }))
     expect(() => rulesFor('method', { hottestC: Number.NaN })).toThrow(DomainError)
   })
+})
+
+test('an order against something that is no finite number is refused by its path', () => {
+  const [rule] = practiceRulesBySection.cautions.filter((candidate) => candidate.id === 'ca-voltage-limit')
+  if (rule === undefined) throw new Error('no such rule')
+  const bad = { ...rule, conditions: [{ field: 'supplyV', op: '>', values: ['60'] }] } as const
+  expect(() => rulesHolding([rule, bad], {})).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'rules.1.conditions.0.values.0' }))
+  expect(() => conditionHolds({ field: 'supplyV', op: '>', values: [Number.NaN] }, {})).toThrow(expect.objectContaining({ parameter: 'condition.values.0' }))
 })
 
 test('the rules that decide a method are rules of the collection, each once', () => {

@@ -1,49 +1,9 @@
 import { UnknownEntryError } from '../errors/index.ts'
-import { conditionHolds, type RuleFacts } from './conditionHolds.ts'
+import { met, type RuleFacts } from './conditionHolds.ts'
 import type { MethodContext } from './methodContext.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { practiceRulesBySection } from './practiceRules.ts'
-
-/**
- * The facts that a method context carries, under the field names of the rules.
- *
- * @equation row of the context, each under the name that the rules use
- * @throws nothing
- * @example
- * ruleFacts({ flexes: true, distanceToTerminationMm: 25 }) // { flexes: true, fromTerminationMm: 25 }
- * @source none: it only renames
- */
-export function ruleFacts(context: Readonly<Partial<MethodContext>>): RuleFacts {
-  return {
-    circuit: context.circuit,
-    rules: context.rules,
-    location: context.location,
-    vibration: context.vibration,
-    flexes: context.flexes,
-    flammableVapour: context.flammableVapour,
-    currentA: context.currentA,
-    areaMm2: context.areaMm2,
-    hottestC: context.hottestC,
-    coldestC: context.coldestC,
-    fromTerminationMm: context.distanceToTerminationMm,
-    metal: context.metals,
-    insulation: context.insulation,
-    tool: context.tools,
-  }
-}
-
-/**
- * Those of the given rules whose conditions all hold for the facts.
- *
- * @equation row of the rules, kept where every condition holds
- * @throws DomainError for a number that is NaN or infinite
- * @example
- * rulesHolding([], { flexes: true }) // []
- * @source each rule carries its own
- */
-export function rulesHolding(rules: readonly PracticeRule[], facts: RuleFacts): readonly PracticeRule[] {
-  return rules.filter((rule) => rule.conditions.every((condition) => conditionHolds(condition, facts)))
-}
+import { factsOf } from './ruleFacts.ts'
 
 /**
  * What the trade says in one section of a plan, for facts under the field names of the rules.
@@ -51,6 +11,8 @@ export function rulesHolding(rules: readonly PracticeRule[], facts: RuleFacts): 
  * Give what the job knows beyond a method context here: supplyV, ambientC, damage, method, tool, solder, sleeve, fuse, terminal, reading, step, and any situation that plainly follows.
  *
  * @equation row of the section's rules, kept where every condition holds
+ * @symbol section - section - 1 - of the plan, or the cautions before it
+ * @symbol facts - facts - as each field's name says - what is known
  * @throws UnknownEntryError for a section that a plan has not
  * @throws DomainError for a number that is NaN or infinite
  * @example
@@ -59,13 +21,21 @@ export function rulesHolding(rules: readonly PracticeRule[], facts: RuleFacts): 
  */
 export function rulesThatHold(section: PracticeRule['decides'], facts: RuleFacts): readonly PracticeRule[] {
   if (!Object.hasOwn(practiceRulesBySection, section)) throw new UnknownEntryError('section', section, Object.keys(practiceRulesBySection))
-  return rulesHolding(practiceRulesBySection[section], facts)
+  return practiceRulesBySection[section].filter((rule) => rule.conditions.every((condition) => met(condition, facts)))
 }
 
 /**
  * What the trade says in one section of a plan, for what is known of the joint's context; a situation that no job carries is never taken as met.
  *
  * @equation row of the section's rules, kept where every condition holds
+ * @symbol section - section - 1 - of the plan, or the cautions before it
+ * @symbol context - context - as each field's name says - what is known of the joint; what is not known meets no condition
+ * @domain optional context.hottestC: finite
+ * @domain optional context.coldestC: finite
+ * @domain optional context.currentA: finite
+ * @domain optional context.areaMm2: finite
+ * @domain optional context.accessMm: finite
+ * @domain optional context.distanceToTerminationMm: finite
  * @throws UnknownEntryError for a section that a plan has not
  * @throws DomainError for a number that is NaN or infinite
  * @example
@@ -73,5 +43,5 @@ export function rulesThatHold(section: PracticeRule['decides'], facts: RuleFacts
  * @source each rule carries its own
  */
 export function rulesFor(section: PracticeRule['decides'], context: Readonly<Partial<MethodContext>>): readonly PracticeRule[] {
-  return rulesThatHold(section, ruleFacts(context))
+  return rulesThatHold(section, factsOf(context, 'context.'))
 }

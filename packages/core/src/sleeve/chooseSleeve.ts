@@ -44,6 +44,12 @@ function order(one: SleeveChoice, other: SleeveChoice): number {
  * @domain largestMm: above 0
  * @domain smallestMm: above 0
  * @domain optional outsideLimitMm: above 0
+ * @domain stock.0.suppliedInsideMm: above 0
+ * @domain stock.0.recoveredInsideMm: above 0
+ * @domain stock.0.recoveredWallMm: above 0
+ * @domain stock.0.longitudinalChange.low: above -1
+ * @domain stock.0.longitudinalChange.high: above -1
+ * @domain optional stock.0.adhesiveWallMm: at least 0
  * @throws DomainError outside the domain, where smallest is above largest, or for a sleeve that no tube can be (stock.0.recoveredWallMm)
  * @throws UnknownEntryError for a sleeve material that is not known
  * @example

@@ -13,7 +13,11 @@ import { requireChange } from './requireSleeve.ts'
  * @domain jointMm: at least 0
  * @domain overlapEachSideMm: at least 0
  * @domain longitudinalChange: above -1
+ * @domain longitudinalChange.low: above -1
+ * @domain longitudinalChange.high: above -1
  * @throws DomainError outside the domain
+ * @example
+ * cutLengthMm({ jointMm: 12, overlapEachSideMm: 12, longitudinalChange: { low: -0.1, high: 0.05 } }) // 40
  * @example
  * cutLengthMm({ jointMm: 12, overlapEachSideMm: 12, longitudinalChange: -0.1 }) // 40
  * @source derived: length after shrinking is length before times one plus the change, as sleeving specifications define the change

@@ -1,4 +1,4 @@
-import { DomainError, requireBetween, requireFinite, requirePositive } from '../errors/index.ts'
+import { DomainError, requireFinite, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { type Interval, sleeveMaterial } from '../materials/index.ts'
 import type { Sleeve } from './sleeve.ts'
 
@@ -36,5 +36,8 @@ export function requireSleeve(path: string, sleeve: Sleeve): void {
   if (typeof sleeve.longitudinalChange !== 'object')
     throw new DomainError(`${path}longitudinalChange`, sleeve.longitudinalChange, 'low and high', undefined, 'missing')
   requireChange(`${path}longitudinalChange`, sleeve.longitudinalChange)
-  if (sleeve.adhesiveWallMm !== undefined) requireBetween(`${path}adhesiveWallMm`, sleeve.adhesiveWallMm, 0, sleeve.recoveredWallMm)
+  if (sleeve.adhesiveWallMm === undefined) return
+  requireNotNegative(`${path}adhesiveWallMm`, sleeve.adhesiveWallMm)
+  if (sleeve.adhesiveWallMm > sleeve.recoveredWallMm)
+    throw new DomainError(`${path}adhesiveWallMm`, sleeve.adhesiveWallMm, `at most recoveredWallMm, ${sleeve.recoveredWallMm}`, undefined, 'contradiction')
 }

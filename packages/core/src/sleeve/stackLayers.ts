@@ -30,6 +30,13 @@ export interface StackedLayer {
  * @symbol L_k - result.layers.k.cutLengthMm - mm - length to cut of layer k
  * @domain coreMm: above 0
  * @domain jointMm: at least 0
+ * @domain layers.0.suppliedInsideMm: above 0
+ * @domain layers.0.recoveredInsideMm: above 0
+ * @domain layers.0.recoveredWallMm: above 0
+ * @domain layers.0.longitudinalChange.low: above -1
+ * @domain layers.0.longitudinalChange.high: above -1
+ * @domain optional layers.0.adhesiveWallMm: at least 0
+ * @domain layers.0.overlapEachSideMm: at least 0
  * @throws DomainError outside the domain, with the layer and field by path (layers.0.recoveredWallMm)
  * @throws UnknownEntryError for a sleeve material that is not known
  * @example

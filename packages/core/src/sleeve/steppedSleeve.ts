@@ -18,7 +18,15 @@ import type { Sleeve } from './sleeve.ts'
  * @symbol s - sleeve.longitudinalChange - 1 - change of length, from low to high
  * @symbol D_o - result.outsideMm - mm - largest outside of all steps
  * @symbol L - result.cutLengthMm - mm - length to cut
- * @throws DomainError for no step, a diameter that is not above 0, a length below 0, or a sleeve that no tube can be, by path
+ * @domain sleeve.suppliedInsideMm: above 0
+ * @domain sleeve.recoveredInsideMm: above 0
+ * @domain sleeve.recoveredWallMm: above 0
+ * @domain sleeve.longitudinalChange.low: above -1
+ * @domain sleeve.longitudinalChange.high: above -1
+ * @domain optional sleeve.adhesiveWallMm: at least 0
+ * @domain steps.0.diameterMm: above 0
+ * @domain steps.0.lengthMm: at least 0
+ * @throws DomainError outside the domain, for no step, a diameter that is not above 0, a length below 0, or a sleeve that no tube can be, by path
  * @throws UnknownEntryError for a sleeve material that is not known
  * @example
  * steppedSleeve({

@@ -79,6 +79,8 @@ function assess(context: MethodContext, method: MethodName): MethodAssessment {
  * What the context does not carry (damage, supply voltage, alloy) the plan judges.
  *
  * @equation row of the rules that decide a method
+ * @symbol context - context - as each field's name says - circuit, place, wire, tools at hand, rule sets that the job names
+ * @symbol verdict - result.0.verdict - 1 - of each method, best first
  * @domain hottestC: above -273.15
  * @domain coldestC: above -273.15
  * @domain currentA: at least 0
