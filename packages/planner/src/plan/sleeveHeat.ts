@@ -25,12 +25,19 @@ function suppliedWallMm(tube: Sleeve): number {
 }
 
 /** A solder sleeve under hot air: tube, ring and wire, with a weaker and a stronger stream beside the nominal. */
-export function sleeveHeat(facts: JobFacts, sleeve: { readonly ringAlloy: SolderName; readonly tube: Sleeve }, tool: Tool, holdS: number): SleeveHeat {
+export function sleeveHeat(
+  facts: JobFacts,
+  sleeve: { readonly ringAlloy: SolderName; readonly tube: Sleeve },
+  tool: Tool,
+  holdS: number,
+  sampleTimesS: readonly number[] = [],
+): SleeveHeat {
   if (tool.kind !== 'hot-air') throw new TypeError('a solder sleeve is heated by hot air')
   const material = sleeveMaterial(sleeve.tube.material)
   const base = heatInput('solder-sleeve', facts, tool, holdS)
   const run = (factor: number, airC = tool.airC): SleeveInput => ({
     ...base,
+    sampleTimesS,
     tool: { ...tool, airC, ...streamOf(tool, factor) },
     tube: {
       insideMm: sleeve.tube.suppliedInsideMm,

@@ -1,0 +1,47 @@
+import { conductorTemperatureBandC, NoSteadyStateError } from '@strandwise/core'
+import { bundleBand, wireCurrent } from '../facts/bundle.ts'
+import { jobFacts } from '../facts/jobFacts.ts'
+import type { RepairJob } from '../job/repairJob.ts'
+
+/** Conductor temperature against current in the hottest air, by both still-air correlations. */
+export interface CurrentPicture {
+  readonly currentA: readonly number[]
+  readonly lowC: readonly number[]
+  readonly highC: readonly number[]
+  readonly workingA: number
+  readonly limitC: number
+  readonly ambientC: number
+  /** null: no current is allowed. */
+  readonly limitA: number | null
+}
+
+const points = 24
+
+/**
+ * The conductor's temperature over a range of currents that holds the working current and the limit, for a chart.
+ *
+ * @throws JobError as planRepair does
+ */
+export function currentCurve(job: RepairJob): CurrentPicture {
+  const facts = jobFacts(job)
+  const limitA = wireCurrent(facts)
+  const lastA = 1.25 * Math.max(facts.currentA, limitA ?? 0)
+  const currentA: number[] = []
+  const lowC: number[] = []
+  const highC: number[] = []
+  for (let index = 0; index <= points; index++) {
+    const current = (lastA * index) / points
+    try {
+      const band =
+        facts.loadedInBundle > 1 ? bundleBand(facts, current) : conductorTemperatureBandC({ ...facts.wire, ambientC: facts.hottestC, currentA: current })
+      currentA.push(current)
+      lowC.push(band.low)
+      highC.push(band.high)
+    } catch (error) {
+      // Past the last current with a steady temperature the curve ends.
+      if (error instanceof NoSteadyStateError) break
+      throw error
+    }
+  }
+  return { currentA, lowC, highC, workingA: facts.currentA, limitC: facts.limitC, ambientC: facts.hottestC, limitA }
+}
