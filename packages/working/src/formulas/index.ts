@@ -1,1 +1,3 @@
-export {}
+export { type Explanation, explain } from './explain.ts'
+export type { ClosedFormula, Formula, FormulaResult, FormulaStep, FormulaSymbol, Inputs, Solution, SolvedFormula, SolvedTerm } from './formula.ts'
+export { formulas } from './formulas.ts'

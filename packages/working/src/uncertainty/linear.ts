@@ -6,7 +6,7 @@ import type { Known } from './uncertain.ts'
 export type Model = (values: readonly number[]) => number
 
 /** First-order result: the value, its uncertainty, its effective degrees of freedom (null: endless) and each input's share of the variance. */
-export interface Linear {
+interface Linear {
   readonly value: number
   readonly uncertainty: number
   readonly degreesOfFreedom: number | null

@@ -6,7 +6,7 @@ import { normalWithin } from './studentT.ts'
 import { type Known, widths } from './uncertain.ts'
 
 /** Mean, standard deviation and all values in order, with each input's share of the variance that a straight line explains. */
-export interface Drawn {
+interface Drawn {
   readonly value: number
   readonly uncertainty: number
   readonly sorted: Float64Array

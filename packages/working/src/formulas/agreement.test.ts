@@ -1,0 +1,93 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { valuesOf } from './explain.ts'
+import { type ClosedFormula, closed, type Formula, type Inputs, numberAt } from './formula.ts'
+import { parseExpression } from './mathematics.ts'
+import { derived } from './sources.ts'
+
+const compiled = new Map<string, { evaluate(scope: Record<string, number>): unknown }>()
+
+function evaluate(expression: string, values: Record<string, number>): number {
+  const code = compiled.get(expression) ?? parseExpression(expression).compile()
+  compiled.set(expression, code)
+  return Number(code.evaluate({ ...values }))
+}
+
+/** Relative step of the slopes that make the condition number. */
+const step = 1e-6
+
+/** Runs each expression on the page against the core function: they differ by at most 1e-12 times the condition number. */
+function compareAt(formula: ClosedFormula, inputs: Inputs): void {
+  const given = formula.call(inputs)
+  const symbols = valuesOf(formula.symbols(inputs), inputs)
+  const at = Object.fromEntries(symbols.map(({ name, value }) => [name, value]))
+  for (const [name, value] of Object.entries(at)) expect(Number.isFinite(value), `${formula.id}: ${name} of ${JSON.stringify(inputs)}`).toBe(true)
+  for (const result of formula.results(inputs)) {
+    const run = (values: Record<string, number>): number => {
+      const all = { ...values }
+      for (const one of formula.steps(inputs)) all[one.name] = evaluate(one.expression, all)
+      return evaluate(result.expression, all)
+    }
+    const wanted = result.of === undefined ? Number(given) : numberAt(given, result.of)
+    const sensitivity = symbols.reduce((sum, { name, value, unit }) => {
+      // A temperature is as large as its distance from absolute zero.
+      const moved = step * (unit === '°C' ? Math.abs(value) + 273.15 : Math.abs(value))
+      const slope = (run({ ...at, [name]: value + moved }) - run({ ...at, [name]: value - moved })) / (2 * step)
+      return sum + (Number.isFinite(slope) ? Math.abs(slope) : 0)
+    }, 0)
+    const got = run(at)
+    const allowed = 1e-12 * (Math.abs(wanted) + sensitivity) + Number.MIN_VALUE
+    expect(
+      Math.abs(got - wanted),
+      `${formula.id}, ${result.name}: ${got} on the page, ${wanted} from the function, for ${JSON.stringify(inputs)}`,
+    ).toBeLessThanOrEqual(allowed)
+  }
+}
+
+/** The property, for random inputs within the domain. */
+function agrees(formula: Formula, inputs: fc.Arbitrary<Inputs>): void {
+  if (formula.kind !== 'closed') throw new Error(`${formula.id} is no closed form`)
+  fc.assert(
+    fc.property(inputs, (one) => compareAt(formula, one)),
+    { numRuns: 150 },
+  )
+}
+
+/** A positive number spread over its decades. */
+export function spread(low: number, high: number): fc.Arbitrary<number> {
+  return fc.double({ min: Math.log(low), max: Math.log(high), noNaN: true }).map(Math.exp)
+}
+
+/** A number spread evenly; so small that a double loses digits is 0. */
+export function between(low: number, high: number): fc.Arbitrary<number> {
+  return fc.double({ min: low, max: high, noNaN: true }).map((value) => (Math.abs(value) < 1e-30 ? 0 : value))
+}
+
+/** An object of named fields; those listed may be absent. */
+export function record(fields: Readonly<Record<string, fc.Arbitrary<unknown>>>, ...optional: readonly string[]): fc.Arbitrary<Inputs> {
+  return fc.record(fields, { requiredKeys: Object.keys(fields).filter((name) => !optional.includes(name)) })
+}
+
+/** A test for each closed form of a room, on samples of its inputs; none may lack them. */
+export function everyFormulaAgrees(room: readonly Formula[], samples: Readonly<Record<string, fc.Arbitrary<Inputs>>>): void {
+  const closedForms = room.filter((formula) => formula.kind === 'closed')
+  test('every closed form of the room has samples', () => {
+    expect(Object.keys(samples).sort()).toEqual(closedForms.map(({ id }) => id).sort())
+  })
+  test.each(closedForms.map((formula) => [formula.id, formula] as const))('%s: the page shows what the function computes', (id, formula) => {
+    agrees(formula, samples[id] ?? fc.constant({}))
+  })
+}
+
+test('a formula that is not the function is told', () => {
+  const wrong = closed<{ readonly a: number; readonly b: number }>({
+    id: 'wrong',
+    call: ({ a, b }) => a + b,
+    symbols: { a: { tex: 'a', unit: '1', of: 'a', meaning: 'first' }, b: { tex: 'b', unit: '1', of: 'b', meaning: 'second' } },
+    results: [{ name: 'c', tex: 'c', unit: '1', meaning: 'sum', expression: 'a + 1.000000001 * b' }],
+    source: derived('a slip of one part in a thousand million'),
+    validity: [],
+  })
+  expect(() => compareAt(wrong, { a: 1, b: 2 })).toThrow('on the page')
+  compareAt(wrong, { a: 1, b: 0 })
+})

@@ -1,0 +1,16 @@
+import { areaMm2ToAwg } from '@strandwise/core/conductor'
+import { closed } from '../formula.ts'
+import { published } from '../sources.ts'
+
+/** The working of areaMm2ToAwg. */
+export const areaMm2ToAwgFormula = closed<{ readonly areaMm2: number }>({
+  id: 'areaMm2ToAwg',
+  call: ({ areaMm2 }) => areaMm2ToAwg(areaMm2),
+  symbols: {
+    A: { tex: 'A', unit: 'mm²', of: 'areaMm2', meaning: 'area of the conductor' },
+  },
+  steps: [{ name: 'd', tex: 'd', unit: 'mm', meaning: 'diameter of a solid round of that area', expression: 'sqrt(4 * A/pi)' }],
+  results: [{ name: 'n', tex: 'n', unit: '1', meaning: 'gauge number', expression: '36 - 39 * log(d/0.127)/log(92)' }],
+  source: published('ASTM B258', 'the series solved for the gauge'),
+  validity: ['areas from 0.0045 to 191 mm²'],
+})

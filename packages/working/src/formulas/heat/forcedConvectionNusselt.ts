@@ -1,0 +1,24 @@
+import { forcedConvectionNusselt } from '@strandwise/core/heat'
+import { closed } from '../formula.ts'
+import { published } from '../sources.ts'
+
+/** The working of forcedConvectionNusselt. */
+export const forcedConvectionNusseltFormula = closed<Parameters<typeof forcedConvectionNusselt>[0]>({
+  id: 'forcedConvectionNusselt',
+  call: forcedConvectionNusselt,
+  symbols: {
+    Re: { tex: '\\mathrm{Re}', unit: '1', of: 'reynolds', meaning: 'Reynolds number on the diameter' },
+    Pr: { tex: '\\mathrm{Pr}', unit: '1', of: 'prandtl', meaning: 'Prandtl number at the film temperature' },
+  },
+  results: [
+    {
+      name: 'Nu',
+      tex: '\\mathrm{Nu}',
+      unit: '1',
+      meaning: 'Nusselt number',
+      expression: '0.3 + 0.62 * Re^(1/2) * Pr^(1/3)/(1 + (0.4/Pr)^(2/3))^(1/4) * (1 + (Re/282000)^(5/8))^(4/5)',
+    },
+  ],
+  source: published('Churchill and Bernstein, J. Heat Transfer 99 (1977), 300'),
+  validity: ['air straight across the wire, Re Pr above 0.2'],
+})

@@ -1,0 +1,26 @@
+import { constrictionResistanceOhmFormula } from './constrictionResistanceOhm.ts'
+import { contactPeakCFormula } from './contactPeakC.ts'
+import { contactSpotRadiusMmFormula } from './contactSpotRadiusMm.ts'
+import { contactVoltageVFormula } from './contactVoltageV.ts'
+import { crimpInterfaceResistanceOhmFormula } from './crimpInterfaceResistanceOhm.ts'
+import { filmResistanceOhmFormula } from './filmResistanceOhm.ts'
+import { interfaceConductanceSPerMFormula } from './interfaceConductanceSPerM.ts'
+import { lapJointResistanceOhmFormula } from './lapJointResistanceOhm.ts'
+import { shearLagPeakRatioFormula } from './shearLagPeakRatio.ts'
+import { shearLagPerMmFormula } from './shearLagPerMm.ts'
+import { transferLengthMmFormula } from './transferLengthMm.ts'
+
+/** Every formula of the room joint. */
+export const jointFormulas = [
+  constrictionResistanceOhmFormula,
+  contactPeakCFormula,
+  contactSpotRadiusMmFormula,
+  contactVoltageVFormula,
+  crimpInterfaceResistanceOhmFormula,
+  filmResistanceOhmFormula,
+  interfaceConductanceSPerMFormula,
+  lapJointResistanceOhmFormula,
+  shearLagPeakRatioFormula,
+  shearLagPerMmFormula,
+  transferLengthMmFormula,
+] as const

@@ -1,0 +1,4 @@
+import { galvanicDifferenceVFormula } from './galvanicDifferenceV.ts'
+
+/** Every formula of the room suitability. */
+export const suitabilityFormulas = [galvanicDifferenceVFormula] as const

@@ -1,0 +1,60 @@
+import type { MathNode, SymbolNode } from 'mathjs/number'
+import { parseExpression } from './mathematics.ts'
+
+/** Digits with which values stand in a shown formula. */
+const shownDigits = 5
+const places = 10 ** -(shownDigits + 3)
+
+/** A number with the digits that a page shows, in plain characters. */
+export function plainNumber(value: number): string {
+  const size = Math.abs(value)
+  return String(size !== 0 && (size < 1e-4 || size >= 1e6) ? Number(value.toPrecision(shownDigits)) : Number(Number(value.toPrecision(shownDigits)).toFixed(8)))
+}
+
+/** The same number in TeX: a power of ten stands as one. */
+export function texNumber(value: number): string {
+  if (Math.abs(value) < places && value !== 0) return texPower(value.toExponential(shownDigits - 1))
+  const plain = plainNumber(value)
+  return plain.includes('e') ? texPower(plain) : plain
+}
+
+function texPower(text: string): string {
+  const [mantissa = '0', exponent = '0'] = text.split('e')
+  return `${Number(mantissa)}\\times 10^{${Number(exponent)}}`
+}
+
+/** A unit such as "W/(m K)" or "mm²" in TeX, with the thin space before it; nothing for a bare number. */
+export function texUnit(unit: string): string {
+  if (unit === '1') return ''
+  const powers = unit
+    .replaceAll('²', '^2')
+    .replaceAll('³', '^3')
+    .replace(/\^(-?[\d.]+)/g, '^{$1}')
+  const letters = powers.replaceAll(' ', '\\,').replaceAll('Ω', '\\Omega{}').replaceAll('µ', '\\mu{}').replaceAll('°', '^\\circ{}').replaceAll('%', '\\%')
+  return `\\,\\mathrm{${letters}}`
+}
+
+/** A value with its unit in TeX. */
+export function texQuantity(value: number, unit: string): string {
+  return texNumber(value) + texUnit(unit)
+}
+
+/** An expression in TeX, each name set as it is asked for. */
+export function texOf(expression: string, setting: (name: string) => string | undefined): string {
+  const handler = (node: MathNode): string | undefined => (node.type === 'SymbolNode' ? leadingSpace(setting((node as SymbolNode).name)) : undefined)
+  return parseExpression(expression)
+    .toTex({ parenthesis: 'auto', handler })
+    .replace(/(?<=[{(]) /g, '')
+    .trim()
+}
+
+/** Commands end at a letter: a name that follows one needs a space. */
+function leadingSpace(tex: string | undefined): string | undefined {
+  return tex === undefined ? undefined : ` ${tex}`
+}
+
+/** A value in place of a name: in brackets where a sign or a power of ten would be misread. */
+export function texValue(value: number): string {
+  const tex = texNumber(value)
+  return value < 0 || tex.includes('\\times') ? `\\left(${tex}\\right)` : tex
+}
