@@ -1,61 +1,9 @@
 import { atHeating, inTheWet, whenSleeved, whenSolderedByHand } from './conditions.ts'
+import { adhesiveNoBondRule, adhesiveSoftensRule, fromCentreRule } from './methodBearing.ts'
 import { solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedCoveringRules } from './quotedCovering.ts'
 import { tradePractice } from './sources.ts'
-
-/**
- * A sleeve is shrunk from its middle.
- *
- * @source in the rule itself
- */
-export const fromCentreRule: PracticeRule = {
-  id: 'co-from-centre',
-  decides: 'covering',
-  statement: 'Shrink from the middle outward so no air is trapped; never both ends first.',
-  conditions: [whenSleeved],
-  effect: 'requires',
-  methods: [],
-  values: { order: 'centre outward' },
-  source: { status: 'published', source: 'Public tubing guides' },
-}
-
-/**
- * Insulations to which a hot-melt liner does not stick.
- *
- * @source in the rule itself
- */
-export const adhesiveNoBondRule: PracticeRule = {
-  id: 'co-adhesive-no-bond',
-  decides: 'covering',
-  statement:
-    'Hot-melt liner does not stick to silicone, PTFE, FEP or plain polyethylene insulation: there it is a tight cover, not a seal. Use a moulded part, a sealant made for it, or replace the lead.',
-  conditions: [{ field: 'insulation', op: '=', values: ['silicone', 'PTFE', 'FEP', 'PE'] }, inTheWet],
-  effect: 'limits',
-  methods: [],
-  values: { noBond: ['silicone', 'PTFE', 'FEP', 'PE'] },
-  source: tradePractice,
-}
-
-/**
- * Heat at which a hot-melt liner lets go.
- *
- * @source in the rule itself
- */
-export const adhesiveSoftensRule: PracticeRule = {
-  id: 'co-adhesive-softens',
-  decides: 'covering',
-  statement:
-    'Ordinary hot-melt liner softens from about 80 to 100 C: near an engine it lets go of the seal though the tube is rated higher. Take a high-temperature liner or move the joint.',
-  conditions: [
-    { field: 'hottestC', op: '>', values: [80] },
-    { field: 'sleeve', op: '=', values: ['polyolefin-adhesive-lined'] },
-  ],
-  effect: 'limits',
-  methods: [],
-  values: { softensC: [80, 100] },
-  source: tradePractice,
-}
 
 /**
  * Sleeve, overlap and seal, as rules.

@@ -1,40 +1,8 @@
 import { atHeating, whenSleeved, whenSoldered, whenSolderedByHand, withIron } from './conditions.ts'
+import { heatTheWorkRule, solderSleeveOrderRule } from './methodBearing.ts'
 import { soldered, solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
-
-/**
- * The iron heats the work, and the work melts the solder.
- *
- * @source in the rule itself
- */
-export const heatTheWorkRule: PracticeRule = {
-  id: 'he-heat-the-work',
-  decides: 'heating',
-  statement: 'Put the iron under the joint with full contact and let the work, not the iron, melt the solder.',
-  conditions: [withIron],
-  effect: 'requires',
-  methods: [],
-  values: { ironPosition: 'below' },
-  source: { status: 'published', source: 'US Army TM 1-1500-204-23-9 chapter 7' },
-}
-
-/**
- * How a solder sleeve is heated.
- *
- * @source in the rule itself
- */
-export const solderSleeveOrderRule: PracticeRule = {
-  id: 'he-solder-sleeve-order',
-  decides: 'heating',
-  statement:
-    'Solder sleeve: wires in and still, heat the middle until the ring has run to a fillet and the strands show, then the ends until their rings seal; let it set untouched. A ring that has only slumped is no joint: more heat or another method, not more minutes.',
-  conditions: [{ field: 'method', op: '=', values: ['solder-sleeve'] }],
-  effect: 'requires',
-  methods: ['solder-sleeve'],
-  values: { order: ['middle', 'ends'] },
-  source: { status: 'common practice', source: 'Trade practice; visual criteria of a solder sleeve' },
-}
 
 /**
  * Heat for solder and sleeve, as rules.

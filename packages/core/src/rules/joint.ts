@@ -1,25 +1,9 @@
 import { betweenUnlikeMetals, onAircraft, whenCrimped, whenSolderedByHand } from './conditions.ts'
+import { galvanicLimitRule } from './methodBearing.ts'
 import { crimped, solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedJointRules } from './quotedJoint.ts'
 import { tradePractice } from './sources.ts'
-
-/**
- * How far apart two touching metals may stand on the anodic index.
- *
- * @source in the rule itself
- */
-export const galvanicLimitRule: PracticeRule = {
-  id: 'me-galvanic-harsh',
-  decides: 'joint',
-  statement:
-    'Keep the anodic-index difference of touching metals within 0.15 V in salt or heavy damp, 0.25 V in ordinary indoor air, 0.50 V in controlled dry air; beyond that seal the joint completely or plate one side.',
-  conditions: [betweenUnlikeMetals],
-  effect: 'limits',
-  methods: [],
-  values: { harshMaxV: 0.15, normalMaxV: 0.25, controlledMaxV: 0.5 },
-  source: { status: 'published', source: 'Anodic-index guideline used with MIL-STD-889 / MIL-F-14072' },
-}
 
 /**
  * How each kind of joint is made, as rules.

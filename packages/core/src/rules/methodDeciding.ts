@@ -1,11 +1,21 @@
-import { adhesiveNoBondRule, adhesiveSoftensRule, fromCentreRule } from './covering.ts'
-import { aboveWaterRule, accessibleRule, aircraftSpliceDistanceRule, coldPvcRule, endToEndRule, noRoomAtPlugRule } from './cutBack.ts'
-import { heatTheWorkRule, solderSleeveOrderRule } from './heating.ts'
-import { galvanicLimitRule } from './joint.ts'
 import { methodRules } from './method.ts'
+import {
+  aboveWaterRule,
+  accessibleRule,
+  adhesiveNoBondRule,
+  adhesiveSoftensRule,
+  aircraftSpliceDistanceRule,
+  coldPvcRule,
+  endToEndRule,
+  fromCentreRule,
+  galvanicLimitRule,
+  heatTheWorkRule,
+  noRoomAtPlugRule,
+  solderSleeveOrderRule,
+  solderSupportRule,
+} from './methodBearing.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { stopRules } from './stops.ts'
-import { solderSupportRule } from './strainRelief.ts'
 
 /**
  * The rules that bear on the choice of a method: the refusals, the method's own, and those of other sections that rule a way out, tie it to a condition or put it first.

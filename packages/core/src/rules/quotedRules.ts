@@ -1,6 +1,6 @@
 import { cautionRules } from './cautions.ts'
-import { aboveWaterRule, aircraftSpliceDistanceRule, endToEndRule } from './cutBack.ts'
 import { methodRules } from './method.ts'
+import { aboveWaterRule, aircraftSpliceDistanceRule, endToEndRule, solderSupportRule } from './methodBearing.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedCoveringRules } from './quotedCovering.ts'
 import { quotedCutBackRules } from './quotedCutBack.ts'
@@ -12,7 +12,6 @@ import { quotedReadingMethodsRules } from './quotedReadingMethods.ts'
 import { quotedStrainReliefRules } from './quotedStrainRelief.ts'
 import { quotedWireRules } from './quotedWire.ts'
 import { quotedWireConnectionsRules } from './quotedWireConnections.ts'
-import { solderSupportRule } from './strainRelief.ts'
 
 /**
  * The rules that a plan may quote by their id: all cautions, all that decide the method, and of the other sections those it speaks of.

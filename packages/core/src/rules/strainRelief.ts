@@ -1,24 +1,8 @@
-import { inTheWet, onRoadVehicle, onSmallCraft, terminalGiven, whenSoldered } from './conditions.ts'
-import { soldered } from './methods.ts'
+import { inTheWet, onRoadVehicle, onSmallCraft, terminalGiven } from './conditions.ts'
+import { solderSupportRule } from './methodBearing.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedStrainReliefRules } from './quotedStrainRelief.ts'
 import { tradePractice } from './sources.ts'
-
-/**
- * Support behind a soldered joint that shakes.
- *
- * @source in the rule itself
- */
-export const solderSupportRule: PracticeRule = {
-  id: 'sr-solder-support',
-  decides: 'strain-relief',
-  statement: 'Behind a soldered joint support the wire within about 50 mm, so the stiff end of the solder is not the hinge.',
-  conditions: [whenSoldered, { field: 'vibration', op: '=', values: ['some', 'strong'] }],
-  effect: 'requires',
-  methods: soldered,
-  values: { maxDistanceMm: 50 },
-  source: tradePractice,
-}
 
 /**
  * Support, bend and clearance, as rules.

@@ -4,13 +4,13 @@ import { anodicIndex } from './anodicIndex.ts'
 import { galvanicDifferenceV } from './galvanicDifference.ts'
 
 /** What a rule comes to for one method: what it does, and what would change it. */
-export interface Judgement {
+interface Judgement {
   readonly effect: 'forbids' | 'requires' | 'favours'
   readonly changesIf: string
 }
 
 /** Judges a rule that asks for something: null where the method or the context already meets it. */
-export interface Requirement {
+interface Requirement {
   /** The methods that it bears on, where the rule's own list says less. */
   readonly methods?: readonly MethodName[]
   readonly judge: (context: MethodContext, method: MethodName, rule: PracticeRule) => Judgement | null
