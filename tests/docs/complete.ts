@@ -24,10 +24,7 @@ export function writtenPaths(entry: Entry): readonly { readonly path: string; re
   )
 }
 
-/** The planner's functions take jobs and plans, whose numbers the schema guards field by field. */
-const guardedBySchema = (entry: Entry): boolean => entry.package === 'planner'
-
-/** A guard checks an input and hands it back: it has no equation, and its edges are its parameters. */
+/** A guard checks an input and hands it back: it has no equation, and its edges are its parameters. Nor has what the planner does with a job. */
 const isGuard = (entry: Entry): boolean => entry.package === 'core' && entry.room === 'errors'
 
 /** What a function's docstring lacks. */
@@ -36,7 +33,7 @@ function functionLacks(entry: Entry): string[] {
   const lacks: string[] = []
   if (doc.throws.length === 0) lacks.push('@throws')
   if (doc.examples.length === 0) lacks.push('@example')
-  if (isGuard(entry)) return lacks
+  if (isGuard(entry) || entry.package === 'planner') return lacks
   if (doc.equations.length === 0) lacks.push('@equation')
   if (doc.symbols.length === 0) lacks.push('@symbol')
   if (doc.sources.length === 0) lacks.push('@source')
@@ -46,12 +43,26 @@ function functionLacks(entry: Entry): string[] {
   if (doc.domains.length > 0 && !doc.throws.some((text) => text.startsWith('DomainError'))) lacks.push('@throws DomainError')
   const paths = writtenPaths(entry)
   for (const { path, kind, listed } of paths) {
-    if (kind === 'number' && !listed && !guardedBySchema(entry) && !doc.domains.some((line) => covers(line.path, path))) lacks.push(`@domain ${path}`)
+    if (kind === 'number' && !listed && !doc.domains.some((line) => covers(line.path, path))) lacks.push(`@domain ${path}`)
   }
   for (const line of doc.domains) {
     if (!paths.some(({ path, kind }) => kind === 'number' && covers(line.path, path))) lacks.push(`@domain ${line.path} belongs to no numeric parameter`)
   }
   return lacks
+}
+
+/** An entry with the domains that it shares with other functions written out; a name that is no function is told. */
+export function withShared(entry: Entry, all: readonly Entry[]): Entry {
+  const problems: string[] = []
+  const paths = writtenPaths(entry)
+  const shared = entry.doc.domainsOf.flatMap((name) => {
+    const other = all.find((one) => one.name === name && one.kind === 'function')
+    if (other === undefined) problems.push(`@domain as ${name}: no function is called so`)
+    return (other?.doc.domains ?? []).filter(
+      (line) => paths.some(({ path, kind }) => kind === 'number' && covers(line.path, path)) && !entry.doc.domains.some((own) => own.path === line.path),
+    )
+  })
+  return { ...entry, doc: { ...entry.doc, domains: [...entry.doc.domains, ...shared], problems: [...entry.doc.problems, ...problems] } }
 }
 
 /** Everything that is missing or wrong in an export's docstring; empty where it is complete. */

@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { root } from '../repository/tree.ts'
-import { differences } from './example.ts'
 import { type Fence, fencesIn, runnable } from './fences.ts'
+import { differences } from './printed.ts'
 import { checkedOnly, commandsIn, Shell } from './shell.ts'
 
 const documents = ['README.md', 'DEVELOPERS.md'].filter((name) => existsSync(root + name))

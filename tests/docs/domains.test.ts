@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest'
 import { writtenPaths } from './complete.ts'
+import { entries } from './entries.ts'
 import { deepFreeze, evaluate, parseExample } from './example.ts'
-import { type Entry, entriesOf, sourceProgram } from './extract.ts'
+import type { Entry } from './extract.ts'
 import type { DomainLine } from './grammar.ts'
 import { outcomeOf, refusesItself } from './outcome.ts'
 import { functionOf, scope } from './scope.ts'
 import { insideOf, outsideOf, withValue } from './vary.ts'
 
-const functions = entriesOf(sourceProgram()).filter((entry) => entry.kind === 'function' && entry.doc.examples.length > 0)
+const functions = entries().filter((entry) => entry.kind === 'function' && entry.doc.examples.length > 0)
 
 interface Variation {
   readonly line: DomainLine

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { deepFreeze, differences, evaluate, parseExample } from './example.ts'
+import { deepFreeze, evaluate, parseExample } from './example.ts'
 import { outcomeOf, refusesItself, unfinite } from './outcome.ts'
+import { differences } from './printed.ts'
 import { contains, insideOf, nextDown, nextUp, outsideOf, withValue } from './vary.ts'
 
 describe('examples', () => {

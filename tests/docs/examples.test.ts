@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest'
-import { deepFreeze, differences, evaluate, parseExample } from './example.ts'
-import { entriesOf, sourceProgram } from './extract.ts'
+import { entries } from './entries.ts'
+import { deepFreeze, evaluate, parseExample } from './example.ts'
+import { differences } from './printed.ts'
 import { functionOf, scope } from './scope.ts'
 
-const examples = entriesOf(sourceProgram()).flatMap((entry) =>
+const examples = entries().flatMap((entry) =>
   entry.doc.examples.map((code, index) => ({ title: `${entry.package}/${entry.room} ${entry.name}, example ${index + 1}`, entry, code })),
 )
 

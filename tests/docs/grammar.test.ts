@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { lacks } from './complete.ts'
+import { lacks, withShared } from './complete.ts'
 import type { Entry } from './extract.ts'
 import { parseDocstring, parseDomain } from './grammar.ts'
 
@@ -143,6 +143,20 @@ describe('what a docstring lacks', () => {
       { name: 'areaMm2', optional: false, leaves: [{ path: '', kind: 'number', optional: false } as const] },
     ]
     expect(lacks(entry(complete.replace('@domain optional layFactor: at least 1', '@source x'), { parameters }))).toEqual([])
+  })
+
+  test('domains of another function hold for the parameters that both take', () => {
+    const other = entry(complete, { name: 'other' })
+    const shares = entry(complete.replace('@domain areaMm2: above 0', '@domain as other').replace('layFactor: at least 1', 'layFactor: at least 2'))
+    expect(lacks(shares)).toContain('@domain areaMm2')
+    const whole = withShared(shares, [other, shares])
+    expect(lacks(whole)).toEqual([])
+    expect(whole.doc.domains.map(({ path, domain }) => `${path} ${domain.text}`)).toEqual(['layFactor at least 2', 'areaMm2 above 0'])
+    expect(lacks(withShared(shares, [shares]))).toContain('@domain as other: no function is called so')
+  })
+
+  test('what the planner does with a job has no equation, but an example and its errors', () => {
+    expect(lacks(entry('/** Plans the repair of a joint. */', { package: 'planner' }))).toEqual(['@throws', '@example'])
   })
 
   test('a type needs its sentence, a table its source too', () => {

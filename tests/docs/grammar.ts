@@ -28,6 +28,8 @@ export interface Docstring {
   readonly equations: readonly string[]
   readonly symbols: readonly SymbolLine[]
   readonly domains: readonly DomainLine[]
+  /** Functions whose domains hold here too, for the parameters that both take: `@domain as heatJoint`. */
+  readonly domainsOf: readonly string[]
   readonly throws: readonly string[]
   readonly examples: readonly string[]
   readonly sources: readonly string[]
@@ -85,6 +87,7 @@ export function parseDocstring(comment: string): Docstring {
     equation: [] as string[],
     symbol: [] as SymbolLine[],
     domain: [] as DomainLine[],
+    domainOf: [] as string[],
     throws: [] as string[],
     example: [] as string[],
     source: [] as string[],
@@ -101,7 +104,8 @@ export function parseDocstring(comment: string): Docstring {
       if (symbol === undefined || path === undefined || unit === undefined || meaning.length === 0)
         problems.push(`@symbol "${oneLine(text)}" is not "symbol - parameter - unit - meaning"`)
       else found.symbol.push({ symbol, path, unit, meaning: meaning.join(' - ') })
-    } else if (tag === 'domain') {
+    } else if (tag === 'domain' && /^as \w+$/.test(text)) found.domainOf.push(text.slice(3))
+    else if (tag === 'domain') {
       const match = /^(optional )?([\w.*]+): (.+)$/.exec(oneLine(text))
       const domain = match === null ? undefined : parseDomain(match[3] as string)
       if (match === null || domain === undefined)
@@ -117,6 +121,7 @@ export function parseDocstring(comment: string): Docstring {
     equations: found.equation,
     symbols: found.symbol,
     domains: found.domain,
+    domainsOf: found.domainOf,
     throws: found.throws,
     examples: found.example,
     sources: found.source,
