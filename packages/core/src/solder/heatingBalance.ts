@@ -1,3 +1,4 @@
+import { newEdgeStep } from './edgeStep.ts'
 import { edgeRiseK } from './heatingEdges.ts'
 import type { HeatingState } from './heatingState.ts'
 import { heatJ } from './lump.ts'
@@ -16,13 +17,13 @@ export function linkWires(run: HeatingState): void {
   }
 }
 
-/** The edges' rises and slopes at this instant, from the modes. */
+/** The edges at this instant, from the modes: rises and slopes. */
 export function startEdges(run: HeatingState): void {
   const { step, record } = run
-  run.wires.forEach((heated, w) => {
-    const { modes } = heated
+  run.edges = run.wires.map(({ modes, wire }, w) => newEdgeStep(modes, wire.limitRiseK, step.values[w] as Float64Array))
+  run.wires.forEach(({ modes }, w) => {
     const y = step.values[w] as Float64Array
-    record.edgeNowK[w] = edgeRiseK(heated, y, step.joint.riseK)
+    record.edgeNowK[w] = edgeRiseK(modes, y, step.joint.riseK)
     let slope = 0
     for (let k = 0; k < modes.count; k++) {
       const change = (modes.coupling[k] as number) * step.joint.riseK + (modes.drive[k] as number) - (modes.ratesPerS[k] as number) * (y[k] as number)

@@ -1,27 +1,34 @@
+import { type EdgeStep, edgeWithin, placeOf, shareAbove } from './edgeStep.ts'
 import type { HeatingRecord } from './heatingRecord.ts'
-import type { HeatedWire } from './heatingWires.ts'
 import type { HeatModel } from './heatModel.ts'
-import { edgeHighest, edgeTimeAbove, turnsWithin } from './hermite.ts'
 import { curvature, parabolaAt, startSlope } from './parabola.ts'
-import { rowWithin } from './rowWithin.ts'
 import { A, type StepTable } from './stepTable.ts'
+import type { WireModes } from './wireModes.ts'
 
 /** Rise at a wire's edge from its modes. */
-export function edgeRiseK(heated: HeatedWire, y: Float64Array, jointRiseK: number): number {
-  const { count, edge, edgeJoint, edgeOffsetK } = heated.modes
+export function edgeRiseK(modes: WireModes, y: Float64Array, jointRiseK: number): number {
+  const { count, edge, edgeJoint, edgeOffsetK } = modes
   let sum = edgeOffsetK + edgeJoint * jointRiseK
   for (let k = 0; k < count; k++) sum += (edge[k] as number) * (y[k] as number)
   return sum
 }
 
-const pair = /* @__PURE__ */ new Float64Array(2)
+/** Readies the wires' edges for a step in which the joint's rise is the parabola through start, first and last. */
+export function setEdges(edges: readonly EdgeStep[], durationS: number, start: number, first: number, last: number): void {
+  for (let w = 0; w < edges.length; w++) {
+    const step = edges[w] as EdgeStep
+    step.durationS = durationS
+    step.start = start
+    step.first = first
+    step.last = last
+  }
+}
 
 /** Takes the samples that lie in this step, before the modes move on. */
 export function takeSamples(
   record: HeatingRecord,
   model: HeatModel,
-  wires: readonly HeatedWire[],
-  values: readonly Float64Array[],
+  edges: readonly EdgeStep[],
   atS: number,
   durationS: number,
   start: number,
@@ -30,81 +37,46 @@ export function takeSamples(
 ): void {
   while (record.nextSample < record.samplesInOrder.length) {
     const sample = record.samplesInOrder[record.nextSample] as number
-    const x = ((model.sampleTimesS[sample] as number) - atS) / durationS
+    const x = Math.max(0, ((model.sampleTimesS[sample] as number) - atS) / durationS)
     if (x > 1) return
-    const rise = parabolaAt(start, first, last, Math.max(x, 0))
-    record.jointK[sample] = rise
-    for (let w = 0; w < wires.length; w++) {
-      const { modes } = wires[w] as HeatedWire
+    record.jointK[sample] = parabolaAt(start, first, last, x)
+    for (let w = 0; w < edges.length; w++) {
+      const step = edges[w] as EdgeStep
+      edgeWithin(step, x)
       const list = record.edgeK[w] as Float64Array
-      rowWithin(modes, modes.edge, values[w] as Float64Array, durationS, Math.max(x, 0), start, first, last, pair)
-      list[sample] = modes.edgeOffsetK + modes.edgeJoint * rise + (pair[0] as number)
+      list[sample] = step.found[0] as number
     }
     record.nextSample++
   }
 }
 
-/** Parts into which a step is cut, each with its own cubic, where the edge turns or crosses its limit. */
-const edgeParts = 4
-
-/** Adds an edge's peak and exposure over a step, before its modes move on: by the cubic of its ends, or in parts where something happens. */
-function recordEdge(
-  record: HeatingRecord,
-  w: number,
-  heated: HeatedWire,
-  y: Float64Array,
-  durationS: number,
-  peaks: Float64Array,
-  start: number,
-  first: number,
-  last: number,
-  after: number,
-  slopeAfter: number,
-): void {
-  const { modes, wire } = heated
-  const limit = wire.limitRiseK
-  const b = startSlope(start, first, last)
-  const c = curvature(start, first, last)
-  let before = record.edgeNowK[w] as number
-  let slopeBefore = (record.edgeSlopeKPerS[w] as number) * durationS + modes.edgeJoint * b
-  if (before <= limit === after <= limit && !turnsWithin(before, slopeBefore, after, slopeAfter)) {
-    peaks[w] = Math.max(peaks[w] as number, before, after)
-    if (after > limit) record.exposureS[w] = (record.exposureS[w] as number) + durationS
-    return
+/** Adds an edge's peak and exposure over a step, before its modes move on. */
+function recordEdge(record: HeatingRecord, w: number, nowS: number, step: EdgeStep, peaks: Float64Array, after: number, slopeAfter: number): void {
+  const { limitRiseK: limit, durationS } = step
+  const before = record.edgeNowK[w] as number
+  const slopeBefore = (record.edgeSlopeKPerS[w] as number) * durationS + step.modes.edgeJoint * startSlope(step.start, step.first, step.last)
+  // It turns once at most: steps are short where the joint is lively, and the wire smooths what comes after.
+  const crown = slopeBefore > 0 && slopeAfter < 0
+  const dip = slopeBefore < 0 && slopeAfter > 0 && before > limit && after > limit
+  let x = 1
+  let turn = after
+  if (crown || dip) {
+    x = placeOf(step, 1, 0, 0, slopeBefore, 1, slopeAfter)
+    edgeWithin(step, x)
+    turn = step.found[0] as number
   }
-  for (let part = 1; part <= edgeParts; part++) {
-    const x = part / edgeParts
-    let next = after
-    let slopeNext = slopeAfter
-    if (part < edgeParts) {
-      rowWithin(modes, modes.edge, y, durationS, x, start, first, last, pair)
-      next = modes.edgeOffsetK + modes.edgeJoint * parabolaAt(start, first, last, x) + (pair[0] as number)
-      slopeNext = (pair[1] as number) + modes.edgeJoint * (b + 2 * c * x)
-    }
-    const sa = slopeBefore / edgeParts
-    const sb = slopeNext / edgeParts
-    peaks[w] = Math.max(peaks[w] as number, edgeHighest(before, sa, next, sb))
-    record.exposureS[w] = (record.exposureS[w] as number) + (durationS / edgeParts) * edgeTimeAbove(before, sa, next, sb, limit)
-    before = next
-    slopeBefore = slopeNext
-  }
+  const untilTurn = shareAbove(step, 0, before, x, turn)
+  const afterTurn = x < 1 ? shareAbove(step, x, turn, 1, after) : 0
+  peaks[w] = Math.max(peaks[w] as number, before, turn, after)
+  if (untilTurn + afterTurn === 0) return
+  record.exposureS[w] = (record.exposureS[w] as number) + durationS * (untilTurn + afterTurn)
+  if (record.limitAtS[w] === Infinity) record.limitAtS[w] = nowS + durationS * (before > limit ? 0 : x - untilTurn)
 }
 
 /** Moves a wire's modes to the end of the step, and its edge's rise, peak and exposure with them. */
-export function advanceWire(
-  record: HeatingRecord,
-  w: number,
-  heated: HeatedWire,
-  table: StepTable,
-  y: Float64Array,
-  next: Float64Array,
-  nowS: number,
-  toolOn: boolean,
-  start: number,
-  first: number,
-  last: number,
-): void {
-  const { count, edge, edgeJoint, edgeOffsetK, ratesPerS, coupling, drive } = heated.modes
+export function advanceWire(record: HeatingRecord, w: number, step: EdgeStep, table: StepTable, next: Float64Array, nowS: number, toolOn: boolean): void {
+  const { modes, values: y, start, first, last } = step
+  const { count, edge, edgeJoint, edgeOffsetK, ratesPerS, coupling, drive } = modes
   const { answers, durationS } = table
   let rise = edgeOffsetK + edgeJoint * last
   let slope = 0
@@ -122,13 +94,8 @@ export function advanceWire(
   }
   // With the edge on the joint its slope comes from the parabola alone.
   const slopeAfter = slope * durationS + edgeJoint * (startSlope(start, first, last) + 2 * curvature(start, first, last))
-  const exposedBefore = record.exposureS[w] as number
-  recordEdge(record, w, heated, y, durationS, toolOn ? record.edgePeakOnK : record.edgePeakOffK, start, first, last, rise, slopeAfter)
+  recordEdge(record, w, nowS, step, toolOn ? record.edgePeakOnK : record.edgePeakOffK, rise, slopeAfter)
   y.set(next)
-  if (exposedBefore === 0 && (record.exposureS[w] as number) > 0) {
-    // It is above its limit to the end of the step, or but for a moment within it.
-    record.limitAtS[w] = nowS + Math.max(0, durationS - (record.exposureS[w] as number))
-  }
   record.edgeNowK[w] = rise
   record.edgeSlopeKPerS[w] = slope
 }

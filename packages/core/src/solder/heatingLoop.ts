@@ -1,5 +1,6 @@
 import { ConvergenceError } from '../errors/index.ts'
-import { advanceWire, takeSamples } from './heatingEdges.ts'
+import type { EdgeStep } from './edgeStep.ts'
+import { advanceWire, setEdges, takeSamples } from './heatingEdges.ts'
 import { beginning, ending, findPassing, happen, type Passing } from './heatingEvents.ts'
 import { recordBody, recordJoint } from './heatingRecord.ts'
 import type { HeatingState } from './heatingState.ts'
@@ -60,15 +61,15 @@ function refine(run: HeatingState, found: Passing, durationS: number): number {
 
 /** Takes the solved step. */
 function take(run: HeatingState, durationS: number): void {
-  const { step, record, wires } = run
+  const { step, record } = run
   const { model, joint, body } = step
   const start = joint.riseK
   const { joint1: first, joint2: last } = step
-  takeSamples(record, model, wires, step.values, run.nowS, durationS, start, first, last)
+  setEdges(run.edges, durationS, start, first, last)
+  takeSamples(record, model, run.edges, run.nowS, durationS, start, first, last)
   recordJoint(record, model, run.nowS, durationS, start, first, last)
-  for (let w = 0; w < wires.length; w++) {
-    const room = run.next[w] as Float64Array
-    advanceWire(record, w, wires[w] as HeatedWire, run.tables[w] as StepTable, step.values[w] as Float64Array, room, run.nowS, run.toolOn, start, first, last)
+  for (let w = 0; w < run.edges.length; w++) {
+    advanceWire(record, w, run.edges[w] as EdgeStep, run.tables[w] as StepTable, run.next[w] as Float64Array, run.nowS, run.toolOn)
   }
   // Radau's weights integrate the parabola exactly.
   run.riseKS += durationS * (0.75 * first + 0.25 * last)

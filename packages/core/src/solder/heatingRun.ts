@@ -39,6 +39,7 @@ function start(model: HeatModel): HeatingState {
     step: newStep(model, newLump(model.capacityJPerK, melt, 0), body, limitedBelowK(model.source) > (body?.riseK ?? 0), room()),
     record: newRecord(model),
     wires,
+    edges: [],
     tables: wires.map((heated) => levelTable(heated, level)),
     toleranceK: stepToleranceK * model.accuracy ** toleranceGrade,
     level,

@@ -1,3 +1,4 @@
+import type { EdgeStep } from './edgeStep.ts'
 import type { HeatingRecord } from './heatingRecord.ts'
 import type { HeatedWire } from './heatingWires.ts'
 import type { HeatingStep } from './stepState.ts'
@@ -8,6 +9,8 @@ export interface HeatingState {
   readonly step: HeatingStep
   readonly record: HeatingRecord
   wires: readonly HeatedWire[]
+  /** Each wire's edge within the step in hand. */
+  edges: readonly EdgeStep[]
   /** The tables of the step in hand, one a wire. */
   readonly tables: StepTable[]
   /** Error allowed within a step. */
