@@ -4,12 +4,12 @@ import type { Provenance } from '@strandwise/core/materials'
 export type Inputs = Readonly<Record<string, unknown>>
 
 /** A name in an expression: how it is set, its unit (1 where bare), what it means, and where its value comes from. */
-export interface FormulaSymbol {
+export interface FormulaSymbol<I = Inputs> {
   readonly tex: string
   readonly unit: string
   readonly meaning: string
   /** Path of the input, or its value where it is a default, a table's or a constant. */
-  readonly of: string | ((inputs: Inputs) => number)
+  readonly of: string | ((inputs: I) => number)
 }
 
 /** A value computed from names above it. */
@@ -73,6 +73,7 @@ export interface SolvedFormula {
   readonly validity: readonly string[]
 }
 
+/** A formula that can show its working, evaluated or solved. */
 export type Formula = ClosedFormula | SolvedFormula
 
 /** A part of a definition that may depend on the inputs: a list of joints has as many names as there are joints. */
@@ -81,7 +82,7 @@ type Given<I, T> = T | ((inputs: I) => T)
 interface ClosedDefinition<I> {
   readonly id: string
   readonly call: (inputs: I) => unknown
-  readonly symbols: Given<I, Readonly<Record<string, Omit<FormulaSymbol, 'of'> & { readonly of: string | ((inputs: I) => number) }>>>
+  readonly symbols: Given<I, Readonly<Record<string, FormulaSymbol<I>>>>
   readonly steps?: Given<I, readonly FormulaStep[]>
   readonly results: Given<I, readonly FormulaResult[]>
   readonly source: Provenance

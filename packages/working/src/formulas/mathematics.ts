@@ -30,6 +30,8 @@ import {
   unaryMinusDependencies,
 } from 'mathjs/number'
 
+export type { MathNode, SymbolNode } from 'mathjs/number'
+
 /** The one instance of mathjs: a parser and the functions that formulas use, on plain numbers. */
 const mathematics = create({
   absDependencies,

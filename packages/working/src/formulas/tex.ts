@@ -1,5 +1,4 @@
-import type { MathNode, SymbolNode } from 'mathjs/number'
-import { parseExpression } from './mathematics.ts'
+import { type MathNode, parseExpression, type SymbolNode } from './mathematics.ts'
 
 /** Digits with which values stand in a shown formula. */
 const shownDigits = 5

@@ -1,3 +1,5 @@
+import { acceptanceResistanceOhmFormula } from './acceptanceResistanceOhm.ts'
+import { breakEvenOverlapMmFormula } from './breakEvenOverlapMm.ts'
 import { constrictionResistanceOhmFormula } from './constrictionResistanceOhm.ts'
 import { contactPeakCFormula } from './contactPeakC.ts'
 import { contactSpotRadiusMmFormula } from './contactSpotRadiusMm.ts'
@@ -5,6 +7,7 @@ import { contactVoltageVFormula } from './contactVoltageV.ts'
 import { crimpInterfaceResistanceOhmFormula } from './crimpInterfaceResistanceOhm.ts'
 import { filmResistanceOhmFormula } from './filmResistanceOhm.ts'
 import { interfaceConductanceSPerMFormula } from './interfaceConductanceSPerM.ts'
+import { jointTemperatureCFormula } from './jointTemperatureC.ts'
 import { lapJointResistanceOhmFormula } from './lapJointResistanceOhm.ts'
 import { shearLagPeakRatioFormula } from './shearLagPeakRatio.ts'
 import { shearLagPerMmFormula } from './shearLagPerMm.ts'
@@ -12,6 +15,8 @@ import { transferLengthMmFormula } from './transferLengthMm.ts'
 
 /** Every formula of the room joint. */
 export const jointFormulas = [
+  acceptanceResistanceOhmFormula,
+  breakEvenOverlapMmFormula,
   constrictionResistanceOhmFormula,
   contactPeakCFormula,
   contactSpotRadiusMmFormula,
@@ -19,6 +24,7 @@ export const jointFormulas = [
   crimpInterfaceResistanceOhmFormula,
   filmResistanceOhmFormula,
   interfaceConductanceSPerMFormula,
+  jointTemperatureCFormula,
   lapJointResistanceOhmFormula,
   shearLagPeakRatioFormula,
   shearLagPerMmFormula,

@@ -1,7 +1,8 @@
+import { chooseSleeveFormula } from './chooseSleeve.ts'
 import { cutLengthMmFormula } from './cutLengthMm.ts'
 import { fitSleeveFormula } from './fitSleeve.ts'
 import { recoveredWallMmFormula } from './recoveredWallMm.ts'
 import { recoveryRatioFormula } from './recoveryRatio.ts'
 
 /** Every formula of the room sleeve. */
-export const sleeveFormulas = [cutLengthMmFormula, fitSleeveFormula, recoveredWallMmFormula, recoveryRatioFormula] as const
+export const sleeveFormulas = [chooseSleeveFormula, cutLengthMmFormula, fitSleeveFormula, recoveredWallMmFormula, recoveryRatioFormula] as const
