@@ -68,6 +68,7 @@ export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFact
   const wireOf: number[] = []
   let lapStoreJPerMK = 0
   conductors.forEach((side, c) => {
+    if (typeof side !== 'object' || side === null) throw new DomainError(`conductors.${c}`, side, 'a conductor', undefined, 'wrong-choice')
     const read = readConductor(side, `conductors.${c}`, ambientC, sweep, stubsInOpen)
     lapStoreJPerMK += read.lapStoreJPerMK
     const found = wires.findIndex((wire) => sameWire(wire, read.wire))
