@@ -7,7 +7,7 @@ interface Band {
 }
 
 /** The bundle's outside: as given, or as so many wires like this one lie together. */
-export function bundleOutsideMm(facts: JobFacts): number {
+function bundleOutsideMm(facts: JobFacts): number {
   return facts.job.wire.bundleOutsideMm ?? bundleDiameterMm(Array.from({ length: facts.loadedInBundle }, () => facts.outsideMm))
 }
 

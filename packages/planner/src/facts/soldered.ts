@@ -5,7 +5,7 @@ import type { JobFacts } from './jobFacts.ts'
 export const solderedMethods: readonly MethodName[] = ['soldered-lap', 'soldered-lineman-splice', 'solder-sleeve']
 
 /** The soldered joint that the job's method would make: two like wires side by side. */
-export interface SolderedJoint {
+interface SolderedJoint {
   readonly overlapMm: number
   /** Across both wires. */
   readonly widthMm: number

@@ -42,7 +42,7 @@ const unitOf: Readonly<Record<QuantityKind, string>> = {
   frequencyHz: 'Hz',
 }
 
-export interface Range {
+interface Range {
   readonly above?: number
   readonly from?: number
   readonly to: number

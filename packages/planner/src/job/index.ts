@@ -1,4 +1,5 @@
 export { issueLine, JobError, type JobIssue } from './jobError.ts'
+export { type FormField, type FormGroup, type FormShape, jobForm } from './jobForm.ts'
 export { repairJobJsonSchema } from './jsonSchema.ts'
 export { parseRepairJob } from './parseRepairJob.ts'
 export type { JobReading, JobTool, Place, ReadingKind, RepairJob } from './repairJob.ts'

@@ -1,3 +1,4 @@
+/** One thing that is wrong with a job: where, what stands there, what may stand there, and how it would be right. */
 export interface JobIssue {
   /** Dotted path of the field, e.g. "wire.outLengthM" or "readings.0.value". */
   readonly path: string
@@ -19,7 +20,13 @@ export class JobError extends Error {
   }
 }
 
-/** One issue as one line of text. */
+/**
+ * One issue of a refused job as one line of text.
+ *
+ * @throws nothing
+ * @example
+ * issueLine({ path: 'wire.outLengthM', value: -3, allowed: 'above 0 and at most 500 m', example: '"outLengthM": 5' }) // "wire.outLengthM: is -3; allowed: above 0 and at most 500 m; for example \"outLengthM\": 5"
+ */
 export function issueLine(issue: JobIssue): string {
   const example = issue.example === '' ? '' : `; for example ${issue.example}`
   return `${issue.path === '' ? 'the job' : issue.path}: ${shown(issue.value)}; allowed: ${issue.allowed}${example}`

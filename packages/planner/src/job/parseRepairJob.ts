@@ -13,6 +13,8 @@ const mostIssues = 20
  * A repair job in its fixed units, from anything: both spellings of a field are read, everything else is refused with its path.
  *
  * @throws JobError with every issue: path, value, what is allowed, a corrected example
+ * @example
+ * parseRepairJob({ ...trailerTailLamp, load: { current: '1800 mA' } }) // { load: { currentA: 1.8 } }
  */
 export function parseRepairJob(input: unknown): RepairJob {
   const result = z.safeParse(repairJobSchema, input)

@@ -13,6 +13,7 @@ export type Place =
   | 'load-'
   | 'return-joint'
   | 'source-'
+/** What the meter read: ohms with two leads, a drop under load, ohms with four wires, or a plain voltage. */
 export type ReadingKind = 'resistance' | 'drop' | 'four-wire' | 'voltage'
 
 /** What a person knows of a tool; what they don't is assumed as a band (contact: a factor 3 either way) and listed. */
@@ -29,6 +30,7 @@ export type JobTool =
     }
   | { readonly name: string; readonly kind: 'hot-air'; readonly airC: number; readonly airSpeedMPerS?: number; readonly nozzleMm?: number }
 
+/** One reading as it was taken: what was read, from where to where, with the load on or off, and how good the meter is. */
 export interface JobReading {
   readonly kind: ReadingKind
   readonly from: Place

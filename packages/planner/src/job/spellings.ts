@@ -48,7 +48,7 @@ export const twoSpellings: Readonly<Record<string, readonly TwoSpellings[]>> = O
   Object.entries(inGroup).map(([group, fields]) => [group, fields.map(spellingsOf)]),
 )
 
-export interface SpellingIssue {
+interface SpellingIssue {
   readonly path: readonly (string | number)[]
   readonly value: unknown
   readonly allowed: string

@@ -2,7 +2,7 @@ import { awgToAreaMm2, DomainError, formatAwg, iec60228, iso6722, parseAwg, saeJ
 import { parseQuantity, QuantityError } from '@strandwise/working/quantity'
 import type { RepairJob } from './repairJob.ts'
 
-export interface WireSize {
+interface WireSize {
   readonly areaMm2: number
   /** As it stands on a reel. */
   readonly text: string

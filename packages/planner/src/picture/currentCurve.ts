@@ -20,7 +20,9 @@ const points = 24
 /**
  * The conductor's temperature over a range of currents that holds the working current and the limit, for a chart.
  *
- * @throws JobError as planRepair does
+ * @throws UnknownEntryError as the models do
+ * @example
+ * currentCurve(bilgePumpFeed) // { workingA: 4.2, limitC: 90, ambientC: 45 }
  */
 export function currentCurve(job: RepairJob): CurrentPicture {
   const facts = jobFacts(job)

@@ -16,6 +16,7 @@ export interface HeatingCurve {
   readonly edgeC: readonly number[]
 }
 
+/** The curves of all tools with the temperatures that they must pass and must not pass. */
 export interface HeatingPicture {
   readonly alloy: string
   readonly liquidusC: number
@@ -61,7 +62,9 @@ function curvesFor(facts: JobFacts, method: Parameters<typeof solderedJoint>[0])
 /**
  * What each of the job's tools does to the joint over time, for a chart; null where the method is not soldered or no tool is named.
  *
- * @throws JobError as planRepair does
+ * @throws NoSteadyStateError and UnknownEntryError as the models do
+ * @example
+ * heatingCurves(bilgePumpFeed) // { alloy: 'Sn42Bi58', liquidusC: 138 }
  */
 export function heatingCurves(job: RepairJob): HeatingPicture | null {
   const facts = jobFacts(job)

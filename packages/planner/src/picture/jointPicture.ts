@@ -69,7 +69,9 @@ function strandsOf(facts: JobFacts): Pick<JointPicture, 'strandMm' | 'strands'> 
 /**
  * The joint that the job means to make, as numbers for its side view and its cross-section in the housing's hole.
  *
- * @throws JobError as planRepair does
+ * @throws UnknownEntryError as the models do
+ * @example
+ * jointPicture(bilgePumpFeed) // { kind: 'lap', housingHoleMm: 5.2 }
  */
 export function jointPicture(job: RepairJob): JointPicture {
   const facts = jobFacts(job)

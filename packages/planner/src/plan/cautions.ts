@@ -7,7 +7,7 @@ import { rule } from './rule.ts'
 const always = ['ca-power-off', 'ca-prove-dead', 'ca-all-sources', 'ca-jewellery', 'ca-eyes-cutting', 'ca-identify-wire'] as const
 
 /** The facts of the job in the words of the trade rules; a list means any of them. */
-export function jobRuleFacts(facts: JobFacts, method: MethodName): RuleFacts {
+function jobRuleFacts(facts: JobFacts, method: MethodName): RuleFacts {
   const { job } = facts
   const soldered = solderedMethods.includes(method)
   return {

@@ -1,6 +1,6 @@
 import { jobFacts } from '../facts/jobFacts.ts'
 import type { RepairJob } from '../job/repairJob.ts'
-import { planFrom } from './planRepair.ts'
+import { planFrom } from './planFrom.ts'
 import type { PlanAssumption, PlanVerdict } from './repairPlan.ts'
 
 /** What else an assumed field could well be: the plan is run once with it, to see whether the verdict hangs on it. */

@@ -14,7 +14,7 @@ export function spliceNeedsMm(facts: JobFacts): number {
 /** An inserted length is at least this long, so that its splices lie clear of the plug and of each other. */
 const leastInsertedMm = 150
 
-export interface CutBack {
+interface CutBack {
   readonly cutBackMm: number
   readonly leftMm: number
   readonly insertMm: number
@@ -22,7 +22,7 @@ export interface CutBack {
 }
 
 /** Wire that goes before the metal is bright, past the break. */
-export function cutBackMm(facts: JobFacts): number {
+function cutBackMm(facts: JobFacts): number {
   const { damage } = facts.job
   return damage.kind === 'broken' && damage.discolouredMm === undefined
     ? assumed.brightMarginMm.value

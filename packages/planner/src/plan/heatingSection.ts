@@ -185,7 +185,7 @@ function changeText(change: HeatChange): string {
 }
 
 /** The smallest single changes, each alone; and the ones that do both at once. */
-export function advice(inputs: Parameters<typeof heatJointAdvice>[0]): readonly string[] {
+function advice(inputs: Parameters<typeof heatJointAdvice>[0]): readonly string[] {
   const found = heatJointAdvice(inputs)
   const lines: string[] = []
   const list = (changes: readonly HeatChange[]) => changes.slice(0, 3).map(changeText).join('; or ')

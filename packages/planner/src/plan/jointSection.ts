@@ -37,7 +37,7 @@ function site(facts: JobFacts): JointSite {
   return { currentA: facts.currentA, ambientC: facts.hottestC, conductors: [side, side] }
 }
 
-export interface JointLimits {
+interface JointLimits {
   /** A new joint: at most its own length of wire. */
   readonly newOhm: number
   /** Once aged. */

@@ -21,7 +21,7 @@ const galvanicLimitV = 0.15
 
 const verdictOf: Readonly<Record<'suitable' | 'conditional' | 'unsuitable', PlanVerdict>> = { suitable: 'sound', conditional: 'caution', unsuitable: 'unsound' }
 
-export interface MethodChoice {
+interface MethodChoice {
   /** What the person means to do, or else what the plan recommends: the sections speak of it. */
   readonly considered: MethodName
   /** What the plan would do; its steps are for this one. */

@@ -1,5 +1,5 @@
 /** Numbers in sentences: as many digits as the models deserve, never an exponent. */
-export function digits(value: number, significant = 3): string {
+function digits(value: number, significant = 3): string {
   if (value === 0) return '0'
   const rounded = Number(value.toPrecision(significant))
   const decimals = Math.max(0, significant - 1 - Math.floor(Math.log10(Math.abs(rounded))))

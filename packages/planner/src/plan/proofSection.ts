@@ -23,7 +23,7 @@ function pullN(facts: JobFacts): number | null {
 }
 
 /** Time that the real load must stand before the reading counts. */
-export function settlingS(facts: JobFacts): number {
+function settlingS(facts: JobFacts): number {
   const tau = thermalTimeConstantS({ ...facts.wire, ambientC: facts.ambientC, currentA: 0 })
   return Math.max(300, 4 * tau)
 }

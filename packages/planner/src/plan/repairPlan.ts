@@ -2,11 +2,14 @@ import type { Provenance } from '@strandwise/core'
 
 /** Best to worst. */
 export const verdicts = ['sound', 'caution', 'cannot tell', 'unsound', 'refused'] as const
+/** How a section or a plan comes out, from sound to refused. */
 export type PlanVerdict = (typeof verdicts)[number]
 
 export const sectionIds = ['readings', 'wire-and-protection', 'cut-back', 'method', 'joint', 'heating', 'covering', 'strain-relief', 'proof'] as const
+/** The nine sections of a plan by name, in their order. */
 export type SectionId = (typeof sectionIds)[number]
 
+/** A number of the plan with its unit, its band where it has one, and what it rests on. */
 export interface PlanValue {
   readonly name: string
   readonly value: number
@@ -22,6 +25,7 @@ export interface PlanWorking {
   readonly inputs: Readonly<Record<string, unknown>>
 }
 
+/** One section of a plan: its verdict, its numbers, why, the formulas that ran, and the sources. */
 export interface PlanSection {
   readonly id: SectionId
   readonly title: string
@@ -32,6 +36,7 @@ export interface PlanSection {
   readonly sources: readonly Provenance[]
 }
 
+/** What the plan took because the job does not say it. */
 export interface PlanAssumption {
   readonly field: string
   readonly value: unknown
@@ -39,6 +44,7 @@ export interface PlanAssumption {
   readonly changesVerdict?: boolean
 }
 
+/** A method, tool, sleeve or barrel that was weighed. */
 export interface PlanOption {
   readonly of: 'method' | 'tool' | 'sleeve' | 'barrel'
   readonly name: string
@@ -46,18 +52,21 @@ export interface PlanOption {
   readonly reasons: readonly string[]
 }
 
+/** One step of the work, and what shows that it is right. */
 export interface PlanStep {
   readonly text: string
   readonly values: readonly PlanValue[]
   readonly check: string
 }
 
+/** Something to fetch before beginning. */
 export interface PlanPart {
   readonly name: string
   readonly quantity: number
   readonly unit: string
 }
 
+/** The plan of a repair: cautions first, nine sections, assumptions, what else was weighed, steps, parts and sources. */
 export interface RepairPlan {
   readonly version: 1
   /** The worst section's. */

@@ -2,7 +2,7 @@ import type { Provenance } from '@strandwise/core'
 import type { PlanSection, PlanValue, PlanVerdict, PlanWorking, SectionId } from './repairPlan.ts'
 import { worst } from './verdict.ts'
 
-export const sectionTitles: Readonly<Record<SectionId, string>> = {
+const sectionTitles: Readonly<Record<SectionId, string>> = {
   readings: 'What the readings prove',
   'wire-and-protection': 'Wire, terminal and fuse',
   'cut-back': 'Cut back and slack',
@@ -14,8 +14,7 @@ export const sectionTitles: Readonly<Record<SectionId, string>> = {
   proof: 'Proof',
 }
 
-export const derived: Provenance = { status: 'derived', source: 'computed by the models named in the workings' }
-export const commonPractice: Provenance = { status: 'common practice', source: 'common practice, no published source' }
+const derived: Provenance = { status: 'derived', source: 'computed by the models named in the workings' }
 
 /** A section while it is written: verdicts only get worse, reasons stand in the order in which they were found. */
 export class SectionDraft {

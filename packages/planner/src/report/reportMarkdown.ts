@@ -16,7 +16,13 @@ function sectionLines(section: PlanSection, index: number): readonly string[] {
   ]
 }
 
-/** The plan as Markdown: verdict, cautions, the steps, the nine sections, assumptions, parts and sources. */
+/**
+ * The plan as Markdown: verdict, cautions, the nine sections, steps, what else was weighed, parts, assumptions and sources.
+ *
+ * @throws nothing
+ * @example
+ * reportMarkdown(planRepair(trailerTailLamp)) // "# Repair plan…"
+ */
 export function reportMarkdown(plan: RepairPlan): string {
   const lines = [
     '# Repair plan',

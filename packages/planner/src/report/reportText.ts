@@ -30,7 +30,13 @@ function sectionLines(section: PlanSection, index: number): readonly string[] {
   return lines
 }
 
-/** The plan for a terminal: the wire runs down the margin, and its shape carries each verdict. */
+/**
+ * The plan for a terminal: the wire runs down the margin, and its shape carries each verdict.
+ *
+ * @throws nothing
+ * @example
+ * reportText(planRepair(trailerTailLamp)) // "REPAIR PLAN: SOUND…"
+ */
 export function reportText(plan: RepairPlan): string {
   const lines = [`REPAIR PLAN: ${verdictWord[plan.verdict].toUpperCase()}`, '', 'Cautions, first']
   for (const caution of plan.cautions) lines.push(...wrap(caution, '  ! ', '    '))

@@ -10,6 +10,7 @@ export const verdictWord: Readonly<Record<PlanVerdict, string>> = {
   refused: 'refused',
 }
 
+/** How the status of a source is said to a person. */
 export const statusMark: Readonly<Record<ProvenanceStatus, string>> = {
   published: 'published',
   'common practice': 'common practice, no published source',
@@ -17,7 +18,13 @@ export const statusMark: Readonly<Record<ProvenanceStatus, string>> = {
   derived: 'derived',
 }
 
-/** A value as a plan prints it: three digits with its unit, or its band. */
+/**
+ * A value as a plan prints it: three digits with its unit, or its band.
+ *
+ * @throws nothing
+ * @example
+ * valueText({ name: 'limit, new', value: 0.000157, unit: 'Ω', provenance: { status: 'derived', source: 'example' } }) // "157 µΩ"
+ */
 export function valueText(value: PlanValue): string {
   const print = (number: number) => inUnit(number, value.unit)
   return value.low === undefined || value.high === undefined ? print(value.value) : span(value.low, value.high, print)

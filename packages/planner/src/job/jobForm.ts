@@ -1,0 +1,156 @@
+import type { QuantityKind } from '@strandwise/working/quantity'
+import type * as z from 'zod/mini'
+import { fieldsOf, kindsOf, unwrap } from './fieldAt.ts'
+import { type FieldMeta, jobFields } from './fields.ts'
+import { formPlaces } from './formPlaces.ts'
+import { repairJobShape } from './repairJobSchema.ts'
+import { twoSpellings } from './spellings.ts'
+
+export type FormShape = 'quantity' | 'interval' | 'number' | 'choice' | 'choices' | 'yes-no' | 'text'
+
+/** One answer of the job, as a form asks for it. Everything in it is read from the schema. */
+export interface FormField {
+  /** Inside its group, dotted: "suppliedInsideMm", "tube.material". */
+  readonly path: string
+  readonly shape: FormShape
+  /** Whether the job (or, in an optional group, the group) is incomplete without it. */
+  readonly needed: boolean
+  readonly title: string
+  readonly description: string
+  readonly allowed: string
+  readonly example: string
+  readonly kind?: QuantityKind
+  readonly unit?: string
+  readonly low?: number
+  readonly high?: number
+  /** The low end itself is not allowed. */
+  readonly aboveLow?: boolean
+  readonly whole?: boolean
+  readonly longest?: number
+  /** The words that may be chosen. */
+  readonly values?: readonly string[]
+  /** The name under which the job file takes the answer as a text with its unit. */
+  readonly written?: string
+  /** The kind of tool that alone has this field. */
+  readonly onlyOf?: string
+}
+
+export interface FormGroup {
+  /** Where its fields stand in the job; '' for the job itself. */
+  readonly at: string
+  readonly id: string
+  readonly title: string
+  readonly sentence: string
+  readonly part: 'see' | 'measured' | 'have'
+  readonly needed: boolean
+  /** A list of such groups, and how many it may hold. */
+  readonly most?: number
+  /** Of each of these sets exactly one is wanted. */
+  readonly oneOf: readonly (readonly string[])[]
+  /** The words that tell the kinds of a union apart, by its field `kind`. */
+  readonly kinds: readonly string[]
+  readonly fields: readonly FormField[]
+}
+
+type Schema = z.core.$ZodType
+interface Facts {
+  readonly type: string
+  readonly element?: Schema
+  readonly entries?: Readonly<Record<string, string>>
+  readonly values?: readonly unknown[]
+}
+interface Bag {
+  readonly exclusiveMinimum?: number
+  readonly multipleOf?: number
+  readonly maximum?: number
+}
+
+const facts = (schema: Schema): Facts => schema._zod.def as unknown as Facts
+const bag = (schema: Schema): Bag => schema._zod.bag as Bag
+const isOptional = (schema: Schema): boolean => facts(schema).type === 'optional'
+
+function shapeOf(schema: Schema, meta: FieldMeta): FormShape {
+  switch (facts(schema).type) {
+    case 'object':
+      return 'interval'
+    case 'boolean':
+      return 'yes-no'
+    case 'enum':
+      return 'choice'
+    case 'array':
+      return 'choices'
+    case 'string':
+      return 'text'
+    default:
+      return meta.kind === undefined ? 'number' : 'quantity'
+  }
+}
+
+/** A field that the registry describes; an enum inside a list is described by its element. */
+function leaf(schema: Schema, path: string, group: string, onlyOf?: string): FormField | undefined {
+  const inner = unwrap(schema)
+  const described = facts(inner).type === 'array' ? unwrap(facts(inner).element ?? inner) : inner
+  const meta = jobFields.get(described)
+  if (meta === undefined) return undefined
+  const ends = facts(described).type === 'object' ? unwrap(fieldsOf(described).low ?? described) : described
+  const values = Object.values(facts(described).entries ?? {})
+  const key = path.split('.').at(-1)
+  const written = twoSpellings[group]?.find((pair) => pair.fixed === key)?.written
+  return {
+    path,
+    shape: shapeOf(inner, meta),
+    needed: !isOptional(schema),
+    ...meta,
+    ...(bag(ends).exclusiveMinimum === undefined ? {} : { aboveLow: true }),
+    ...(bag(described).multipleOf === 1 ? { whole: true } : {}),
+    ...(facts(described).type === 'string' && bag(described).maximum !== undefined ? { longest: bag(described).maximum } : {}),
+    ...(values.length === 0 ? {} : { values }),
+    ...(written === undefined ? {} : { written }),
+    ...(onlyOf === undefined ? {} : { onlyOf }),
+  }
+}
+
+/** The leaves of an object, those of an object inside it under its name. */
+function leaves(schema: Schema, group: string, before: string, onlyOf?: string): readonly FormField[] {
+  return Object.entries(fieldsOf(schema, onlyOf)).flatMap(([key, field]) => {
+    const path = before === '' ? key : `${before}.${key}`
+    const found = leaf(field, path, group, onlyOf)
+    if (found !== undefined) return [found]
+    return Object.keys(fieldsOf(field)).length === 0 ? [] : leaves(field, key, path)
+  })
+}
+
+/** The fields of a union: those that all its kinds share once, the others marked with their kind. */
+function unionLeaves(schema: Schema, group: string, kinds: readonly string[]): readonly FormField[] {
+  const byKind = kinds.map((kind) => leaves(schema, group, '', kind))
+  const shared = (field: FormField) => byKind.every((fields) => fields.some((other) => other.path === field.path && other.title === field.title))
+  const common = (byKind[0] ?? []).filter(shared).map(({ onlyOf, ...field }) => field)
+  return [...common, ...byKind.flatMap((fields) => fields.filter((field) => !shared(field)))]
+}
+
+function groupAt(place: (typeof formPlaces)[number]): FormGroup {
+  const { names, ...rest } = place
+  const shape = fieldsOf(repairJobShape)
+  if (place.at === '') {
+    const fields = names.flatMap((name) => {
+      const schema = shape[name]
+      const found = schema === undefined ? undefined : leaf(schema, name, '')
+      return found === undefined ? [] : [found]
+    })
+    return { ...rest, needed: fields.some((field) => field.needed), kinds: [], fields }
+  }
+  const schema = shape[place.at] as Schema
+  const inner = unwrap(schema)
+  const element = facts(inner).element
+  const kinds = kindsOf(element ?? inner) as readonly string[]
+  return {
+    ...rest,
+    needed: !isOptional(schema),
+    ...(element === undefined ? {} : { most: bag(inner).maximum ?? 1 }),
+    kinds,
+    fields: kinds.length > 0 ? unionLeaves(element ?? inner, place.at, kinds) : leaves(element ?? inner, place.at, ''),
+  }
+}
+
+/** Every answer of a job, in the order of work: what you see, what you measured, what you have. */
+export const jobForm: readonly FormGroup[] = formPlaces.map(groupAt)
