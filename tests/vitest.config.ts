@@ -1,16 +1,16 @@
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
-const root = fileURLToPath(new URL('..', import.meta.url))
+export const root = fileURLToPath(new URL('..', import.meta.url))
 /** Tests run on the sources: a package's name means its src folder, a room's name that room's index. */
-const alias = ['core', 'working', 'planner'].flatMap((name) => [
+export const packageAlias = ['core', 'working', 'planner'].flatMap((name) => [
   { find: new RegExp(`^@strandwise/${name}$`), replacement: `${root}packages/${name}/src/index.ts` },
   { find: new RegExp(`^@strandwise/${name}/(.+)$`), replacement: `${root}packages/${name}/src/$1/index.ts` },
 ])
 
 export default defineConfig({
   root,
-  resolve: { alias },
+  resolve: { alias: packageAlias },
   test: {
     environment: 'node',
     projects: [

@@ -48,9 +48,16 @@ export function contains(domain: Domain, value: number): boolean {
   return (domain.lowIncluded ? value >= low : value > low) && (domain.highIncluded ? value <= high : value < high)
 }
 
+/** A deep copy of plain data; a function stays the one it is. */
+export function copyOf(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(copyOf)
+  if (typeof value !== 'object' || value === null || Object.getPrototypeOf(value) !== Object.prototype) return value
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, copyOf(inner)]))
+}
+
 /** A deep copy of the inputs with one value set, or taken away; undefined where the inputs have no such place. */
 export function withValue(inputs: readonly unknown[], names: readonly string[], path: string, value: unknown): unknown[] | undefined {
-  const copy = structuredClone(inputs) as unknown[]
+  const copy = copyOf(inputs) as unknown[]
   const segments = path.split('.')
   const position = names.indexOf(segments[0] as string)
   // A parameter's own name leads only where it is not a field of the one input object.

@@ -11,7 +11,7 @@ const check = async (...args) => {
   const { code, output } = await node(...args)
   return { ok: code === 0, output }
 }
-const biome = (command) => check(tool('biome'), command, '--config-path=tests/format.json', '--max-diagnostics=50', '.')
+const biome = (command, ...more) => check(tool('biome'), command, '--config-path=tests/format.json', '--max-diagnostics=50', ...more, '.')
 
 /** Stops at the first of the commands that fails. */
 async function inTurn(...commands) {
@@ -32,7 +32,7 @@ let browser
 /** In the order in which a person wants to hear of them. A step without `passed` of its own counts as one. */
 const steps = [
   ['format', () => biome('format')],
-  ['lint', () => biome('lint')],
+  ['lint', () => biome('lint', '--error-on-warnings')],
   ['types', () => inTurn(buildPackages, () => check(tool('tsc'), '-p', 'tests/tsconfig.json'))],
   ['types 7', () => inTurn(...[...packageProjects, 'tests'].map((project) => () => check(typescript7(), '--noEmit', '-p', project)))],
   ['unit', () => vitestProject('unit')],

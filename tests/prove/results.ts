@@ -1,0 +1,64 @@
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { readTree, root } from '../repository/tree.ts'
+
+/** What one part came to. */
+export interface PartResult {
+  readonly ok: boolean
+  /** One line: the figure that counts. */
+  readonly summary: string
+  /** What it covered, what it found, what it left out; Markdown. */
+  readonly details: string
+}
+
+interface Kept extends PartResult {
+  readonly date: string
+  readonly seconds: number
+  readonly sources: string
+}
+
+type State = Record<string, Kept>
+
+const stateFile = `${root}tests/results/local/prove.json`
+
+/** The sources that a result speaks of. */
+export function sourcesHash(): string {
+  const hash = createHash('sha256')
+  for (const { path, text } of readTree())
+    if (/^(packages|references|site|tests)\//.test(path) && !path.startsWith('tests/results/')) hash.update(path).update('\0').update(text).update('\0')
+  return hash.digest('hex').slice(0, 16)
+}
+
+function readState(): State {
+  return existsSync(stateFile) ? (JSON.parse(readFileSync(stateFile, 'utf8')) as State) : {}
+}
+
+/** A part that was finished on these very sources need not run again. */
+export function isDone(name: string, sources: string): boolean {
+  return readState()[name]?.sources === sources
+}
+
+/** Keeps a part's result at once, so that an interrupted run goes on where it stopped, and writes the day's report. */
+export function keep(name: string, result: PartResult, seconds: number, sources: string): string {
+  const date = new Date().toISOString().slice(0, 10)
+  const state = readState()
+  state[name] = { ...result, date, seconds: Math.round(seconds), sources }
+  mkdirSync(`${root}tests/results/local`, { recursive: true })
+  writeFileSync(stateFile, JSON.stringify(state, null, 2))
+  const file = `tests/results/${date}.md`
+  writeFileSync(root + file, report(date, state, sources))
+  return file
+}
+
+/** The parts of one day; a part that ran on other sources than the last says so. */
+function report(date: string, state: State, sources: string): string {
+  const today = Object.entries(state)
+    .filter(([, kept]) => kept.date === date)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+  const rows = today.map(
+    ([name, kept]) =>
+      `| ${name} | ${kept.ok ? 'passed' : 'FAILED'} | ${kept.summary} | ${kept.seconds} s |${kept.sources === sources ? '' : ' earlier sources'}`,
+  )
+  const sections = today.map(([name, kept]) => `## ${name}\n\n${kept.details.trim()}\n`)
+  return `# Proof of ${date}\n\nNode ${process.versions.node}, sources ${sources}.\n\n| part | result | figure | time |\n| --- | --- | --- | --- |\n${rows.join('\n')}\n\n${sections.join('\n')}`
+}

@@ -1,0 +1,18 @@
+import { spawn } from 'node:child_process'
+import { buildPackages } from './build.mjs'
+import { ensureInstalled } from './install.mjs'
+import { newNode, root, toolEnvironment } from './place.mjs'
+import { step } from './terminal.mjs'
+
+/** Goes on with a script in TypeScript under the installed Node, over the packages as they are built: what a user would install. */
+export async function onward(script) {
+  try {
+    await ensureInstalled()
+    if (!(await step('packages', buildPackages)).ok) process.exit(1)
+    const child = spawn(newNode(), [script, ...process.argv.slice(2)], { cwd: root, env: toolEnvironment(), stdio: 'inherit' })
+    child.on('close', (code) => process.exit(code ?? 1))
+  } catch (error) {
+    process.stderr.write(`${error.message.trimEnd()}\n`)
+    process.exit(1)
+  }
+}

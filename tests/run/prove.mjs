@@ -1,0 +1,3 @@
+import { onward } from './onward.mjs'
+
+await onward('tests/prove/main.ts')
