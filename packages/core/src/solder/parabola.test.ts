@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { curvature, firstPassing, highest, parabolaAt, startSlope } from './parabola.ts'
 
-const number = fc.double({ min: -100, max: 100, noNaN: true })
+const number = fc.integer({ min: -100, max: 100 })
 
 describe('the parabola of a step', () => {
   test('goes through start, a third and the end', () => {
@@ -30,8 +30,9 @@ describe('the parabola of a step', () => {
 
   test('the first passing is the first of many places looked at', () => {
     fc.assert(
-      fc.property(number, number, number, number, fc.boolean(), (a, b, c, bound, upwards) => {
-        fc.pre(Math.abs(a - bound) > 1e-6)
+      fc.property(number, number, number, number, fc.boolean(), (a, b, c, whole, upwards) => {
+        // Off the whole numbers no parabola of theirs just touches it.
+        const bound = whole + 0.123
         const sign = upwards ? 1 : -1
         fc.pre(sign * (bound - a) > 0)
         const x = firstPassing(a, b, c, bound, upwards)
