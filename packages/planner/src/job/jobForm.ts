@@ -6,6 +6,7 @@ import { formPlaces } from './formPlaces.ts'
 import { repairJobShape } from './repairJobSchema.ts'
 import { twoSpellings } from './spellings.ts'
 
+/** How an answer is given: a number with a unit, two of them, a bare number, one or more words, yes or no, a text. */
 export type FormShape = 'quantity' | 'interval' | 'number' | 'choice' | 'choices' | 'yes-no' | 'text'
 
 /** One answer of the job, as a form asks for it. Everything in it is read from the schema. */
@@ -35,6 +36,7 @@ export interface FormField {
   readonly onlyOf?: string
 }
 
+/** Answers that belong together, as the job file groups them. */
 export interface FormGroup {
   /** Where its fields stand in the job; '' for the job itself. */
   readonly at: string
@@ -59,14 +61,18 @@ interface Facts {
   readonly entries?: Readonly<Record<string, string>>
   readonly values?: readonly unknown[]
 }
-interface Bag {
-  readonly exclusiveMinimum?: number
-  readonly multipleOf?: number
+interface Check {
+  readonly check: string
+  readonly inclusive?: boolean
+  readonly value?: number
   readonly maximum?: number
 }
 
 const facts = (schema: Schema): Facts => schema._zod.def as unknown as Facts
-const bag = (schema: Schema): Bag => schema._zod.bag as Bag
+const checks = (schema: Schema): readonly Check[] => (schema._zod.def.checks ?? []).map((check) => check._zod.def as unknown as Check)
+const most = (schema: Schema): number | undefined => checks(schema).find((check) => check.check === 'max_length')?.maximum
+const excludesLow = (schema: Schema): boolean => checks(schema).some((check) => check.check === 'greater_than' && check.inclusive === false)
+const isWhole = (schema: Schema): boolean => checks(schema).some((check) => check.check === 'multiple_of' && check.value === 1)
 const isOptional = (schema: Schema): boolean => facts(schema).type === 'optional'
 
 function shapeOf(schema: Schema, meta: FieldMeta): FormShape {
@@ -95,15 +101,16 @@ function leaf(schema: Schema, path: string, group: string, onlyOf?: string): For
   const ends = facts(described).type === 'object' ? unwrap(fieldsOf(described).low ?? described) : described
   const values = Object.values(facts(described).entries ?? {})
   const key = path.split('.').at(-1)
+  const longest = facts(described).type === 'string' ? most(described) : undefined
   const written = twoSpellings[group]?.find((pair) => pair.fixed === key)?.written
   return {
     path,
     shape: shapeOf(inner, meta),
     needed: !isOptional(schema),
     ...meta,
-    ...(bag(ends).exclusiveMinimum === undefined ? {} : { aboveLow: true }),
-    ...(bag(described).multipleOf === 1 ? { whole: true } : {}),
-    ...(facts(described).type === 'string' && bag(described).maximum !== undefined ? { longest: bag(described).maximum } : {}),
+    ...(excludesLow(ends) ? { aboveLow: true } : {}),
+    ...(isWhole(described) ? { whole: true } : {}),
+    ...(longest === undefined ? {} : { longest }),
     ...(values.length === 0 ? {} : { values }),
     ...(written === undefined ? {} : { written }),
     ...(onlyOf === undefined ? {} : { onlyOf }),
@@ -146,7 +153,7 @@ function groupAt(place: (typeof formPlaces)[number]): FormGroup {
   return {
     ...rest,
     needed: !isOptional(schema),
-    ...(element === undefined ? {} : { most: bag(inner).maximum ?? 1 }),
+    ...(element === undefined ? {} : { most: most(inner) ?? 1 }),
     kinds,
     fields: kinds.length > 0 ? unionLeaves(element ?? inner, place.at, kinds) : leaves(element ?? inner, place.at, ''),
   }
