@@ -9,7 +9,7 @@ import { type Lump, newLump } from './lump.ts'
 import { newStep } from './stepState.ts'
 
 /** Error allowed within a step at accuracy 1, in K, and how it falls for finer ones: errors of many steps add. */
-const stepToleranceK = 0.012
+const stepToleranceK = 0.008
 const toleranceGrade = 1.5
 /** The first step is this many doublings shorter than the shortest time of interest. */
 const startLevels = 8

@@ -27,7 +27,6 @@ export interface WireModes {
   readonly store: Float64Array
   /** From a profile of the free nodes to the modes, row by row; only where asked for. */
   readonly base: readonly Float64Array[] | null
-  readonly rootStore: Float64Array
 }
 
 /** Turns the linked nodes into modes; withBase also keeps the whole base, which a change of the surroundings needs. */
@@ -87,6 +86,5 @@ export function wireModes(matrix: FinMatrix, stubNode: number, withBase: boolean
     lossOffsetW,
     store,
     base: withBase ? base : null,
-    rootStore,
   }
 }
