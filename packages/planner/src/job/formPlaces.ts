@@ -9,6 +9,8 @@ export interface FormPlace {
   readonly sentence: string
   readonly part: 'see' | 'measured' | 'have'
   readonly oneOf: readonly (readonly string[])[]
+  /** How the field that tells the kinds of a union apart is asked for. */
+  readonly kindAsked?: { readonly title: string; readonly description: string }
   /** Fields of the job itself that stand in this group. */
   readonly names: readonly string[]
 }
@@ -71,7 +73,16 @@ export const formPlaces: readonly FormPlace[] = [
     oneOf: [],
     names: [],
   },
-  { at: 'tools', id: 'tools', title: 'Heat tools', sentence: 'Irons and hot air that you have.', part: 'have', oneOf: [], names: [] },
+  {
+    at: 'tools',
+    id: 'tools',
+    title: 'Heat tools',
+    sentence: 'Irons and hot air that you have.',
+    part: 'have',
+    oneOf: [],
+    kindAsked: { title: 'Kind of tool', description: 'An iron touches the joint; hot air blows on it.' },
+    names: [],
+  },
   { at: '', id: 'solders', title: 'Solder', sentence: 'Alloys that you have.', part: 'have', oneOf: [], names: ['solders'] },
   { at: 'sleeves', id: 'sleeves', title: 'Sleeves', sentence: 'Heat-shrink tube that you have.', part: 'have', oneOf: [], names: [] },
   { at: '', id: 'sheet', title: 'This sheet', sentence: 'A name for the job card.', part: 'have', oneOf: [], names: ['title', 'units'] },

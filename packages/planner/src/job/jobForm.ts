@@ -135,8 +135,19 @@ function unionLeaves(schema: Schema, group: string, kinds: readonly string[]): r
   return [...common, ...byKind.flatMap((fields) => fields.filter((field) => !shared(field)))]
 }
 
+/** The literal that tells the kinds of a union apart has no entry in the registry: its words are the schema's, its question is the form's. */
+const kindField = (kinds: readonly string[], asked: { readonly title: string; readonly description: string }): FormField => ({
+  path: 'kind',
+  shape: 'choice',
+  needed: true,
+  ...asked,
+  allowed: kinds.join(', '),
+  example: `"${kinds[0] ?? ''}"`,
+  values: kinds,
+})
+
 function groupAt(place: (typeof formPlaces)[number]): FormGroup {
-  const { names, ...rest } = place
+  const { names, kindAsked, ...rest } = place
   const shape = fieldsOf(repairJobShape)
   if (place.at === '') {
     const fields = names.flatMap((name) => {
@@ -155,7 +166,10 @@ function groupAt(place: (typeof formPlaces)[number]): FormGroup {
     needed: !isOptional(schema),
     ...(element === undefined ? {} : { most: most(inner) ?? 1 }),
     kinds,
-    fields: kinds.length > 0 ? unionLeaves(element ?? inner, place.at, kinds) : leaves(element ?? inner, place.at, ''),
+    fields: [
+      ...(kindAsked === undefined ? [] : [kindField(kinds, kindAsked)]),
+      ...(kinds.length > 0 ? unionLeaves(element ?? inner, place.at, kinds) : leaves(element ?? inner, place.at, '')),
+    ],
   }
 }
 

@@ -1,0 +1,41 @@
+import { type FormField, type FormGroup, jobForm } from '@strandwise/planner/job'
+import { type Answers, pathIn } from './answers.ts'
+
+type Plain = Readonly<Record<string, unknown>>
+const isPlain = (value: unknown): value is Plain => typeof value === 'object' && value !== null && !Array.isArray(value)
+
+function inside(value: unknown, path: string): unknown {
+  return path.split('.').reduce<unknown>((node, key) => (isPlain(node) && Object.hasOwn(node, key) ? node[key] : undefined), value)
+}
+
+const asText = (value: unknown): string => (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : '')
+
+/** What the job says for a field, under either of its names. */
+function given(holder: unknown, field: FormField): unknown {
+  const fixed = inside(holder, field.path)
+  if (fixed !== undefined || field.written === undefined) return fixed
+  return inside(holder, [...field.path.split('.').slice(0, -1), field.written].join('.'))
+}
+
+function fieldTexts(holder: unknown, at: string, group: FormGroup): readonly (readonly [string, string])[] {
+  return group.fields.flatMap((field) => {
+    const value = given(holder, field)
+    if (value === undefined) return []
+    const path = pathIn(at, field.path)
+    if (field.shape === 'choices') return Array.isArray(value) ? [[path, value.map(asText).join(',')] as const] : []
+    if (field.shape === 'interval') return isPlain(value) ? [[`${path}.low`, asText(value.low)] as const, [`${path}.high`, asText(value.high)] as const] : []
+    return [[path, asText(value)] as const]
+  })
+}
+
+/** The form filled from a job, in either spelling: a quantity that was typed with its unit stands there so again. */
+export function answersFrom(job: unknown): Answers {
+  const texts = jobForm.flatMap((group) => {
+    if (group.at === '') return fieldTexts(job, '', group)
+    const value = inside(job, group.at)
+    if (group.most === undefined) return fieldTexts(value, group.at, group)
+    const entries = Array.isArray(value) ? value.slice(0, group.most) : []
+    return [[group.at, String(entries.length)] as const, ...entries.flatMap((entry, index) => fieldTexts(entry, `${group.at}.${index}`, group))]
+  })
+  return Object.fromEntries(texts)
+}

@@ -1,0 +1,35 @@
+/** Words of the job file that need more than their hyphens taken out to be read by a person. */
+const special: Readonly<Record<string, string>> = {
+  'source+': 'source, plus',
+  'source-': 'source, minus',
+  'fuse-in': 'fuse, source side',
+  'fuse-out': 'fuse, load side',
+  'joint-in': 'joint, source side',
+  'joint-out': 'joint, load side',
+  'terminal-wire': 'terminal, on its wire',
+  'terminal-mate': 'terminal, on its mate',
+  'load+': 'load, plus',
+  'load-': 'load, minus',
+  'return-joint': 'joint in the return',
+  'aluminium-1350': 'aluminium 1350',
+  'brass-cuzn30': 'brass CuZn30',
+  'brass-cuzn37': 'brass CuZn37',
+  'phosphor-bronze-cusn5': 'phosphor bronze CuSn5',
+  'polyolefin-adhesive-lined': 'polyolefin, adhesive-lined',
+  resistance: 'ohms, two leads',
+  drop: 'drop under load',
+  'four-wire': 'ohms, four wires',
+  voltage: 'volts between two places',
+  dc: 'direct, DC',
+  ac: 'alternating, AC',
+  inch: 'inch',
+  true: 'yes',
+  false: 'no',
+}
+
+/** A word of the job file as the form shows it. */
+export function choiceWord(value: string): string {
+  if (Object.hasOwn(special, value)) return special[value] ?? value
+  // Alloys and standards keep their own spelling.
+  return /[A-Z0-9]/.test(value) ? value : value.replaceAll('-', ' ')
+}

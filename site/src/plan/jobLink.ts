@@ -1,0 +1,136 @@
+import { issueLine, JobError, parseRepairJob } from '@strandwise/planner/job'
+import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate'
+
+/** What stands before the data: a later form of link gets another number. */
+const prefix = 'job1.'
+const anyPrefix = /^job(\d{1,6})\./
+/** A job of every field filled is some 6 kB of text; these are far above it and far below what could stall a phone. */
+const longestLink = 24_000
+const longestJobText = 200_000
+const pushedAtOnce = 64
+
+export type LinkFault = 'version' | 'too-long' | 'damaged' | 'not-a-job' | 'markup'
+
+/** A link that can't be used; its message is a sentence for the person who opened it. */
+export class LinkError extends Error {
+  override readonly name = 'LinkError'
+  readonly fault: LinkFault
+
+  constructor(fault: LinkFault, message: string) {
+    super(message)
+    this.fault = fault
+  }
+}
+
+const damaged = () => new LinkError('damaged', 'This link is cut short or was changed on its way. Ask for it again, or ask for the job as a file.')
+const tooLong = () => new LinkError('too-long', 'This link is longer than any job. It was not opened.')
+
+/** FNV-1a, 32 bits: a changed character shows, where the packed data alone might still unpack to something else. */
+function checkWord(text: string): string {
+  let hash = 0x811c9dc5
+  for (const byte of strToU8(text)) hash = Math.imul(hash ^ byte, 0x01000193)
+  return (hash >>> 0).toString(36).padStart(7, '0')
+}
+
+const toLetters = (bytes: Uint8Array): string => btoa(strFromU8(bytes, true)).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')
+
+function toBytes(letters: string): Uint8Array {
+  if (!/^[\w-]+$/.test(letters)) throw damaged()
+  try {
+    return strToU8(atob(letters.replaceAll('-', '+').replaceAll('_', '/')), true)
+  } catch {
+    throw damaged()
+  }
+}
+
+/** Unpacks in small pieces, so that a link which unpacks to megabytes is stopped long before. */
+function unpack(bytes: Uint8Array): string {
+  const pieces: Uint8Array[] = []
+  let length = 0
+  const inflate = new Inflate((piece) => {
+    length += piece.length
+    pieces.push(piece)
+  })
+  try {
+    for (let at = 0; at < bytes.length; at += pushedAtOnce) {
+      inflate.push(bytes.subarray(at, at + pushedAtOnce), at + pushedAtOnce >= bytes.length)
+      if (length > longestJobText) break
+    }
+  } catch {
+    throw damaged()
+  }
+  if (length > longestJobText) throw tooLong()
+  const whole = new Uint8Array(length)
+  let at = 0
+  for (const piece of pieces) {
+    whole.set(piece, at)
+    at += piece.length
+  }
+  return strFromU8(whole)
+}
+
+/** Text in a job that looks like markup; a link from a stranger is the wrong place for it. */
+function markupIn(value: unknown, path: string): string | null {
+  if (typeof value === 'string') return /[<>]/.test(value) ? path : null
+  if (typeof value !== 'object' || value === null) return null
+  for (const [key, inside] of Object.entries(value)) {
+    const found = /[<>]/.test(key) ? path : markupIn(inside, path === '' ? key : `${path}.${key}`)
+    if (found !== null) return found
+  }
+  return null
+}
+
+/**
+ * A whole job as the fragment of a link, without the "#".
+ *
+ * @throws LinkError where a text holds < or >, or the job is too long for a link
+ */
+export function jobToFragment(job: unknown): string {
+  const field = markupIn(job, '')
+  if (field !== null) throw new LinkError('markup', `A link can't carry < or >. Take them out of ${field}, or save the job as a file.`)
+  const text = JSON.stringify(job)
+  const fragment = `${prefix}${checkWord(text)}.${toLetters(deflateSync(strToU8(text), { level: 9 }))}`
+  if (fragment.length > longestLink) throw new LinkError('too-long', 'This job is too long for a link. Save it as a file instead.')
+  return fragment
+}
+
+/** Whether a fragment means to be a job; any other is an anchor of the page. */
+export const isJobFragment = (fragment: string): boolean => /^job\d*(?:\.|$)/.test(fragment)
+
+/**
+ * The job in a link's fragment, as it was typed; it has passed the schema.
+ *
+ * @throws LinkError for every link that can't be used, with a sentence that says why
+ */
+export function jobFromFragment(fragment: string): unknown {
+  const version = anyPrefix.exec(fragment)?.[1]
+  if (version !== undefined && version !== '1')
+    throw new LinkError('version', `This link is of form ${Number(version)}; this page reads form 1. Make the link again with the page as it is now.`)
+  if (fragment.length > longestLink) throw tooLong()
+  const [check = '', data = '', ...rest] = fragment.startsWith(prefix) ? fragment.slice(prefix.length).split('.') : []
+  if (data === '' || rest.length > 0) throw damaged()
+  const text = unpack(toBytes(data))
+  if (checkWord(text) !== check) throw damaged()
+  let job: unknown
+  try {
+    job = JSON.parse(text)
+  } catch {
+    throw damaged()
+  }
+  return checkedJob(job, 'This link')
+}
+
+/** A job from outside, judged by the schema; `what` begins the sentence that refuses it. */
+export function checkedJob(job: unknown, what: string): unknown {
+  const field = what === 'This link' ? markupIn(job, '') : null
+  if (field !== null) throw new LinkError('markup', `${what} carries < or > in ${field === '' ? 'a name' : field.slice(0, 60)}. It was not opened.`)
+  try {
+    parseRepairJob(job)
+    return job
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error
+    const first = error.issues[0]
+    const more = error.issues.length > 1 ? ` and ${error.issues.length - 1} more` : ''
+    throw new LinkError('not-a-job', `${what} holds no usable job. ${first === undefined ? '' : issueLine(first).slice(0, 300)}${more}.`)
+  }
+}

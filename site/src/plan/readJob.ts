@@ -1,0 +1,193 @@
+import { type FormField, JobError, parseRepairJob, type RepairJob } from '@strandwise/planner/job'
+import type { QuantityKind } from '@strandwise/working/quantity'
+import { type Answers, type AskedField, askedFields, isBlank, pathIn } from './answers.ts'
+import { issueAtField } from './issueAtField.ts'
+import { isRefusal, type ReadAs, type ReadNumber, type Refusal, readTyped } from './readTyped.ts'
+
+export interface Problem extends Refusal {
+  readonly path: string
+}
+
+export interface Missing {
+  readonly path: string
+  readonly title: string
+}
+
+/** A number that was read, in its field's own unit. */
+export interface Heard {
+  readonly value: number
+  readonly kind: QuantityKind
+}
+
+export interface ReadJob {
+  /** The job in its fixed units, where nothing is missing or refused. */
+  readonly job: RepairJob | null
+  /** The same as a job file holds it, each quantity as it was typed. */
+  readonly typed: Readonly<Record<string, unknown>>
+  readonly problems: readonly Problem[]
+  readonly missing: readonly Missing[]
+  readonly heard: Readonly<Record<string, Heard>>
+}
+
+type Tree = Record<string, unknown>
+
+/** Sets a value at a dotted path; a number in the path is a place in a list. */
+function put(tree: Tree, path: string, value: unknown): void {
+  const keys = path.split('.')
+  const last = keys.pop() ?? ''
+  let node: Tree = tree
+  for (const [index, key] of keys.entries()) {
+    const child = node[key] ?? (/^\d+$/.test(keys[index + 1] ?? '') ? [] : {})
+    node[key] = child
+    node = child as Tree
+  }
+  node[last] = value
+}
+
+/** What a number in this field is read as; a reading's unit hangs on its kind, `null` until that is said. */
+export function readAs(asked: AskedField, answers: Answers): ReadAs | null {
+  const { field } = asked
+  if (field.kind !== undefined) return { kind: field.kind, unit: field.unit ?? '' }
+  if (field.path === 'percentOfReading') return { kind: 'ratio', unit: '%' }
+  if (asked.group.at !== 'readings' || (field.path !== 'value' && field.path !== 'resolution')) return { kind: 'ratio', unit: '' }
+  const kind = answers[pathIn(asked.holder, 'kind')] ?? ''
+  if (kind === '') return null
+  return kind === 'resistance' || kind === 'four-wire' ? { kind: 'resistanceOhm', unit: 'Ω' } : { kind: 'voltageV', unit: 'V' }
+}
+
+class Reader {
+  readonly answers: Answers
+  readonly fixed: Tree = { version: 1 }
+  readonly typed: Tree = { version: 1 }
+  readonly problems: Problem[] = []
+  readonly missing: Missing[] = []
+  readonly heard: Record<string, Heard> = {}
+
+  constructor(answers: Answers) {
+    this.answers = answers
+  }
+
+  #text(name: string): string {
+    return (this.answers[name] ?? '').trim()
+  }
+
+  #both(path: string, value: unknown): void {
+    put(this.fixed, path, value)
+    put(this.typed, path, value)
+  }
+
+  #number(name: string, asked: AskedField, as: ReadAs): ReadNumber | null {
+    const text = this.#text(name)
+    const found = readTyped(as.unit === '%' ? text.replace(/\s*%$/, '') : text, asked.field, as)
+    if (isRefusal(found)) {
+      this.problems.push({ path: name, ...found })
+      return null
+    }
+    if (as.kind !== 'ratio') this.heard[name] = { value: found.value, kind: as.kind }
+    return found
+  }
+
+  field(asked: AskedField): void {
+    const { field, path } = asked
+    if (field.shape === 'interval' || field.shape === 'quantity' || field.shape === 'number') {
+      const as = readAs(asked, this.answers)
+      if (as !== null && field.shape === 'interval') this.#interval(asked, as)
+      else if (as !== null) this.#quantity(asked, as)
+      return
+    }
+    const text = this.#text(path)
+    const value = wordsOf(text, field)
+    if (value !== undefined) this.#both(path, value)
+    else this.problems.push({ path, read: `“${text.slice(0, 40)}”`, allowed: field.allowed, example: field.example.replaceAll('"', '') })
+  }
+
+  #quantity(asked: AskedField, as: ReadAs): void {
+    const { field, path } = asked
+    const found = this.#number(path, asked, as)
+    if (found === null) return
+    put(this.fixed, path, found.value)
+    if (typeof found.typed === 'string' && field.written !== undefined) put(this.typed, pathBeside(path, field.written), found.typed)
+    // A reading's own value takes its unit under the same name.
+    else put(this.typed, path, field.path === 'value' ? found.typed : found.value)
+  }
+
+  #interval(asked: AskedField, as: ReadAs): void {
+    const { field, path } = asked
+    const ends = ['low', 'high'] as const
+    const absent = ends.filter((end) => this.#text(`${path}.${end}`) === '')
+    if (absent.length > 0) {
+      this.missing.push(...absent.map((end) => ({ path: `${path}.${end}`, title: `${field.title}, ${end}` })))
+      return
+    }
+    const [low, high] = ends.map((end) => this.#number(`${path}.${end}`, asked, as))
+    if (!low || !high) return
+    if (low.value > high.value) {
+      const read = `${this.#text(`${path}.low`)} to ${this.#text(`${path}.high`)}`
+      this.problems.push({
+        path: `${path}.high`,
+        read,
+        allowed: 'low first, then high',
+        example: `${this.#text(`${path}.high`)} to ${this.#text(`${path}.low`)}`,
+      })
+      return
+    }
+    put(this.fixed, path, { low: low.value, high: high.value })
+    const asText = field.written !== undefined && (typeof low.typed === 'string' || typeof high.typed === 'string')
+    const name = asText ? pathBeside(path, field.written ?? '') : path
+    put(this.typed, name, asText ? { low: low.typed, high: high.typed } : { low: low.value, high: high.value })
+  }
+}
+
+const pathBeside = (path: string, name: string): string => [...path.split('.').slice(0, -1), name].join('.')
+
+/** What was chosen or written, as a job file holds it; undefined where the field does not allow it. */
+function wordsOf(text: string, field: FormField): unknown {
+  const known = (word: string) => field.values?.includes(word) === true
+  if (field.shape === 'yes-no') return text === 'true' || text === 'false' ? text === 'true' : undefined
+  if (field.shape === 'choice') return known(text) ? text : undefined
+  if (field.shape === 'choices') return text.split(',').every(known) ? text.split(',') : undefined
+  return text.length <= (field.longest ?? text.length) ? text : undefined
+}
+
+/** Of fields that exclude one another: which is one too many, or that none is there. */
+function oneOfEach(reader: Reader, asked: readonly AskedField[]): void {
+  const groups = new Map(asked.filter((item) => item.group.oneOf.length > 0).map((item) => [item.holder, item.group]))
+  for (const [holder, group] of groups) {
+    for (const names of group.oneOf) {
+      const fields = names.flatMap((name) => asked.filter((item) => item.holder === holder && item.field.path === name))
+      const given = fields.filter((item) => !isBlank(reader.answers, item.field, item.path))
+      const titles = fields.map((item) => item.field.title.toLowerCase()).join(' or ')
+      const [first, second] = given
+      if (first === undefined) reader.missing.push({ path: fields[0]?.path ?? holder, title: titles })
+      else if (second !== undefined)
+        reader.problems.push({
+          path: second.path,
+          read: `both ${first.field.title.toLowerCase()} and ${second.field.title.toLowerCase()}`,
+          allowed: `one of ${titles}`,
+          example: `empty this field, and leave ${first.field.title.toLowerCase()}`,
+        })
+    }
+  }
+}
+
+/** The answers as a job: read in the units typed, then judged by the schema's own rules. */
+export function readJob(answers: Answers): ReadJob {
+  const reader = new Reader(answers)
+  const asked = askedFields(answers)
+  const begun = new Set(asked.filter((item) => item.group.most !== undefined || !isBlank(answers, item.field, item.path)).map((item) => item.holder))
+  for (const item of asked) {
+    if (!isBlank(answers, item.field, item.path)) reader.field(item)
+    else if (item.field.needed && (item.group.needed || begun.has(item.holder))) reader.missing.push({ path: item.path, title: item.field.title })
+  }
+  oneOfEach(reader, asked)
+  const { typed, heard } = reader
+  const order = new Map(asked.map((item, index) => [item.path, index]))
+  const missing = [...reader.missing].sort((a, b) => (order.get(a.path) ?? 0) - (order.get(b.path) ?? 0))
+  if (reader.problems.length > 0 || missing.length > 0) return { job: null, typed, problems: reader.problems, missing, heard }
+  try {
+    return { job: parseRepairJob(reader.fixed), typed, problems: [], missing, heard }
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error
+    return { job: null, typed, problems: error.issues.map((issue) => issueAtField(issue, asked, answers)), missing, heard }
+  }
+}

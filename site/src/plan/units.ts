@@ -1,0 +1,51 @@
+import type { PlanValue } from '@strandwise/planner/plan'
+import { numberText } from '@strandwise/planner/report'
+import { formatQuantity, type QuantityKind } from '@strandwise/working/quantity'
+
+export type UnitSystem = 'metric' | 'inch' | 'both'
+
+export const unitSystem = (text: string | undefined): UnitSystem => (text === 'inch' || text === 'both' ? text : 'metric')
+
+/** Whether a quantity was typed in units of the inch system. */
+export const isInch = (text: string): boolean => /\d\s*(?:["″'′]|in\b|ft\b|mils?\b|°?F\b|lbf?\b|awg\b|cmil\b|kcmil\b)/i.test(text)
+
+/** Units that have another in the inch system; a plan prints no others that would need one. */
+const kinds: Readonly<Record<string, QuantityKind>> = {
+  mm: 'lengthMm',
+  m: 'lengthM',
+  '°C': 'temperatureC',
+  K: 'temperatureDifferenceK',
+  'mm²': 'areaMm2',
+  N: 'forceN',
+  'mm³': 'volumeMm3',
+}
+
+const significant = 3
+
+const inch = (value: number, kind: QuantityKind): string => formatQuantity(value, kind, { system: 'inch', significant })
+
+/** "(a to b) unit" of a sentence: numbers with the proper minus, thousands never grouped. */
+const measured = /(−|-)?(\d+(?:\.\d+)?)(?: to (−|-)?(\d+(?:\.\d+)?))? (mm²|mm³|mm|m|°C|K|N)(?![\w²³/])/g
+
+const number = (sign: string | undefined, digits: string): number => (sign === undefined ? 1 : -1) * Number(digits)
+
+/** Lengths, areas, temperatures and forces of a sentence in the units chosen. */
+export function inUnits(sentence: string, system: UnitSystem): string {
+  if (system === 'metric') return sentence
+  return sentence.replace(
+    measured,
+    (whole: string, sign: string | undefined, first: string, sign2: string | undefined, second: string | undefined, unit: string) => {
+      const kind = kinds[unit]
+      if (kind === undefined) return whole
+      const ends = [inch(number(sign, first), kind), ...(second === undefined ? [] : [inch(number(sign2, second), kind)])]
+      const other = ends.join(' to ')
+      return system === 'inch' ? other : `${whole} (${other})`
+    },
+  )
+}
+
+/** A value of the plan as the command prints it, in the units chosen; what is from memory says so. */
+export function valueIn(value: PlanValue, system: UnitSystem): string {
+  const text = inUnits(`${numberText(value)} ${value.unit}`.trim(), system)
+  return value.provenance.status === 'from memory' ? `${text} (from memory)` : text
+}
