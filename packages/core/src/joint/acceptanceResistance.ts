@@ -25,16 +25,31 @@ export type AcceptanceLimit = 'temperature' | 'drop' | 'plain-wire'
  * @symbol A - conductors.0.areaMm2 - mm2 - area of a wire's conductor; its other data and the second wire's as in jointState
  * @symbol R - result - ohm - the smallest of the three, beside which limit governs and each candidate
  * @domain currentA: above 0
- * @domain ambientC: from -173.15 to 1626.85
  * @domain jointLengthMm: above 0
  * @domain optional limitC: above -273.15
  * @domain optional allowedDropV: above 0
  * @domain optional plainWireMultiple: above 0
- * @domain conductors.0.areaMm2: above 0
+ * @domain as jointState
  * @throws DomainError outside the domain, and where no limit is given
  * @throws UnknownEntryError for a metal that the table does not hold
  * @example
- * acceptanceResistanceOhm({ currentA: 10, ambientC: 25, jointLengthMm: 10, limitC: 90, allowedDropV: 0.05, plainWireMultiple: 1, conductors: [{ areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17 }, { areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17 }] }) // { resistanceOhm: 0.00017241, governedBy: "plain-wire" }
+ * acceptanceResistanceOhm({
+ *   currentA: 9, ambientC: 40, pressurePa: 101325, jointLengthMm: 10, limitC: 90, allowedDropV: 0.05, plainWireMultiple: 1,
+ *   conductors: [
+ *     { areaMm2: 0.823, conductorDiameterMm: 1.2, insulationThicknessMm: 0.41, insulationConductivityWPerMK: 0.17, conductivityWPerMK: 391, resistivity20OhmM: 1.7241e-8, temperatureCoefficient20PerK: 0.00393, emissivity: 0.9 },
+ *     { areaMm2: 0.823, conductorDiameterMm: 1.2, insulationThicknessMm: 0.41, insulationConductivityWPerMK: 0.17 },
+ *   ],
+ *   sleeve: { lengthMm: 30, coreDiameterMm: 2.4, outsideDiameterMm: 3.9, conductivityWPerMK: 0.2, emissivity: 0.92 },
+ * }) // { resistanceOhm: 0.00020949, governedBy: "plain-wire" }
+ * @example
+ * acceptanceResistanceOhm({
+ *   currentA: 25, ambientC: 50, jointLengthMm: 10, limitC: 105,
+ *   conductors: [
+ *     { areaMm2: 2.5, conductorDiameterMm: 2.05, insulationThicknessMm: 0.8, insulationConductivityWPerMK: 0.17, filmWPerM2K: 12 },
+ *     { areaMm2: 2.5, conductorDiameterMm: 2.05, insulationThicknessMm: 0.8, insulationConductivityWPerMK: 0.17, filmWPerM2K: 12 },
+ *   ],
+ *   sleeve: { lengthMm: 40, coreDiameterMm: 3.9, outsideDiameterMm: 6.2, conductivityWPerMK: 0.2, filmWPerM2K: 12 },
+ * }) // { resistanceOhm: 0.00065633, governedBy: "temperature" }
  * @source derived: the joint in service solved for its resistance; the limits themselves are the caller's
  */
 export function acceptanceResistanceOhm(

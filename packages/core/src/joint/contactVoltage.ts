@@ -23,7 +23,7 @@ const lorenzV2PerK2 = 2.45e-8
 export function contactVoltageV(i: { readonly peakC: number; readonly bulkC: number }): number {
   const bulk = requireTemperature('bulkC', i.bulkC) - absoluteZeroC
   const peak = requireTemperature('peakC', i.peakC) - absoluteZeroC
-  if (peak < bulk) throw new DomainError('peakC', i.peakC, `at least bulkC, ${i.bulkC}`)
+  if (peak < bulk) throw new DomainError('peakC', i.peakC, `at least bulkC, ${i.bulkC}`, undefined, 'contradiction')
   return requireFiniteResult('peakC', i.peakC, 2 * Math.sqrt(lorenzV2PerK2 * (peak - bulk) * (peak + bulk)))
 }
 

@@ -1,5 +1,5 @@
 export { type AcceptanceInstruments, type AcceptanceReading, acceptanceReadings } from './acceptanceReadings.ts'
-export { acceptanceResistanceOhm } from './acceptanceResistance.ts'
+export { type AcceptanceLimit, acceptanceResistanceOhm } from './acceptanceResistance.ts'
 export { breakEvenOverlapMm } from './breakEvenOverlap.ts'
 export { constrictionResistanceOhm } from './constrictionResistance.ts'
 export { contactDefaults } from './contactDefaults.ts'

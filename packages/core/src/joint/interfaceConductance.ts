@@ -33,6 +33,7 @@ export function interfaceConductanceSPerM(i: {
   const ρs = requirePositive('layerOhmM', i.layerOhmM)
   const ρc = i.filmOhmM2 === undefined ? lapDefaults.filmOhmM2 : requireNotNegative('filmOhmM2', i.filmOhmM2)
   const crossed = ρs * s + ρc
-  if (crossed === 0) throw new DomainError('layerMm', i.layerMm, 'above 0 where there is no film: nothing would stand between the conductors')
+  if (crossed === 0)
+    throw new DomainError('layerMm', i.layerMm, 'above 0 where there is no film: nothing would stand between the conductors', undefined, 'contradiction')
   return requireFiniteResult('bondWidthMm', i.bondWidthMm, w / crossed)
 }

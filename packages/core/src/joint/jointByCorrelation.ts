@@ -1,8 +1,10 @@
 import { ConvergenceError } from '../errors/index.ts'
 import { wireRunawayA } from './jointLinear.ts'
-import { type JointModel, ownHeatW, referenceC } from './jointModel.ts'
+import { type JointModel, referenceC } from './jointModel.ts'
 import type { JointState } from './jointSite.ts'
-import { moveTo, startZone, sweep, type Zone } from './sleeveZone.ts'
+import { ownHeatW } from './ownResistance.ts'
+import { moveTo, sweep } from './sleeveSweep.ts'
+import { startZone, type Zone } from './sleeveZone.ts'
 
 /** Steps of the search; each halves the digits that are missing once it is near. */
 const mostSteps = 80

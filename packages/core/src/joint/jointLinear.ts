@@ -11,7 +11,7 @@ const justBelow = 1 - 1e-13
 const endlessWPerMK = 1e30
 
 /** Rises above ambient are linear in the joint's rise: the flow into a wire is Y rise - B, the sleeve's end rises to (scale rise + lift)/c0. */
-export interface LinearSide {
+interface LinearSide {
   readonly stable: boolean
   readonly farRise: number
   readonly Y: number
@@ -22,7 +22,7 @@ export interface LinearSide {
 }
 
 /** G' in W/(m K): wall and film in series. endless: as if the film let everything through, which radiation does at any height of temperature. */
-export function conductancePerM(way: WayOut, endless: boolean): number {
+function conductancePerM(way: WayOut, endless: boolean): number {
   const filmMKPerW = endless ? 1 / endlessWPerMK : 1 / (Math.PI * way.outsideM * (way.filmWPerM2K ?? 0))
   return 1 / (way.wallMKPerW + filmMKPerW)
 }

@@ -1,6 +1,7 @@
 import { largestJointCurrentA, linearSide } from './jointLinear.ts'
-import { type JointModel, ownHeatW } from './jointModel.ts'
+import type { JointModel } from './jointModel.ts'
 import type { JointState } from './jointSite.ts'
+import { ownHeatW } from './ownResistance.ts'
 
 /** The joint at rest with given film coefficients: closed form. */
 export function linearState(model: JointModel, R: number, a: number): JointState {

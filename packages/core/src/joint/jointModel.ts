@@ -1,6 +1,5 @@
-import { DomainError, requireBetween, requireChoice, requireFinite, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
-import { airHighestC, airLowestC } from '../heat/constants.ts'
-import { type Correlation, correlations, insulationResistanceMKPerW } from '../heat/index.ts'
+import { DomainError, requireBetween, requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { airHighestC, airLowestC, type Correlation, correlations, insulationResistanceMKPerW } from '../heat/index.ts'
 import { metal } from '../materials/index.ts'
 import { type JointSide, type JointSite, jointDefaults } from './jointSite.ts'
 import { mmPerM } from './lapPair.ts'
@@ -62,7 +61,13 @@ export function jointModel(i: JointSite): JointModel {
   const sides = [first, alike(first, second) ? first : second] as const
   for (const { alpha } of sides) {
     if (!(1 + alpha * (ambientC - referenceC) > 0))
-      throw new DomainError('ambientC', ambientC, `above ${(referenceC - 1 / alpha).toPrecision(4)}, where the straight line of resistance reaches 0`)
+      throw new DomainError(
+        'ambientC',
+        ambientC,
+        `above ${(referenceC - 1 / alpha).toPrecision(4)}, where the straight line of resistance reaches 0`,
+        undefined,
+        'contradiction',
+      )
   }
   const ceilingC = Math.min(sides[0].meltingC, sides[1].meltingC)
   return { currentA, ambientC, pressurePa, morgan: correlation === 'morgan', linear, sleeveM, sides, ceilingC }
@@ -130,22 +135,4 @@ function sideModel(side: JointSide, index: number, linear: boolean, sleeve: WayO
     },
     sleeve,
   }
-}
-
-/** The joint's own resistance at 20 degC and its temperature coefficient, checked against the ambient temperature. */
-export function jointResistance(ohm: number, coefficientPerK: number | undefined, ambientC: number): { readonly R: number; readonly a: number } {
-  const R = requireNotNegative('jointResistanceOhm', ohm)
-  const a = coefficientPerK === undefined ? jointDefaults.jointResistanceCoefficientPerK : requireNotNegative('jointResistanceCoefficientPerK', coefficientPerK)
-  if (!(requireFinite('jointResistanceCoefficientPerK', 1 + a * (ambientC - referenceC)) > 0))
-    throw new DomainError(
-      'jointResistanceCoefficientPerK',
-      a,
-      `below ${1 / (referenceC - ambientC)}: at ${ambientC} °C the joint's resistance would be negative`,
-    )
-  return { R, a }
-}
-
-/** Heat made by the joint itself, in W. */
-export function ownHeatW(currentA: number, R: number, a: number, jointC: number): number {
-  return currentA * currentA * R * (1 + a * (jointC - referenceC))
 }

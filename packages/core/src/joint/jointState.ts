@@ -2,8 +2,9 @@ import { NoSteadyStateError, requireFiniteResult } from '../errors/index.ts'
 import { stateByCorrelation } from './jointByCorrelation.ts'
 import { largestJointCurrentA, settles } from './jointLinear.ts'
 import { linearState } from './jointLinearState.ts'
-import { jointModel, jointResistance } from './jointModel.ts'
+import { jointModel } from './jointModel.ts'
 import type { JointSite, JointState } from './jointSite.ts'
+import { jointResistance } from './ownResistance.ts'
 
 /**
  * A joint in service at rest: how hot it is, how hot its wires are far away, what each carries off, and the current past which it would not settle.
@@ -43,13 +44,36 @@ import type { JointSite, JointState } from './jointSite.ts'
  * @domain optional conductors.0.resistivity20OhmM: above 0
  * @domain optional conductors.0.temperatureCoefficient20PerK: at least 0
  * @domain optional conductors.0.emissivity: from 0 to 1
+ * @domain optional conductors.0.filmWPerM2K: above 0
+ * @domain sleeve.lengthMm: above 0
+ * @domain sleeve.coreDiameterMm: above 0
+ * @domain sleeve.outsideDiameterMm: above 0
+ * @domain sleeve.conductivityWPerMK: above 0
+ * @domain optional sleeve.emissivity: from 0 to 1
+ * @domain optional sleeve.filmWPerM2K: above 0
  * @domain optional pressurePa: above 0
  * @throws DomainError outside the domain, and where film coefficients are given for some surfaces and not for others
  * @throws NoSteadyStateError with cause runaway and the largest current that has a steady joint
  * @throws UnknownEntryError for a metal that the table does not hold
  * @throws ConvergenceError where a steady joint exists and is not found
  * @example
- * jointState({ currentA: 10, ambientC: 25, jointResistanceOhm: 0.001, jointResistanceCoefficientPerK: 0, conductors: [{ areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, conductivityWPerMK: 391, resistivity20OhmM: 1.7241e-8, temperatureCoefficient20PerK: 0.00393, emissivity: 0.9 }, { areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17 }], sleeve: null, pressurePa: 101325 }) // { jointC: 45.18, farC: [38.611, 38.611], wireFlowW: [0.05, 0.05] }
+ * jointState({
+ *   currentA: 9, ambientC: 40, pressurePa: 101325, jointResistanceOhm: 0.02, jointResistanceCoefficientPerK: 0,
+ *   conductors: [
+ *     { areaMm2: 0.823, conductorDiameterMm: 1.2, insulationThicknessMm: 0.41, insulationConductivityWPerMK: 0.17, conductivityWPerMK: 391, resistivity20OhmM: 1.7241e-8, temperatureCoefficient20PerK: 0.00393, emissivity: 0.9 },
+ *     { areaMm2: 0.823, conductorDiameterMm: 1.2, insulationThicknessMm: 0.41, insulationConductivityWPerMK: 0.17 },
+ *   ],
+ *   sleeve: { lengthMm: 30, coreDiameterMm: 2.4, outsideDiameterMm: 3.9, conductivityWPerMK: 0.2, emissivity: 0.92 },
+ * }) // { jointC: 149.46, farC: [54.78, 54.78], wireFlowW: [0.81, 0.81], sleeveEndC: [120.17, 120.17], largestCurrentA: 157.84 }
+ * @example
+ * jointState({
+ *   currentA: 25, ambientC: 50, jointResistanceOhm: 0.005,
+ *   conductors: [
+ *     { areaMm2: 2.5, conductorDiameterMm: 2.05, insulationThicknessMm: 0.8, insulationConductivityWPerMK: 0.17, filmWPerM2K: 12 },
+ *     { areaMm2: 2.5, conductorDiameterMm: 2.05, insulationThicknessMm: 0.8, insulationConductivityWPerMK: 0.17, filmWPerM2K: 12 },
+ *   ],
+ *   sleeve: { lengthMm: 40, coreDiameterMm: 3.9, outsideDiameterMm: 6.2, conductivityWPerMK: 0.2, filmWPerM2K: 12 },
+ * }) // { jointC: 219.76, farC: [93.353, 93.353], sleeveEndC: [193.3, 193.3], largestCurrentA: 68.74 }
  * @source derived: fins with their own heat; natural convection after Churchill and Chu 1975 or Morgan 1975
  */
 export function jointState(i: JointSite & { readonly jointResistanceOhm: number; readonly jointResistanceCoefficientPerK?: number }): JointState {

@@ -1,4 +1,4 @@
-import { DomainError, requireBetween } from '../errors/index.ts'
+import { DomainError, requireNotNegative } from '../errors/index.ts'
 import { couplingPerM, type LapPair, mmPerM, requireLapPair, shortestCoupling } from './lapPair.ts'
 
 /**
@@ -32,7 +32,8 @@ export function lapCurrents(i: LapPair & { readonly atMm: readonly number[] }): 
   const λ = couplingPerM(i.interfaceSPerM, s)
   const u = λ * L
   return i.atMm.map((xMm, k) => {
-    requireBetween(`atMm.${k}`, xMm, 0, i.overlapMm)
+    if (requireNotNegative(`atMm.${k}`, xMm) > i.overlapMm)
+      throw new DomainError(`atMm.${k}`, xMm, `from 0 to overlapMm, ${i.overlapMm}`, undefined, 'contradiction')
     const ξ = xMm / i.overlapMm
     // Where the conductors hardly resist, the interface carries evenly.
     return u < shortestCoupling ? { firstShare: 1 - ξ, interfacePerM: 1 / L } : at(ξ, r1 / s, r2 / s, u, L)

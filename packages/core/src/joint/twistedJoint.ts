@@ -1,5 +1,6 @@
+import { layFactor } from '../conductor/index.ts'
 import { DomainError, requirePositive } from '../errors/index.ts'
-import { helixFactor, type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
+import { type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
 
 /**
  * Two wires twisted together and soldered, unrolled into the straight overlap that does the same: give it to lapJointResistanceOhm.
@@ -36,6 +37,10 @@ export function twistedJointOverlap(i: WoundJoint & { readonly diametersMm: read
   const d2 = requirePositive('diametersMm.1', i.diametersMm?.[1])
   const p = requirePositive('pitchMm', i.pitchMm)
   const tightest = Math.PI * Math.max(d1, d2)
-  if (p < tightest) throw new DomainError('pitchMm', p, `at least ${tightest}, pi times the thicker wire: tighter, they don't touch along the axis`)
-  return unrolled(i, requirePositive('filletWidthMm', i.filletWidthMm), [helixFactor(d1, p), helixFactor(d2, p)])
+  if (p < tightest)
+    throw new DomainError('pitchMm', p, `at least ${tightest}, pi times the thicker wire: tighter, they don't touch along the axis`, undefined, 'contradiction')
+  return unrolled(i, requirePositive('filletWidthMm', i.filletWidthMm), [
+    layFactor({ layerDiameterMm: d1, pitchMm: p }),
+    layFactor({ layerDiameterMm: d2, pitchMm: p }),
+  ])
 }

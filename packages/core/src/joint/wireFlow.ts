@@ -1,5 +1,5 @@
 import { rayleighNumber } from '../heat/index.ts'
-import { naturalFlowWPerM, radiationFlowWPerM } from '../heat/surfaceFlow.ts'
+import { naturalFlowWPerM, radiationFlowWPerM } from '../heat/inner.ts'
 import { type JointModel, referenceC, type SideModel, type WayOut } from './jointModel.ts'
 import { risingRoot, risingRootAbove } from './risingRoot.ts'
 

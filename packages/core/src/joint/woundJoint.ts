@@ -16,11 +16,6 @@ export interface WoundJoint {
 /** A wound joint unrolled: the straight overlap that does the same. */
 export type UnrolledJoint = LapPair & { readonly bondWidthMm: number }
 
-/** Length of a helix over its pitch. */
-export function helixFactor(diameterMm: number, pitchMm: number): number {
-  return Math.hypot(1, (Math.PI * diameterMm) / pitchMm)
-}
-
 /** The straight overlap with this bond width and with conductors longer by these factors. */
 export function unrolled(i: WoundJoint, bondWidthMm: number, longer: readonly [number, number]): UnrolledJoint {
   const [r1, r2] = requireConductors(i.conductorsOhmPerM)

@@ -1,5 +1,6 @@
-import { DomainError, requirePositive } from '../errors/index.ts'
-import { helixFactor, type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
+import { layFactor } from '../conductor/index.ts'
+import { DomainError, requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
 
 /**
  * Width of bond per length of joint where one wire is wrapped round another: fillet along the whole helix, at most the core's whole perimeter.
@@ -23,7 +24,7 @@ export function wrappedJointBondWidthMm(i: { readonly coreDiameterMm: number; re
   const D = requirePositive('coreDiameterMm', i.coreDiameterMm)
   const p = requirePositive('pitchMm', i.pitchMm)
   const w = requirePositive('filletWidthMm', i.filletWidthMm)
-  return Math.min(w * helixFactor(D, p), Math.PI * D)
+  return requireFiniteResult('coreDiameterMm', D, Math.min(w * layFactor({ layerDiameterMm: D, pitchMm: p }), Math.PI * D))
 }
 
 /**
@@ -60,6 +61,6 @@ export function wrappedJointBondWidthMm(i: { readonly coreDiameterMm: number; re
 export function wrappedJointOverlap(i: WoundJoint & { readonly coreDiameterMm: number; readonly wrapDiameterMm: number }): UnrolledJoint {
   const d = requirePositive('wrapDiameterMm', i.wrapDiameterMm)
   const width = wrappedJointBondWidthMm(i)
-  if (i.pitchMm < d) throw new DomainError('pitchMm', i.pitchMm, `at least wrapDiameterMm, ${d}: turns lie side by side`)
-  return unrolled(i, width, [1, helixFactor(i.coreDiameterMm + d, i.pitchMm)])
+  if (i.pitchMm < d) throw new DomainError('pitchMm', i.pitchMm, `at least wrapDiameterMm, ${d}: turns lie side by side`, undefined, 'contradiction')
+  return unrolled(i, width, [1, layFactor({ layerDiameterMm: i.coreDiameterMm + d, pitchMm: i.pitchMm })])
 }
