@@ -14,10 +14,13 @@ export default defineConfig({
   test: {
     environment: 'node',
     projects: [
-      { extends: true, test: { name: 'unit', include: ['packages/*/src/**/*.test.ts', 'tests/unit/**/*.test.ts'] } },
+      { extends: true, test: { name: 'unit', include: ['packages/*/src/**/*.test.ts', 'tests/unit/**/*.test.ts'], setupFiles: ['tests/propertySeed.ts'] } },
       { extends: true, test: { name: 'references', include: ['references/**/*.test.ts'] } },
       { extends: true, test: { name: 'repository', include: ['tests/repository/**/*.test.ts'], testTimeout: 60_000 } },
-      { extends: true, test: { name: 'docs', include: ['tests/docs/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000 } },
+      {
+        extends: true,
+        test: { name: 'docs', include: ['tests/docs/**/*.test.ts'], setupFiles: ['tests/propertySeed.ts'], testTimeout: 60_000, hookTimeout: 60_000 },
+      },
       { extends: true, test: { name: 'sizes', include: ['tests/sizes/**/*.test.ts'], testTimeout: 60_000 } },
       { extends: true, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false } },
     ],

@@ -62,7 +62,7 @@ export interface RepairJob {
     readonly fuseA?: number
     readonly fuseSeries?: 'ISO 8820-3'
     readonly fuseDistanceM?: number
-    readonly rules?: NonNullable<MethodContext['rules']>
+    readonly rules?: MethodContext['rules']
   }
   readonly load: {
     readonly currentA?: number
