@@ -35,7 +35,7 @@ export async function mutate(room: string, say: (text: string) => void): Promise
     mutate: [`packages/${name}/src/${folder}/**/*.ts`, '!**/*.test.ts', '!**/index.ts', '!**/inner.ts'],
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
-    vitest: { configFile: 'tests/mutation.config.ts', related: false },
+    vitest: { configFile: 'tests/vitest.mutation.config.ts', related: false },
     coverageAnalysis: 'perTest',
     // A value of a module is computed once, before any test: the tests of data and the references check those.
     ignoreStatic: true,

@@ -17,8 +17,15 @@ export interface ExportOf {
   readonly line: number
 }
 
+const parsed = new WeakMap<TreeFile, ts.SourceFile>()
+
+/** Each file is parsed once, however many checks look at it. */
 export function parse(file: TreeFile): ts.SourceFile {
-  return ts.createSourceFile(file.path, file.text, ts.ScriptTarget.Latest, true)
+  const known = parsed.get(file)
+  if (known !== undefined) return known
+  const source = ts.createSourceFile(file.path, file.text, ts.ScriptTarget.Latest, true)
+  parsed.set(file, source)
+  return source
 }
 
 export function lineOf(source: ts.SourceFile, node: ts.Node): number {
@@ -26,9 +33,14 @@ export function lineOf(source: ts.SourceFile, node: ts.Node): number {
 }
 
 /** Every node beneath, in reading order. */
-export function* walk(node: ts.Node): Generator<ts.Node> {
-  yield node
-  for (const child of node.getChildren()) yield* walk(child)
+export function walk(node: ts.Node): readonly ts.Node[] {
+  const found: ts.Node[] = []
+  const visit = (one: ts.Node): void => {
+    found.push(one)
+    ts.forEachChild(one, visit)
+  }
+  visit(node)
+  return found
 }
 
 function namesOf(clause: ts.ImportClause | undefined): string[] {
@@ -39,8 +51,18 @@ function namesOf(clause: ts.ImportClause | undefined): string[] {
   return clause.name === undefined ? named : ['default', ...named]
 }
 
+const imported = new WeakMap<TreeFile, readonly ImportOf[]>()
+
 /** What a file takes from others: import, export … from, import() and import types. */
 export function importsOf(file: TreeFile): readonly ImportOf[] {
+  const known = imported.get(file)
+  if (known !== undefined) return known
+  const found = readImports(file)
+  imported.set(file, found)
+  return found
+}
+
+function readImports(file: TreeFile): readonly ImportOf[] {
   const source = parse(file)
   const found: ImportOf[] = []
   for (const node of walk(source)) {

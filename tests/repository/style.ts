@@ -13,7 +13,7 @@ export function consoles(files: readonly TreeFile[]): readonly Finding[] {
     .filter(({ path }) => isPackageSource(path))
     .flatMap((file) => {
       const source = parse(file)
-      return [...walk(source)]
+      return walk(source)
         .filter((node) => ts.isIdentifier(node) && node.text === 'console' && !(ts.isPropertyAccessExpression(node.parent) && node.parent.name === node))
         .map((node) => ({
           path: file.path,
@@ -39,7 +39,7 @@ export function defaultExports(files: readonly TreeFile[]): readonly Finding[] {
 export function anys(files: readonly TreeFile[]): readonly Finding[] {
   return typescript(files).flatMap((file) => {
     const source = parse(file)
-    return [...walk(source)]
+    return walk(source)
       .filter((node) => node.kind === ts.SyntaxKind.AnyKeyword)
       .map((node) => ({ path: file.path, line: lineOf(source, node), found: '"any"', instead: 'name the type, or take "unknown" and narrow it' }))
   })
