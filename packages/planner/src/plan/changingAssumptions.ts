@@ -1,22 +1,62 @@
-import { jobFacts } from '../facts/jobFacts.ts'
+import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
 import type { RepairJob } from '../job/repairJob.ts'
-import { planFrom } from './planFrom.ts'
-import type { PlanAssumption, PlanVerdict } from './repairPlan.ts'
+import { jointSection } from './jointSection.ts'
+import { chooseMethod, methodSection } from './methodSection.ts'
+import type { PlanAssumption, PlanSection, PlanVerdict, SectionId } from './repairPlan.ts'
+import { strainSection } from './strainSection.ts'
+import { worst } from './verdict.ts'
+import { wireSection } from './wireSection.ts'
 
-/** What else an assumed field could well be: the plan is run once with it, to see whether the verdict hangs on it. */
-const otherwise: Readonly<Record<string, (job: RepairJob) => RepairJob | null>> = {
-  'surroundings.flexes': (job) => ({ ...job, surroundings: { ...job.surroundings, flexes: true } }),
-  'surroundings.flammableVapour': (job) => ({ ...job, surroundings: { ...job.surroundings, flammableVapour: true } }),
-  'surroundings.hottestC': (job) => ({ ...job, surroundings: { ...job.surroundings, hottestC: Math.max(65, job.surroundings.ambientC) } }),
-  'wire.material': (job) => ({ ...job, wire: { ...job.wire, material: 'copper-clad-aluminium' } }),
-  'wire.loadedInBundle': (job) => ({ ...job, wire: { ...job.wire, loadedInBundle: 4 } }),
+/** Hotter air than most plans assume: an engine space or a roof in the sun. */
+const hotPlaceC = 65
+/** A few loaded wires tied together, and how thick they lie: four equal ones across two diagonals. */
+const fewWires = 4
+const fewWiresAcross = 1 + Math.SQRT2
+
+interface Otherwise {
+  readonly job: (job: RepairJob, facts: JobFacts) => RepairJob
+  /** The sections that the field acts on, again. */
+  readonly sections: (facts: JobFacts) => readonly PlanSection[]
+}
+
+const methodOf = (facts: JobFacts) => chooseMethod(facts)
+
+/** What else an assumed field could well be, and what of the plan it acts on. */
+const otherwise: Readonly<Record<string, Otherwise>> = {
+  'surroundings.flexes': {
+    job: (job) => ({ ...job, surroundings: { ...job.surroundings, flexes: true } }),
+    sections: (facts) => [methodSection(facts, methodOf(facts)), strainSection(facts, methodOf(facts).considered)],
+  },
+  'surroundings.flammableVapour': {
+    job: (job) => ({ ...job, surroundings: { ...job.surroundings, flammableVapour: true } }),
+    sections: (facts) => [methodSection(facts, methodOf(facts))],
+  },
+  'surroundings.hottestC': {
+    job: (job) => ({ ...job, surroundings: { ...job.surroundings, hottestC: Math.max(hotPlaceC, job.surroundings.ambientC) } }),
+    sections: (facts) => [wireSection(facts), jointSection(facts, methodOf(facts).considered)],
+  },
+  'wire.material': {
+    job: (job) => ({ ...job, wire: { ...job.wire, material: 'copper-clad-aluminium' } }),
+    sections: (facts) => [wireSection(facts)],
+  },
+  'wire.loadedInBundle': {
+    job: (job, facts) => ({ ...job, wire: { ...job.wire, loadedInBundle: fewWires, bundleOutsideMm: fewWiresAcross * facts.outsideMm } }),
+    sections: (facts) => [wireSection(facts)],
+  },
 }
 
 /** Marks the assumptions which, if known better, would change the plan's verdict. */
-export function changingAssumptions(job: RepairJob, assumptions: readonly PlanAssumption[], verdict: PlanVerdict): readonly PlanAssumption[] {
+export function changingAssumptions(
+  facts: JobFacts,
+  assumptions: readonly PlanAssumption[],
+  sections: readonly PlanSection[],
+  verdict: PlanVerdict,
+): readonly PlanAssumption[] {
   return assumptions.map((item) => {
-    const other = otherwise[item.field]?.(job) ?? null
-    if (other === null) return item
-    return planFrom(jobFacts(other)).verdict === verdict ? item : { ...item, changesVerdict: true }
+    const other = Object.hasOwn(otherwise, item.field) ? otherwise[item.field] : undefined
+    if (other === undefined) return item
+    const again = other.sections(jobFacts(other.job(facts.job, facts)))
+    const replaced = new Map<SectionId, PlanVerdict>(again.map((section) => [section.id, section.verdict]))
+    return worst(...sections.map((section) => replaced.get(section.id) ?? section.verdict)) === verdict ? item : { ...item, changesVerdict: true }
   })
 }

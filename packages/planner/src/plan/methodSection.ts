@@ -1,6 +1,7 @@
 import { assessMethods, galvanicDifferenceV, type MethodName, UnknownEntryError } from '@strandwise/core'
 import { methodContext } from '../facts/context.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import { solderedMethods } from '../facts/soldered.ts'
 import { cutBackFor, spliceNeedsMm } from './cutBackSection.ts'
 import type { PlanOption, PlanSection, PlanVerdict } from './repairPlan.ts'
 import { rule } from './rule.ts'
@@ -65,7 +66,9 @@ export function methodSection(facts: JobFacts, choice: MethodChoice): PlanSectio
     const word = { suitable: 'suits this place', conditional: 'suits this place on conditions', unsuitable: 'is the wrong joint here' }[found.verdict]
     draft.say(verdictOf[found.verdict], `${intended ? 'You mean to make' : 'The plan takes'} a ${methodTitles[considered]}: it ${word}.`)
     const order = ['forbids', 'requires', 'favours']
-    for (const reason of [...found.reasons].sort((a, b) => order.indexOf(a.effect) - order.indexOf(b.effect)).slice(0, 8)) {
+    // What the trade thinks of solder is no matter of a crimp.
+    const telling = found.reasons.filter((reason) => reason.rule !== 'me-conflict-solder' || solderedMethods.includes(considered))
+    for (const reason of [...telling].sort((a, b) => order.indexOf(a.effect) - order.indexOf(b.effect)).slice(0, 8)) {
       draft.say('sound', `${reason.text}${reason.changesIf === undefined ? '' : ` (${reason.changesIf})`}`, reason.source)
     }
   }

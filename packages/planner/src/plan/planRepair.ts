@@ -49,7 +49,7 @@ function fullPlan(job: RepairJob, stops: readonly Stop[]): RepairPlan {
   const { verdict, ...plan } = planFrom(facts)
   const cautions = [...stops.map((stop) => stop.text), ...cautionsFor(facts, plan.recommended)]
   const sections = stops.length === 0 ? plan.sections : plan.sections.map((section) => (section.id === 'method' ? withStops(section, stops) : section))
-  const assumptions = changingAssumptions(job, plan.assumptions, verdict)
+  const assumptions = changingAssumptions(facts, plan.assumptions, plan.sections, verdict)
   return {
     version: 1,
     verdict: worst(verdict, ...stops.map((stop) => stop.verdict)),

@@ -1,4 +1,4 @@
-import { awgTable, type MethodName, minimumPullForceN, thermalTimeConstantS, UnknownEntryError } from '@strandwise/core'
+import { type MethodName, minimumPullForceN, type Provenance, pullForce, thermalTimeConstantS, UnknownEntryError } from '@strandwise/core'
 import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedMethods } from '../facts/soldered.ts'
@@ -11,11 +11,12 @@ import { SectionDraft } from './sectionDraft.ts'
 /** What a hand meter's millivolt range shows: one count. */
 const millivoltCountV = 0.0001
 
-/** A sample made the same way, pulled to destruction: the trade's common table, by gauge. */
-function pullN(facts: JobFacts): number | null {
-  if (facts.gauge === null) return null
+/** What a sample made the same way must hold, by the wire's gauge, else by its area; null where no table has the size. */
+function samplePull(facts: JobFacts): { readonly forceN: number; readonly source: Provenance } | null {
+  const standard = facts.gauge === null ? 'IEC 60352-2' : 'UL 486A-486B'
   try {
-    return minimumPullForceN({ standard: 'UL 486A-486B', gauge: facts.gauge })
+    const forceN = minimumPullForceN(facts.gauge === null ? { standard, areaMm2: facts.areaMm2 } : { standard, gauge: facts.gauge })
+    return { forceN, source: pullForce[standard].provenance }
   } catch (error) {
     if (error instanceof UnknownEntryError) return null
     throw error
@@ -61,15 +62,16 @@ export function proofSection(facts: JobFacts, method: MethodName): PlanSection {
   }
   draft.say('sound', rule('pr-light-tug').statement, rule('pr-light-tug').source)
   if (!solderedMethods.includes(method) && method !== 'replace-the-run') {
-    const force = pullN(facts)
-    if (force !== null) {
-      draft.value('sample breaks above', force, 'N', awgTable.provenance)
+    const pull = samplePull(facts)
+    if (pull === null) draft.say('sound', rule('jg-strength-60').statement, rule('jg-strength-60').source)
+    else {
+      draft.value('sample holds at least', pull.forceN, 'N', pull.source)
       draft.say(
         'sound',
-        `Make a sample the same way and pull it apart: it must hold ${Math.round(force)} N. Never pull the repair itself so.`,
+        `Make a sample the same way and pull it apart: it must hold ${Math.round(pull.forceN)} N. Never pull the repair itself so.`,
         rule('pr-pull-reference').source,
       )
-    } else draft.say('sound', rule('jg-strength-60').statement, rule('jg-strength-60').source)
+    }
   } else if (method !== 'replace-the-run') draft.say('sound', rule('jg-strength-by-table').statement, rule('jg-strength-by-table').source)
   draft.say('sound', rule('pr-temperature-rise').statement, rule('pr-temperature-rise').source)
   const looks = solderedMethods.includes(method) ? ['jg-fillet', 'jg-appearance'] : ['pr-visual-list']

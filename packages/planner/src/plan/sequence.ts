@@ -35,7 +35,7 @@ export function sequenceFor(facts: JobFacts, method: MethodName, sections: reado
     )
     if (inserted > 0) {
       add(
-        `Cut ${mm(inserted)} of the same wire, or the next size up, to put in, and take off as much more of the old wire as it is too long. ${method === 'new-crimped-terminal' ? 'Its one splice lies' : 'Its two splices lie staggered,'} at the far end from the plug.`,
+        `Cut ${mm(inserted)} of the same wire, or the next size up, to put in, and shorten the old wire so that the lead ends up as long as it was. ${method === 'new-crimped-terminal' ? 'Its one splice lies' : 'Its two splices lie staggered,'} at the far end from the plug.`,
         'The lead reaches the plug without pull and leaves 20 mm.',
       )
     }
@@ -92,7 +92,7 @@ function joining(facts: JobFacts, method: MethodName, inserted: boolean): readon
   }
   const steps: PlanStep[] = [
     {
-      text: `Strip to the barrel's depth, untinned, and crimp the ${methodTitles[method]} with the ratchet tool made for it${method === 'new-crimped-terminal' ? ', with the die of this terminal' : ''}. First make one sample of the same wire and pull it apart.`,
+      text: `Strip to the barrel's depth, untinned, and crimp ${method === 'new-crimped-terminal' ? 'the new terminal with its own die' : 'the butt splice with the ratchet tool made for it'}. First make one sample of the same wire and pull it apart.`,
       values: [],
       check: 'The sample holds the table force; in the repair wire shows in the inspection hole and a light tug moves nothing.',
     },
