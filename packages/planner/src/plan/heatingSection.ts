@@ -56,7 +56,7 @@ export function heatingSection(
   if (best.nominal.wettedAtS !== null) draft.value(`wetted with the ${best.tool.name}, about`, best.nominal.wettedAtS, 's')
   draft.value('bare wire to the insulation', stubMm(facts), 'mm', rule('jg-insulation-gap-solder').source)
   for (const reason of best.reasons) draft.say(best.verdict, reason)
-  for (const other of findings.filter((finding) => finding !== best)) draft.say('sound', `${other.tool.name}: ${other.reasons[0] ?? ''}`)
+  for (const other of findings.filter((finding) => finding !== best)) draft.say('sound', `${other.reasons.slice(0, 2).join(' ')} (${other.verdict})`)
   return {
     section: draft.done(),
     options: findings.map((finding) => ({ of: 'tool', name: finding.tool.name, verdict: finding.verdict, reasons: finding.reasons })),
@@ -93,7 +93,7 @@ function assessTool(draft: SectionDraft, tool: JobTool, index: number, facts: Jo
     return {
       tool,
       verdict: best.wettedAtS === null ? 'unsound' : 'cannot tell',
-      reasons: [`${reach}. Within ${holdS} s it ${never ? 'never' : 'does not'} flow.${may}`, ...advice(inputs)],
+      reasons: [`${reach}. Within ${holdS} s it ${never ? 'never' : 'does not'} flow.${may}`, ...advice(inputs, false)],
       nominal,
     }
   }
@@ -104,7 +104,7 @@ function assessTool(draft: SectionDraft, tool: JobTool, index: number, facts: Jo
   const spared = insulationFinding(facts, lifted.nominal)
   reasons.push(spared.text)
   if (spared.verdict !== 'sound')
-    reasons.push(...advice({ ...inputs, toolOffS: nominal.wettedAtS + holdMoltenS, observeS: nominal.wettedAtS + holdMoltenS + 30 }))
+    reasons.push(...advice({ ...inputs, toolOffS: nominal.wettedAtS + holdMoltenS, observeS: nominal.wettedAtS + holdMoltenS + 30 }, true))
   return { tool, verdict: worst(slowest.wettedAtS === null ? 'caution' : 'sound', spared.verdict), reasons, nominal: lifted.nominal }
 }
 
@@ -185,11 +185,15 @@ function changeText(change: HeatChange): string {
 }
 
 /** The smallest single changes, each alone; and the ones that do both at once. */
-function advice(inputs: Parameters<typeof heatJointAdvice>[0]): readonly string[] {
-  const found = heatJointAdvice(inputs)
+function advice(inputs: Parameters<typeof heatJointAdvice>[0], flows: boolean): readonly string[] {
+  // Workmanship wants at most two outer diameters of bare wire.
+  const stubMm = { low: 0, high: 2 * Math.max(...inputs.conductors.map((side) => side.insulationOutsideMm)) }
+  const found = heatJointAdvice({ ...inputs, limits: { stubMm } })
   const lines: string[] = []
   const list = (changes: readonly HeatChange[]) => changes.slice(0, 3).map(changeText).join('; or ')
   if (found.both.length > 0) lines.push(`The smallest single change that flows it and spares the insulation: ${list(found.both)}.`)
+  else if (flows)
+    lines.push('No single change of this tool flows it and spares the insulation: a wider tip and a clip together, wire of a hotter grade, or a crimp.')
   else {
     if (found.toFlow.length > 0) lines.push(`To make it flow, one of: ${list(found.toFlow)}.`)
     else lines.push('No single change of this tool within its reach makes it flow: take another tool, a lower-melting alloy or a crimp.')

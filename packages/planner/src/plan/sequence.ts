@@ -35,7 +35,7 @@ export function sequenceFor(facts: JobFacts, method: MethodName, sections: reado
     )
     if (inserted > 0) {
       add(
-        `Cut ${mm(inserted)} of the same wire, or the next size up, to put in, and shorten the old wire so that the lead ends up as long as it was. ${method === 'new-crimped-terminal' ? 'Its one splice lies' : 'Its two splices lie staggered,'} at the far end from the plug.`,
+        `Cut ${mm(inserted)} of the same wire, or the next size up, to put in, and shorten the old wire so that the lead ends up as long as it was. ${method === 'new-crimped-terminal' ? 'Its one splice lies at the far end from the plug.' : 'Its two splices lie staggered, well back from the plug.'}`,
         'The lead reaches the plug without pull and leaves 20 mm.',
       )
     }
