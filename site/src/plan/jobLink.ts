@@ -1,5 +1,5 @@
-import { issueLine, JobError, parseRepairJob } from '@strandwise/planner/job'
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate'
+import { checkedJob, LinkError } from './checkedJob.ts'
 
 /** What stands before the data: a later form of link gets another number. */
 const prefix = 'job1.'
@@ -8,19 +8,6 @@ const anyPrefix = /^job(\d{1,6})\./
 const longestLink = 24_000
 const longestJobText = 200_000
 const pushedAtOnce = 64
-
-export type LinkFault = 'version' | 'too-long' | 'damaged' | 'not-a-job' | 'markup'
-
-/** A link that can't be used; its message is a sentence for the person who opened it. */
-export class LinkError extends Error {
-  override readonly name = 'LinkError'
-  readonly fault: LinkFault
-
-  constructor(fault: LinkFault, message: string) {
-    super(message)
-    this.fault = fault
-  }
-}
 
 const damaged = () => new LinkError('damaged', 'This link is cut short or was changed on its way. Ask for it again, or ask for the job as a file.')
 const tooLong = () => new LinkError('too-long', 'This link is longer than any job. It was not opened.')
@@ -94,9 +81,6 @@ export function jobToFragment(job: unknown): string {
   return fragment
 }
 
-/** Whether a fragment means to be a job; any other is an anchor of the page. */
-export const isJobFragment = (fragment: string): boolean => /^job\d*(?:\.|$)/.test(fragment)
-
 /**
  * The job in a link's fragment, as it was typed; it has passed the schema.
  *
@@ -117,20 +101,7 @@ export function jobFromFragment(fragment: string): unknown {
   } catch {
     throw damaged()
   }
+  const field = markupIn(job, '')
+  if (field !== null) throw new LinkError('markup', `This link carries < or > in ${field === '' ? 'a name' : field.slice(0, 60)}. It was not opened.`)
   return checkedJob(job, 'This link')
-}
-
-/** A job from outside, judged by the schema; `what` begins the sentence that refuses it. */
-export function checkedJob(job: unknown, what: string): unknown {
-  const field = what === 'This link' ? markupIn(job, '') : null
-  if (field !== null) throw new LinkError('markup', `${what} carries < or > in ${field === '' ? 'a name' : field.slice(0, 60)}. It was not opened.`)
-  try {
-    parseRepairJob(job)
-    return job
-  } catch (error) {
-    if (!(error instanceof JobError)) throw error
-    const first = error.issues[0]
-    const more = error.issues.length > 1 ? ` and ${error.issues.length - 1} more` : ''
-    throw new LinkError('not-a-job', `${what} holds no usable job. ${first === undefined ? '' : issueLine(first).slice(0, 300)}${more}.`)
-  }
 }

@@ -1,5 +1,5 @@
 import type { PlanValue } from '@strandwise/planner/plan'
-import { numberText } from '@strandwise/planner/report'
+import { valueText } from '@strandwise/planner/report'
 import { formatQuantity, type QuantityKind } from '@strandwise/working/quantity'
 
 export type UnitSystem = 'metric' | 'inch' | 'both'
@@ -46,6 +46,6 @@ export function inUnits(sentence: string, system: UnitSystem): string {
 
 /** A value of the plan as the command prints it, in the units chosen; what is from memory says so. */
 export function valueIn(value: PlanValue, system: UnitSystem): string {
-  const text = inUnits(`${numberText(value)} ${value.unit}`.trim(), system)
+  const text = inUnits(valueText(value), system)
   return value.provenance.status === 'from memory' ? `${text} (from memory)` : text
 }

@@ -1,0 +1,82 @@
+import { Actions } from './actions.ts'
+import { groupAt, Workbench } from './workbench.ts'
+
+/** How long a person may pause in a word before the plan is made anew. */
+const typingPauseMs = 250
+
+const isText = (node: EventTarget | null): node is HTMLInputElement => node instanceof HTMLInputElement && node.type === 'text'
+
+/** The plan page at work: it wires the events of the static form to the workbench. */
+class RepairPlanElement extends HTMLElement {
+  #stop = new AbortController()
+  #timer: ReturnType<typeof setTimeout> | undefined
+
+  connectedCallback(): void {
+    this.#stop = new AbortController()
+    const signal = this.#stop.signal
+    const bench = new Workbench(this)
+    const actions = new Actions(this, bench)
+    for (const node of this.querySelectorAll<HTMLElement>('[data-needs-script]')) node.hidden = false
+    this.addEventListener(
+      'input',
+      () => {
+        clearTimeout(this.#timer)
+        this.#timer = setTimeout(() => bench.refresh(), typingPauseMs)
+      },
+      { signal },
+    )
+    this.addEventListener('change', (event) => this.#changed(event, bench), { signal })
+    this.addEventListener('click', (event) => this.#clicked(event, bench, actions), { signal })
+    this.addEventListener('submit', (event) => event.preventDefault(), { signal })
+    this.addEventListener('keydown', (event) => this.#pressed(event, bench, actions), { signal })
+    actions.start(signal)
+    void bench.load()
+  }
+
+  disconnectedCallback(): void {
+    this.#stop.abort()
+    clearTimeout(this.#timer)
+  }
+
+  #changed({ target }: Event, bench: Workbench): void {
+    if ((!(target instanceof HTMLInputElement) && !(target instanceof HTMLSelectElement)) || target.name === '') return
+    clearTimeout(this.#timer)
+    bench.commit(target.name)
+  }
+
+  #clicked({ target }: Event, bench: Workbench, actions: Actions): void {
+    const button = target instanceof Element ? target.closest<HTMLElement>('button') : null
+    if (button === null) return
+    const { act, add, remove, goto } = button.dataset
+    if (goto !== undefined) bench.form.goTo(goto)
+    if (act !== undefined) actions.act(act)
+    const group = groupAt(add ?? remove ?? '')
+    if (group === undefined) return
+    if (add !== undefined) {
+      bench.addEntry(group)
+      this.querySelector<HTMLElement>(`[data-list="${group.at}"] > :last-child :is(input, select)`)?.focus()
+    } else {
+      const entry = button.closest('.entry')
+      bench.removeEntry(group, [...(entry?.parentElement?.children ?? [])].indexOf(entry as Element))
+      this.querySelector<HTMLElement>(`[data-add="${group.at}"]`)?.focus()
+    }
+  }
+
+  #pressed(event: KeyboardEvent, bench: Workbench, actions: Actions): void {
+    if (event.key === 'Enter' && isText(event.target) && event.target.name !== '') {
+      clearTimeout(this.#timer)
+      bench.commit(event.target.name)
+      return
+    }
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return
+    const key = event.key.toLowerCase()
+    const wanted = key === 'y' || (key === 'z' && event.shiftKey) ? 'redo' : key === 'z' ? 'undo' : null
+    if (wanted === null) return
+    // Half-typed text is the browser's own to take back.
+    if (isText(event.target) && event.target.value !== (bench.committed[event.target.name] ?? '')) return
+    event.preventDefault()
+    actions.act(wanted)
+  }
+}
+
+customElements.define('repair-plan', RepairPlanElement)
