@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { valuesOf } from './explain.ts'
-import { type ClosedFormula, closed, type Formula, type Inputs, numberAt } from './formula.ts'
+import { type ClosedFormula, closed, type Formula, type Inputs, numberAt, valuesOf } from './formula.ts'
 import { parseExpression } from './mathematics.ts'
 import { derived } from './sources.ts'
 

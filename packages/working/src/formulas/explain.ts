@@ -1,6 +1,6 @@
 import { UnknownEntryError } from '@strandwise/core/errors'
 import type { Provenance } from '@strandwise/core/materials'
-import { type ClosedFormula, type FormulaStep, type FormulaSymbol, type Inputs, numberAt, type SolvedFormula } from './formula.ts'
+import { type ClosedFormula, type FormulaStep, type Inputs, numberAt, type SolvedFormula, type ValuedSymbol, valuesOf } from './formula.ts'
 import { formulas } from './formulas.ts'
 import { evaluateExpression } from './mathematics.ts'
 import { plainNumber, texOf, texQuantity, texValue } from './tex.ts'
@@ -13,14 +13,12 @@ export interface Explanation {
   readonly formulaTex: string
   readonly substitutedTex: string
   readonly plain: string
-  readonly symbols: readonly { readonly name: string; readonly tex: string; readonly unit: string; readonly meaning: string; readonly value: number }[]
+  readonly symbols: readonly ValuedSymbol[]
   readonly steps: readonly { readonly text: string; readonly tex: string; readonly value?: number; readonly unit?: string }[]
   readonly source: Provenance
   readonly validity: readonly string[]
   readonly notes: readonly string[]
 }
-
-type ShownSymbol = Explanation['symbols'][number]
 
 /**
  * Shows the working of a formula for given inputs: the formula, the values put in, each step, where it comes from and where it holds.
@@ -39,17 +37,6 @@ export function explain(id: string, inputs: Readonly<Record<string, unknown>>): 
   const formula = Object.hasOwn(formulas, id) ? formulas[id] : undefined
   if (formula === undefined) throw new UnknownEntryError('id', id, Object.keys(formulas))
   return formula.kind === 'closed' ? explainClosed(formula, inputs) : explainSolved(formula, inputs)
-}
-
-/** Each name of a formula with its value for the inputs. */
-export function valuesOf(symbols: Readonly<Record<string, FormulaSymbol>>, inputs: Inputs): readonly ShownSymbol[] {
-  return Object.entries(symbols).map(([name, { tex, unit, meaning, of }]) => ({
-    name,
-    tex,
-    unit,
-    meaning,
-    value: typeof of === 'string' ? numberAt(inputs, of) : of(inputs),
-  }))
 }
 
 function explainClosed(formula: ClosedFormula, inputs: Inputs): Explanation {
@@ -94,13 +81,13 @@ function shownStep(step: FormulaStep, value: number, tex: ReadonlyMap<string, st
 }
 
 /** "R = rho*L/A with rho = 1.7e-8 Ω m, L = 3 m, A = 1 mm²: R = 0.05 Ω". */
-function plainText(chain: readonly FormulaStep[], symbols: readonly ShownSymbol[], value: number, unit: string): string {
+function plainText(chain: readonly FormulaStep[], symbols: readonly ValuedSymbol[], value: number, unit: string): string {
   const last = chain.at(-1)
   const equations = [...chain].reverse().map(({ name, expression }) => `${name} = ${expression}`)
   return `${equations.join(', ')}${putIn(symbols)}: ${last?.name ?? ''} = ${quantity(value, unit)}`
 }
 
-function putIn(symbols: readonly ShownSymbol[]): string {
+function putIn(symbols: readonly ValuedSymbol[]): string {
   return symbols.length === 0 ? '' : ` with ${symbols.map((symbol) => `${symbol.name} = ${quantity(symbol.value, symbol.unit)}`).join(', ')}`
 }
 

@@ -135,3 +135,23 @@ export function numberAt(value: unknown, path: string): number {
   for (const key of path.split('.')) found = (found as Readonly<Record<string, unknown>> | undefined)?.[key]
   return Number(found)
 }
+
+/** A name of a formula with its value for some inputs. */
+export interface ValuedSymbol {
+  readonly name: string
+  readonly tex: string
+  readonly unit: string
+  readonly meaning: string
+  readonly value: number
+}
+
+/** Each name of a formula with its value for the inputs. */
+export function valuesOf(symbols: Readonly<Record<string, FormulaSymbol>>, inputs: Inputs): readonly ValuedSymbol[] {
+  return Object.entries(symbols).map(([name, { tex, unit, meaning, of }]) => ({
+    name,
+    tex,
+    unit,
+    meaning,
+    value: typeof of === 'string' ? numberAt(inputs, of) : of(inputs),
+  }))
+}

@@ -14,6 +14,8 @@ const site = {
 }
 const meter = { percentOfReading: 0.5, counts: 3, resolutionOhm: 0.1, leadOhm: 0.2, leadUncertaintyOhm: 0.1 }
 const tube = { suppliedInsideMm: 6, recoveredInsideMm: 2 }
+const layer = { ...tube, material: 'polyolefin', recoveredWallMm: 1, longitudinalChange: { low: -0.1, high: 0 } }
+const wound = { turns: 5, pitchMm: 1.5, filletWidthMm: 0.5, layerMm: 0.05, layerOhmM: 1.5e-7, conductorsOhmPerM: [0.0172, 0.0172] }
 const heating = {
   ambientC: 20,
   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5 },
@@ -65,6 +67,9 @@ const calls: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   conductorTemperatureC: { ...wire, currentA: 19 },
   steadyCurrentA: { ...wire, limitC: 70 },
   thermalTimeConstantS: wire,
+  temperatureAfterC: { ...wire, currentA: 25, timeS: 60 },
+  timeToTemperatureS: { ...wire, currentA: 25, wantedC: 10 },
+  bundleTemperatureC: { ...wire, currentA: 8, loadedWires: 7, bundleOutsideMm: 7 },
   voltageDropV: { currentA: 4.2, outResistanceOhm: 0.05, returnResistanceOhm: 0.05, jointsOhm: [2e-5] },
   dropBudget: { currentA: 5, elements: [{ name: 'feed', resistanceOhm: 0.03 }] },
   areaForDropMm2: { ...copper, currentA: 4.2, outLengthM: 3, returnLengthM: 3, allowedDropV: 0.36 },
@@ -98,6 +103,9 @@ const calls: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     ],
   },
   filmResistanceOhm: { filmOhmM2: 1e-11, areaMm2: 0.02 },
+  wrappedJointBondWidthMm: { coreDiameterMm: 1.13, pitchMm: 1.5, filletWidthMm: 0.5 },
+  wrappedJointOverlap: { ...wound, coreDiameterMm: 1.13, wrapDiameterMm: 1.13 },
+  twistedJointOverlap: { ...wound, pitchMm: 5, diametersMm: [1.13, 0.8] },
   jointTemperatureC: { ...site, jointResistanceOhm: 0.005 },
   acceptanceResistanceOhm: { ...site, jointLengthMm: 10, limitC: 90, allowedDropV: 0.05, plainWireMultiple: 1 },
   lapLengthForStrengthMm: { tensileMPa: 220, areaMm2: 1, shearMPa: 30, safetyFactor: 1, bondWidthMm: 1 },
@@ -117,7 +125,8 @@ const calls: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   fitSleeve: { ...tube, largestMm: 5, smallestMm: 2.5 },
   recoveredWallMm: { recoveredInsideMm: 2, recoveredWallMm: 1, ontoMm: 4 },
   cutLengthMm: { jointMm: 12, overlapEachSideMm: 12, longitudinalChange: { low: -0.1, high: 0.05 } },
-  chooseSleeve: { largestMm: 4, smallestMm: 2.5, stock: [{ ...tube, material: 'polyolefin', recoveredWallMm: 1, longitudinalChange: { low: -0.1, high: 0 } }] },
+  stackLayers: { coreMm: 4, jointMm: 12, layers: [{ ...layer, overlapEachSideMm: 12 }] },
+  chooseSleeve: { largestMm: 4, smallestMm: 2.5, stock: [layer] },
   bendStrain: { strandDiameterMm: 0.3, bendRadiusMm: 15 },
   flexLifeCycles: { strainAmplitude: 0.01 },
   freeSpanFrequencyHz: { spanMm: 300, stiffnessNMm2: 2000, massKgPerM: 0.012, ends: 'fixed' },

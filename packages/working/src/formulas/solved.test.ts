@@ -75,6 +75,32 @@ describe('the heat balance of a wire', () => {
   })
 })
 
+describe('a wire that warms', () => {
+  test('time and temperature are each other’s residual; half way up the balance is open, at the end nearly closed', () => {
+    const given = { ...wire, currentA: 22 }
+    const soon = explain('temperatureAfterC', { ...given, timeS: 30 })
+    const late = explain('temperatureAfterC', { ...given, timeS: 600 })
+    expect(Math.abs(term(soon, 'residual'))).toBeLessThan(1e-3)
+    expect(term(soon, 'rise in a second')).toBeGreaterThan(50 * term(late, 'rise in a second'))
+    const back = explain('timeToTemperatureS', { ...given, wantedC: soon.value })
+    expect(back.value).toBeCloseTo(30, 3)
+    expect(Math.abs(term(back, 'residual'))).toBeLessThan(1e-3)
+  })
+
+  test('a temperature that it never reaches is told', () => {
+    const { value, notes } = explain('timeToTemperatureS', { ...wire, currentA: 5, wantedC: 100 })
+    expect([value, notes[0]?.slice(0, 22)]).toEqual([0, 'it never gets there: t'])
+  })
+
+  test('a bundle: what seven wires make is what its outside sheds', () => {
+    for (const more of [{}, { filmWPerM2K: 12 }, { solarAbsorbedWPerM: 3 }]) {
+      const shown = explain('bundleTemperatureC', { ...wire, ...more, currentA: 8, loadedWires: 7, bundleOutsideMm: 7 })
+      expect(Math.abs(term(shown, 'residual')) / term(shown, 'heat made')).toBeLessThan(1e-8)
+      expect(term(shown, 'temperature in the middle')).toBeGreaterThan(term(shown, 'temperature of the surface'))
+    }
+  })
+})
+
 describe('the joint in service', () => {
   test('heat made is heat led away', () => {
     for (const inputs of [site, { ...site, sleeve: { lengthMm: 40, coreDiameterMm: 2.6, outsideDiameterMm: 4.6, conductivityWPerMK: 0.2 } }]) {

@@ -11,7 +11,7 @@ export function plainNumber(value: number): string {
 }
 
 /** The same number in TeX: a power of ten stands as one. */
-export function texNumber(value: number): string {
+function texNumber(value: number): string {
   if (Math.abs(value) < places && value !== 0) return texPower(value.toExponential(shownDigits - 1))
   const plain = plainNumber(value)
   return plain.includes('e') ? texPower(plain) : plain
@@ -23,7 +23,7 @@ function texPower(text: string): string {
 }
 
 /** A unit such as "W/(m K)" or "mm²" in TeX, with the thin space before it; nothing for a bare number. */
-export function texUnit(unit: string): string {
+function texUnit(unit: string): string {
   if (unit === '1') return ''
   const powers = unit
     .replaceAll('²', '^2')

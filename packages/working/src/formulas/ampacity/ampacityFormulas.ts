@@ -1,6 +1,7 @@
 import { adiabaticFaultCurrentAFormula } from './adiabaticFaultCurrentA.ts'
 import { altitudeFactorFormula } from './altitudeFactor.ts'
 import { ambientFactorFormula } from './ambientFactor.ts'
+import { bundleTemperatureCFormula } from './bundleTemperatureC.ts'
 import { conductorTemperatureCFormula } from './conductorTemperatureC.ts'
 import { deratedCurrentAFormula } from './deratedCurrentA.ts'
 import { dutyCurrentAFormula } from './dutyCurrentA.ts'
@@ -8,13 +9,16 @@ import { fusingCurrentPreeceAFormula } from './fusingCurrentPreeceA.ts'
 import { fusingTimeOnderdonkSFormula } from './fusingTimeOnderdonkS.ts'
 import { nonAdiabaticFactorFormula } from './nonAdiabaticFactor.ts'
 import { steadyCurrentAFormula } from './steadyCurrentA.ts'
+import { temperatureAfterCFormula } from './temperatureAfterC.ts'
 import { thermalTimeConstantSFormula } from './thermalTimeConstantS.ts'
+import { timeToTemperatureSFormula } from './timeToTemperatureS.ts'
 
 /** Every formula of the room ampacity. */
 export const ampacityFormulas = [
   adiabaticFaultCurrentAFormula,
   altitudeFactorFormula,
   ambientFactorFormula,
+  bundleTemperatureCFormula,
   conductorTemperatureCFormula,
   deratedCurrentAFormula,
   dutyCurrentAFormula,
@@ -22,5 +26,7 @@ export const ampacityFormulas = [
   fusingTimeOnderdonkSFormula,
   nonAdiabaticFactorFormula,
   steadyCurrentAFormula,
+  temperatureAfterCFormula,
   thermalTimeConstantSFormula,
+  timeToTemperatureSFormula,
 ] as const

@@ -2,19 +2,9 @@ import { steadyCurrentA, thermalTimeConstantS, wireDefaults } from '@strandwise/
 import type { SolvedTerm } from '../formula.ts'
 import { solved } from '../formula.ts'
 import { derived } from '../sources.ts'
-import { conductorDiameterMm, metalOf, resistanceOf, wireSymbols } from './wireSymbols.ts'
+import { capacityJPerMK, resistanceOf, wireSymbols } from './wireSymbols.ts'
 
 type Given = Parameters<typeof thermalTimeConstantS>[0]
-
-/** Heat stored by a metre for each kelvin: the conductor, and its share of the insulation. */
-function capacityJPerMK(i: Given): number {
-  const { densityKgPerM3, specificHeatJPerKgK } = metalOf(i)
-  const metalJ = (i.conductorDensityKgPerM3 ?? densityKgPerM3.nominal) * (i.conductorSpecificHeatJPerKgK ?? specificHeatJPerKgK.nominal)
-  const wallJ =
-    (i.insulationDensityKgPerM3 ?? wireDefaults.insulationDensityKgPerM3) * (i.insulationSpecificHeatJPerKgK ?? wireDefaults.insulationSpecificHeatJPerKgK)
-  const wallMm2 = Math.PI * i.insulationThicknessMm * (conductorDiameterMm(i) + i.insulationThicknessMm)
-  return (i.areaMm2 * metalJ + (i.insulationShare ?? wireDefaults.insulationShare) * wallMm2 * wallJ) / 1e6
-}
 
 function terms(i: Given, tauS: number): readonly SolvedTerm[] {
   const atC = i.atC ?? i.ambientC + wireDefaults.riseK

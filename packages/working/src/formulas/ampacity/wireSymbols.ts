@@ -1,16 +1,16 @@
-import { type WireHeat, wireDefaults } from '@strandwise/core/ampacity'
+import { type WireHeat, type WireStore, wireDefaults } from '@strandwise/core/ampacity'
 import { type Metal, metal } from '@strandwise/core/materials'
 import type { FormulaSymbol } from '../formula.ts'
 
 type Symbols = Readonly<Record<string, FormulaSymbol<unknown>>>
 
 /** The metal whose properties stand in where a field is absent. */
-export function metalOf(i: WireHeat): Metal {
+function metalOf(i: WireHeat): Metal {
   return metal(i.material ?? wireDefaults.material)
 }
 
 /** Diameter of the conductor in mm: given, or that of a solid round. */
-export function conductorDiameterMm(i: WireHeat): number {
+function conductorDiameterMm(i: WireHeat): number {
   return i.conductorDiameterMm ?? Math.sqrt((4 * i.areaMm2) / Math.PI)
 }
 
@@ -46,4 +46,14 @@ export function wireSymbols(i: WireHeat): Symbols {
     ...surface,
     q_sun: own('q_{sun}', 'W/m', 'sunshine that the surface absorbs', i.solarAbsorbedWPerM ?? wireDefaults.solarAbsorbedWPerM),
   }
+}
+
+/** Heat stored by a metre for each kelvin: the conductor, and its share of the insulation. */
+export function capacityJPerMK(i: WireHeat & WireStore): number {
+  const { densityKgPerM3, specificHeatJPerKgK } = metalOf(i)
+  const metalJ = (i.conductorDensityKgPerM3 ?? densityKgPerM3.nominal) * (i.conductorSpecificHeatJPerKgK ?? specificHeatJPerKgK.nominal)
+  const wallJ =
+    (i.insulationDensityKgPerM3 ?? wireDefaults.insulationDensityKgPerM3) * (i.insulationSpecificHeatJPerKgK ?? wireDefaults.insulationSpecificHeatJPerKgK)
+  const wallMm2 = Math.PI * i.insulationThicknessMm * (conductorDiameterMm(i) + i.insulationThicknessMm)
+  return (i.areaMm2 * metalJ + (i.insulationShare ?? wireDefaults.insulationShare) * wallMm2 * wallJ) / 1e6
 }

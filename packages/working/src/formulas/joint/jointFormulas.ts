@@ -12,6 +12,9 @@ import { lapJointResistanceOhmFormula } from './lapJointResistanceOhm.ts'
 import { shearLagPeakRatioFormula } from './shearLagPeakRatio.ts'
 import { shearLagPerMmFormula } from './shearLagPerMm.ts'
 import { transferLengthMmFormula } from './transferLengthMm.ts'
+import { twistedJointOverlapFormula } from './twistedJointOverlap.ts'
+import { wrappedJointBondWidthMmFormula } from './wrappedJointBondWidthMm.ts'
+import { wrappedJointOverlapFormula } from './wrappedJointOverlap.ts'
 
 /** Every formula of the room joint. */
 export const jointFormulas = [
@@ -29,4 +32,7 @@ export const jointFormulas = [
   shearLagPeakRatioFormula,
   shearLagPerMmFormula,
   transferLengthMmFormula,
+  twistedJointOverlapFormula,
+  wrappedJointBondWidthMmFormula,
+  wrappedJointOverlapFormula,
 ] as const

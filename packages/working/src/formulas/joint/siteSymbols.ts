@@ -3,7 +3,7 @@ import { metal } from '@strandwise/core/materials'
 import type { FormulaSymbol } from '../formula.ts'
 
 /** Resistance of a metre of a wire at 20 degC. */
-export function sideOhmPerM(side: JointSide): number {
+function sideOhmPerM(side: JointSide): number {
   return ((side.resistivity20OhmM ?? metal(side.material ?? jointDefaults.material).resistivity20OhmM.nominal) * 1e6) / side.areaMm2
 }
 

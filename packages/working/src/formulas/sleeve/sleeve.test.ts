@@ -26,4 +26,21 @@ everyFormulaAgrees(sleeveFormulas, {
       between(-0.2, 0).map((low) => ({ low, high: low + 0.1 })),
     ),
   }),
+  stackLayers: record({
+    coreMm: spread(0.5, 20),
+    jointMm: between(0, 100),
+    layers: fc.array(
+      fc
+        .tuple(tube, spread(0.2, 3), between(0, 30), between(-0.2, 0))
+        .map(([[recoveredInsideMm, suppliedInsideMm], recoveredWallMm, overlapEachSideMm, low]) => ({
+          material: 'polyolefin',
+          recoveredInsideMm,
+          suppliedInsideMm,
+          recoveredWallMm,
+          overlapEachSideMm,
+          longitudinalChange: { low, high: low + 0.1 },
+        })),
+      { minLength: 0, maxLength: 4 },
+    ),
+  }),
 })

@@ -1,0 +1,39 @@
+import { lapDefaults, wrappedJointOverlap } from '@strandwise/core/joint'
+import { closed } from '../formula.ts'
+import { derived } from '../sources.ts'
+
+/** The working of wrappedJointOverlap. */
+export const wrappedJointOverlapFormula = closed<Parameters<typeof wrappedJointOverlap>[0]>({
+  id: 'wrappedJointOverlap',
+  call: wrappedJointOverlap,
+  symbols: {
+    n: { tex: 'n', unit: '1', of: 'turns', meaning: 'turns' },
+    p: { tex: 'p', unit: 'mm', of: 'pitchMm', meaning: 'advance of one turn' },
+    w: { tex: 'w', unit: 'mm', of: 'filletWidthMm', meaning: 'width of good fillet' },
+    s: { tex: 's', unit: 'mm', of: 'layerMm', meaning: 'thickness of the solder' },
+    rho_s: { tex: '\\rho_s', unit: 'Ω m', of: 'layerOhmM', meaning: 'resistivity of the solder' },
+    rho_c: { tex: '\\rho_c', unit: 'Ω m²', of: (i) => i.filmOhmM2 ?? lapDefaults.filmOhmM2, meaning: 'specific resistance of a film' },
+    r_1: { tex: 'r_1', unit: 'Ω/m', of: 'conductorsOhmPerM.0', meaning: 'first wire, straight' },
+    r_2: { tex: 'r_2', unit: 'Ω/m', of: 'conductorsOhmPerM.1', meaning: 'second wire, straight' },
+    D: { tex: 'D', unit: 'mm', of: 'coreDiameterMm', meaning: 'wire that goes straight through' },
+    d: { tex: 'd', unit: 'mm', of: 'wrapDiameterMm', meaning: 'wrapped wire' },
+  },
+  steps: [
+    { name: 'w_b', tex: 'w_b', unit: 'mm', meaning: 'fillet along the helix, at most the perimeter', expression: 'min(w * sqrt((pi * D)^2 + p^2)/p, pi * D)' },
+  ],
+  results: [
+    { name: 'L', tex: 'L', unit: 'mm', meaning: 'overlap that does the same', expression: 'n * p', of: 'overlapMm' },
+    { name: 'w_r', tex: "w'", unit: 'mm', meaning: 'width of the bond', expression: 'w_b', of: 'bondWidthMm' },
+    {
+      name: 'r_w',
+      tex: "r_2'",
+      unit: 'Ω/m',
+      meaning: 'wrapped wire per metre of joint',
+      expression: 'r_2 * sqrt(1 + (pi * (D + d)/p)^2)',
+      of: 'conductorsOhmPerM.1',
+    },
+    { name: 'g', tex: 'g', unit: 'S/m', meaning: 'conductance per metre of joint', expression: 'w_b/1000/(rho_s * s/1000 + rho_c)', of: 'interfaceSPerM' },
+  ],
+  source: derived('geometry of a helix'),
+  validity: ['turns side by side; lapJointResistanceOhm takes it from there'],
+})
