@@ -61,6 +61,16 @@ test('what the core function refuses, explain refuses; an unknown function is to
   }
 })
 
+test('every formula refuses nothing at all with one of the errors, whatever is missing', () => {
+  for (const id of Object.keys(formulas)) {
+    for (const inputs of [undefined, null, 5, {}]) {
+      expect(() => explain(id, inputs as never), `${id} with ${JSON.stringify(inputs)}`).toThrow(
+        expect.objectContaining({ name: expect.stringMatching(/^(DomainError|UnknownEntryError)$/) }),
+      )
+    }
+  }
+})
+
 test('every formula stands under its own id, with a source, a range of validity, and fitting names', () => {
   for (const [id, formula] of Object.entries(formulas)) {
     expect(formula.id).toBe(id)

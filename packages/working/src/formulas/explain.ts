@@ -1,4 +1,4 @@
-import { UnknownEntryError } from '@strandwise/core/errors'
+import { DomainError, UnknownEntryError } from '@strandwise/core/errors'
 import type { Provenance } from '@strandwise/core/materials'
 import { type ClosedFormula, type FormulaStep, type Inputs, numberAt, type SolvedFormula, type ValuedSymbol, valuesOf } from './formula.ts'
 import { formulas } from './formulas.ts'
@@ -36,6 +36,7 @@ export interface Explanation {
 export function explain(id: string, inputs: Readonly<Record<string, unknown>>): Explanation {
   const formula = Object.hasOwn(formulas, id) ? formulas[id] : undefined
   if (formula === undefined) throw new UnknownEntryError('id', id, Object.keys(formulas))
+  if (typeof inputs !== 'object' || inputs === null) throw new DomainError('inputs', inputs, `the object that ${id} takes`, undefined, 'missing')
   return formula.kind === 'closed' ? explainClosed(formula, inputs) : explainSolved(formula, inputs)
 }
 
