@@ -12,7 +12,7 @@ const a11 = 5 / 12
 const a12 = -1 / 12
 const a21 = 3 / 4
 const a22 = 1 / 4
-const mostTrials = 40
+const mostTrials = 12
 /** Newton's last change against the rise: a tip or tube close to the joint passes its heat by a difference of rises as small as this. */
 const newtonChange = 1e-10
 
