@@ -10,38 +10,69 @@ const hangMs = 20_000
 const budgetMs = 90_000
 
 interface Told extends Tally {
-  readonly name: string
   readonly hung: number | undefined
 }
 
-const none: Tally = { made: 0, values: 0, refused: {}, slowestMs: 0, wrong: [], wrongCount: 0 }
+const none = { made: 0, values: 0, refused: {}, slowestMs: 0, wrong: [], wrongCount: 0 } as const
 
-function inThread(entry: Entry, from: number, count: number, seed: number): Promise<Told> {
-  const progress = new SharedArrayBuffer(4)
-  const running = new Int32Array(progress)
-  running[0] = -1
-  const job: Job = { entry, from, count, seed, budgetMs, progress }
-  return new Promise((resolve, reject) => {
-    const worker = new Worker(new URL('./callsWorker.ts', import.meta.url), { workerData: job })
-    let [last, since] = [-1, Date.now()]
-    const timer = setInterval(() => {
-      const now = Atomics.load(running, 0)
-      if (now !== last) {
-        last = now
-        since = Date.now()
-      } else if (Date.now() - since > hangMs) finish({ ...none, made: Math.max(0, now - from), name: entry.name, hung: now })
-    }, 500)
-    const finish = (told: Told): void => {
-      clearInterval(timer)
-      void worker.terminate()
-      resolve(told)
-    }
-    worker.once('message', (tally: Tally) => finish({ ...tally, name: entry.name, hung: undefined }))
-    worker.once('error', (error) => {
-      clearInterval(timer)
-      reject(new Error(`${entry.name}: ${error.message}`))
+type Answer = Tally | { readonly problem: string }
+
+/** A thread that takes one function after the other; it is ended and made anew when a call hangs. */
+class Caller {
+  readonly #running = new Int32Array(new SharedArrayBuffer(4))
+  #worker: Worker | undefined
+  #answer: (answer: Answer) => void = () => undefined
+
+  async run(job: Job): Promise<Told> {
+    Atomics.store(this.#running, 0, -1)
+    const answer = new Promise<Answer>((resolve) => {
+      this.#answer = resolve
     })
-  })
+    this.#worker ??= this.#begin()
+    this.#worker.postMessage(job)
+    const told = await Promise.race([answer, this.#hang()])
+    if (typeof told === 'number') {
+      await this.end()
+      return { ...none, made: Math.max(0, told - job.from), name: job.name, hung: told }
+    }
+    if ('problem' in told) throw new Error(`${job.name}: ${told.problem}`)
+    return { ...told, hung: undefined }
+  }
+
+  #begin(): Worker {
+    const worker = new Worker(new URL('./callsWorker.ts', import.meta.url), { workerData: this.#running.buffer })
+    worker.on('message', (answer: Answer) => this.#answer(answer))
+    worker.on('error', (error) => this.#answer({ problem: error.message }))
+    return worker
+  }
+
+  /** The call that runs too long; never answers while calls end in time. */
+  #hang(): Promise<number> {
+    return new Promise((resolve) => {
+      let [last, since] = [-2, Date.now()]
+      const answered = this.#answer
+      const timer = setInterval(() => {
+        const now = Atomics.load(this.#running, 0)
+        if (now !== last) {
+          last = now
+          since = Date.now()
+        } else if (Date.now() - since > hangMs) {
+          clearInterval(timer)
+          resolve(now)
+        }
+      }, 500)
+      this.#answer = (answer) => {
+        clearInterval(timer)
+        answered(answer)
+      }
+    })
+  }
+
+  async end(): Promise<void> {
+    const worker = this.#worker
+    this.#worker = undefined
+    await worker?.terminate()
+  }
 }
 
 /** Random calls over every public function that has an example: a finite value or one of the named errors, from frozen inputs, without hanging. */
@@ -49,6 +80,7 @@ export async function calls(count: number, seed: number, say: (text: string) => 
   const functions = entries().filter((entry) => entry.kind === 'function' && entry.doc.examples.length > 0)
   const without = entries().filter((entry) => entry.kind === 'function' && entry.doc.examples.length === 0)
   const told: Told[] = []
+  const caller = new Caller()
   // What the slow ones leave of the count goes to those that come after them; a second round gives the rest to the fast ones.
   let left = count
   for (const round of [0, 1]) {
@@ -58,12 +90,13 @@ export async function calls(count: number, seed: number, say: (text: string) => 
       if (left <= 0) break
       const share = Math.ceil(left / (willing.length - index))
       const made = told.filter((one) => one.name === entry.name).reduce((sum, one) => sum + one.made, 0)
-      const one = await inThread(entry, made, share, seed)
+      const one = await caller.run({ name: entry.name, from: made, count: share, seed, budgetMs })
       told.push(one)
       left -= one.made
       say(`${entry.name}: ${one.made}`)
     }
   }
+  await caller.end()
   return summary(told, count, seed, without)
 }
 

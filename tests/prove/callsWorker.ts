@@ -1,52 +1,106 @@
 import { parentPort, workerData } from 'node:worker_threads'
+import { entries } from '../docs/entries.ts'
 import { deepFreeze, evaluate, parseExample } from '../docs/example.ts'
 import type { Entry } from '../docs/extract.ts'
-import { outcomeOf } from '../docs/outcome.ts'
+import { type Outcome, outcomeOf } from '../docs/outcome.ts'
 import { functionOf, scope } from '../docs/scope.ts'
 import { placesOf, randomInputs } from './inputs.ts'
 import { Random, seedOf } from './random.ts'
 
 /** One function's calls, made in a thread that the main one can end when a call hangs. */
 export interface Job {
-  readonly entry: Entry
+  readonly name: string
   readonly from: number
   readonly count: number
   readonly seed: number
   readonly budgetMs: number
-  /** [index of the call that runs]. */
-  readonly progress: SharedArrayBuffer
 }
 
 export interface Tally {
+  readonly name: string
   readonly made: number
   readonly values: number
   readonly refused: Readonly<Record<string, number>>
   readonly slowestMs: number
+  readonly wrongCount: number
   /** The first few calls that came to what must not be. */
   readonly wrong: readonly { readonly index: number; readonly why: string; readonly inputs: string }[]
-  readonly wrongCount: number
+}
+
+/** A call as random numbers make it; `inputs` is what was varied. */
+interface Made {
+  readonly inputs: readonly unknown[]
+  readonly outcome: Promise<Outcome>
 }
 
 const shownWrong = 5
-const printed = (inputs: unknown): string =>
-  JSON.stringify(inputs, (_key, value: unknown) =>
-    typeof value === 'number' && (!Number.isFinite(value) || Object.is(value, -0)) ? `<${Object.is(value, -0) ? '-0' : value}>` : value,
-  )?.slice(0, 600) ?? ''
+const all = entries()
 
-async function tally({ entry, from, count, seed, budgetMs, progress }: Job): Promise<Tally> {
-  const running = new Int32Array(progress)
+function entryOf(name: string): Entry {
+  const found = all.find((entry) => entry.name === name && entry.kind === 'function')
+  if (found === undefined) throw new Error(`no function is called "${name}"`)
+  return found
+}
+
+/** "planRepair(demoJobs.a)" as the argument of reportText: its job is varied, for a plan comes from nowhere else. */
+function innerExample(argumentsText: string): string | undefined {
+  const name = /^(\w+)\(/.exec(argumentsText)?.[1]
+  return name !== undefined && all.some((entry) => entry.name === name && entry.kind === 'function') ? argumentsText : undefined
+}
+
+function maker(entry: Entry): (random: Random) => Made {
   const call = functionOf(entry.name)
+  const texts = entry.doc.examples.map((code) => parseExample(code).argumentsText)
+  const inner = texts.map(innerExample).find((text) => text !== undefined)
+  if (inner !== undefined) {
+    const { callee, argumentsText } = parseExample(inner.slice(0, endOfCall(inner)))
+    const source = { ...entryOf(callee), doc: { ...entryOf(callee).doc, examples: [`${callee}(${argumentsText})`] } }
+    const make = maker(source)
+    return (random) => {
+      const { inputs, outcome } = make(random)
+      return { inputs, outcome: outcome.then((one) => (one.kind === 'value' ? outcomeOf(call, [deepFreeze(one.value)]) : one)) }
+    }
+  }
   const places = placesOf(entry)
-  const bases = entry.doc.examples.map((code) => evaluate(parseExample(code).argumentsText, scope))
+  const bases = texts.map((text) => evaluate(text, scope))
+  return (random) => {
+    const inputs = randomInputs(random, entry, bases, places).map(deepFreeze)
+    return { inputs, outcome: outcomeOf(call, inputs) }
+  }
+}
+
+/** Where the parenthesis that opens first is closed. */
+function endOfCall(text: string): number {
+  let depth = 0
+  for (const [index, letter] of [...text].entries()) {
+    if (letter === '(') depth += 1
+    if (letter === ')') {
+      depth -= 1
+      if (depth === 0) return index + 1
+    }
+  }
+  return text.length
+}
+
+function printed(inputs: unknown): string {
+  const shown = (_key: string, value: unknown): unknown =>
+    typeof value === 'number' && (!Number.isFinite(value) || Object.is(value, -0)) ? `<${Object.is(value, -0) ? '-0' : value}>` : value
+  return JSON.stringify(inputs, shown)?.slice(0, 600) ?? ''
+}
+
+const running = new Int32Array(workerData as SharedArrayBuffer)
+
+async function tally({ name, from, count, seed, budgetMs }: Job): Promise<Tally> {
+  const make = maker(entryOf(name))
   const refused: Record<string, number> = {}
   const wrong: { index: number; why: string; inputs: string }[] = []
   let [made, values, wrongCount, slowestMs] = [0, 0, 0, 0]
   const end = performance.now() + budgetMs
   for (let index = from; index < from + count && performance.now() < end; index += 1) {
     Atomics.store(running, 0, index)
-    const inputs = randomInputs(new Random(seedOf(seed, entry.name, index)), entry, bases, places).map(deepFreeze)
     const start = performance.now()
-    const outcome = await outcomeOf(call, inputs)
+    const { inputs, outcome: coming } = make(new Random(seedOf(seed, name, index)))
+    const outcome = await coming
     slowestMs = Math.max(slowestMs, performance.now() - start)
     made += 1
     if (outcome.kind === 'value') values += 1
@@ -56,7 +110,14 @@ async function tally({ entry, from, count, seed, budgetMs, progress }: Job): Pro
       if (wrong.length < shownWrong) wrong.push({ index, why: outcome.why.slice(0, 300), inputs: printed(inputs) })
     }
   }
-  return { made, values, refused, slowestMs, wrong, wrongCount }
+  return { name, made, values, refused, slowestMs, wrong, wrongCount }
 }
 
-parentPort?.postMessage(await tally(workerData as Job))
+const port = parentPort
+if (port === null) throw new Error('this file runs in a thread of its own')
+port.on('message', (job: Job) => {
+  tally(job).then(
+    (told) => port.postMessage(told),
+    (error: Error) => port.postMessage({ name: job.name, problem: error.message }),
+  )
+})

@@ -1,17 +1,17 @@
 import { execFile } from 'node:child_process'
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
 import { publint } from 'publint'
 import { formatMessage } from 'publint/utils'
 import { root } from '../repository/tree.ts'
+import { tool, typescript7 } from '../run/build.mjs'
+import { npmEnvironment } from '../run/place.mjs'
 import type { PartResult } from './results.ts'
 
 const run = promisify(execFile)
 const packages = ['core', 'working', 'planner'] as const
-const require = createRequire(`${root}tests/package.json`)
 
 interface Finding {
   readonly what: string
@@ -64,10 +64,7 @@ async function strangersProject(folder: string): Promise<void> {
   writeFileSync(join(folder, 'use.js'), ours.replace(', type MetalName', '').replace(/: (MetalName|number)(?= =)/g, ''))
 }
 
-const compilers: Readonly<Record<string, () => string>> = {
-  'TypeScript 6': () => require.resolve('typescript/package.json'),
-  'TypeScript 7': () => require.resolve('typescript7/package.json'),
-}
+const compilers: Readonly<Record<string, string>> = { 'TypeScript 6': tool('tsc'), 'TypeScript 7': typescript7() ?? 'no TypeScript 7' }
 
 /** The packages as others see them: linted, typed for each way of resolving, run and compiled from their tarballs. */
 export async function consumers(say: (text: string) => void): Promise<PartResult> {
@@ -79,44 +76,28 @@ export async function consumers(say: (text: string) => void): Promise<PartResult
       findings.push(await attempt(`publint, ${name}`, () => lint(name)))
       findings.push(
         await attempt(`types by attw (ESM only), ${name}`, () =>
-          run(process.execPath, [require.resolve('@arethetypeswrong/cli'), '--pack', `${root}packages/${name}`, '--profile', 'esm-only', '--no-emoji']),
+          run(process.execPath, [tool('attw'), '--pack', `${root}packages/${name}`, '--profile', 'esm-only', '--no-emoji']),
         ),
       )
     }
     say('a project of a stranger')
     findings.push(await attempt('packed and unpacked', () => strangersProject(folder)))
     findings.push(await attempt(`runs on Node ${process.versions.node}`, () => run(process.execPath, ['use.js'], { cwd: folder })))
-    for (const [name, manifest] of Object.entries(compilers)) {
-      const tsc = manifest().replace('package.json', 'bin/tsc')
+    findings.push(await attempt('runs on the Node of the machine', () => run('node', ['use.js'], { cwd: folder, env: npmEnvironment() })))
+    const command = join(folder, 'node_modules', '@strandwise', 'planner', 'dist', 'command', 'main.js')
+    findings.push(
+      await attempt(
+        'its command prints the schema of a job',
+        async () => JSON.parse((await run(process.execPath, [command, 'schema'], { cwd: folder })).stdout) as unknown,
+      ),
+    )
+    for (const [name, tsc] of Object.entries(compilers)) {
       for (const [module, resolution] of [
         ['nodenext', 'nodenext'],
         ['esnext', 'bundler'],
       ] as const) {
-        const args = [
-          tsc,
-          '--noEmit',
-          '--strict',
-          '--target',
-          'es2023',
-          '--lib',
-          'es2023',
-          '--module',
-          module,
-          '--moduleResolution',
-          resolution,
-          '--types',
-          '',
-          'use.ts',
-        ]
-        findings.push(
-          await attempt(`compiles with ${name}, ${resolution}, library checked`, () =>
-            run(
-              process.execPath,
-              args.filter((arg, index) => !(arg === '' || (arg === '--types' && args[index + 1] === ''))),
-              { cwd: folder },
-            ),
-          ),
-        )
+        const args = [tsc, '--noEmit', '--strict', '--target', 'es2023', '--lib', 'es2023,dom', '--module', module, '--moduleResolution', resolution, 'use.ts']
+        findings.push(await attempt(`compiles with ${name}, ${resolution}, our declarations checked`, () => run(process.execPath, args, { cwd: folder })))
       }
     }
   } finally {

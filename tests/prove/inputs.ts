@@ -46,11 +46,14 @@ function anywhere(random: Random, domain: Domain | undefined): number {
   return random.chance(0.5) ? size : -size
 }
 
+/** Values that are no text; NaN is not among them, for a name may be handed through as it came. */
+const noTexts: readonly unknown[] = [null, undefined, {}, [], 1, true]
+
 /** Text near the example's: a letter more, less or other; now and then a notorious word. */
 function wordFor(random: Random, before: unknown, choices: readonly (string | number)[] | undefined): unknown {
   const kind = random.next()
   if (kind < 0.03) return random.of(notoriousWords)
-  if (kind < 0.04) return random.of(strangers)
+  if (kind < 0.04) return random.of(noTexts)
   if (choices !== undefined) return random.of(choices)
   if (typeof before !== 'string' || kind < 0.4) return before
   const at = random.whole(before.length + 1)

@@ -16,6 +16,10 @@ export const hasSite = () => ['astro.config.mjs', 'astro.config.ts'].some((name)
 
 export const tool = (name) => realpathSync(join(bin, name))
 
+/** TypeScript 7 stands beside 6 under an alias, whichever folder the installer chose for it. */
+export const typescript7 = () =>
+  ['node_modules', 'tests/node_modules'].map((folder) => join(root, folder, 'typescript7', 'bin', 'tsc')).find((path) => existsSync(path))
+
 function filesIn(folder, skip = made) {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name)

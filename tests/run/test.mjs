@@ -1,5 +1,4 @@
-import { existsSync } from 'node:fs'
-import { buildPackages, buildSite, hasSite, tool } from './build.mjs'
+import { buildPackages, buildSite, hasSite, tool, typescript7 } from './build.mjs'
 import { ensureChromium } from './chromium.mjs'
 import { ensureInstalled } from './install.mjs'
 import { newNode, root, toolEnvironment } from './place.mjs'
@@ -22,8 +21,6 @@ async function inTurn(...commands) {
   return { ok: true, output: '' }
 }
 
-/** TypeScript 7 stands beside 6 under an alias, whichever folder the installer chose for it. */
-const typescript7 = () => [`${root}node_modules/typescript7/bin/tsc`, `${root}tests/node_modules/typescript7/bin/tsc`].find((path) => existsSync(path))
 const packageProjects = ['core', 'working', 'planner'].map((name) => `packages/${name}`)
 
 /** Asked for before the steps begin, so that an installation has a line of its own. */

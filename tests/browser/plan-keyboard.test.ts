@@ -1,0 +1,171 @@
+import { demoJobs, planRepair } from '@strandwise/planner'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Answers } from '../../site/src/plan/answers.ts'
+import { answersFrom } from '../../site/src/plan/answersFrom.ts'
+import { type Site, site, status, verdictsOn } from './planPage.ts'
+
+let served: Site
+beforeAll(async () => {
+  served = await site()
+})
+afterAll(() => served.close())
+
+interface Focus {
+  readonly name: string
+  readonly kind: string
+  readonly value: string
+  /** Names of the fields inside an unopened "more". */
+  readonly inside: readonly string[]
+  readonly adds: string
+  readonly options: readonly string[]
+  readonly words: string
+}
+
+const focus = (page: Page): Promise<Focus> =>
+  page.evaluate(() => {
+    const node = document.activeElement as HTMLElement
+    const control = node instanceof HTMLInputElement || node instanceof HTMLSelectElement ? node : null
+    const details = node.tagName === 'SUMMARY' ? (node.parentElement as HTMLDetailsElement) : null
+    const names = [...(details?.querySelectorAll<HTMLInputElement>('[name]') ?? [])].map((inside) => inside.name)
+    return {
+      name: control?.name ?? '',
+      kind: control instanceof HTMLSelectElement ? 'list' : (control?.type ?? ''),
+      value: control?.value ?? '',
+      inside: details?.open === false ? names : [],
+      adds: node.dataset.add ?? '',
+      options: node instanceof HTMLSelectElement ? [...node.options].map((option) => option.value) : [],
+      words: node instanceof HTMLSelectElement ? [...node.options].map((option) => option.text).join('|') : '',
+    }
+  })
+
+/** Fills the form with keys alone, from the top of the page to its foot, and counts them. */
+async function fillByKeys(page: Page, wanted: Answers): Promise<number> {
+  let keys = 0
+  const press = async (key: string, times = 1) => {
+    for (let time = 0; time < times; time += 1) await page.keyboard.press(key)
+    keys += times
+  }
+  const type = async (text: string) => {
+    await page.keyboard.type(text)
+    keys += text.length
+  }
+  const added: Record<string, number> = {}
+  let inEntry = false
+  for (let stop = 0; stop < 400; stop += 1) {
+    // Adding an entry puts the focus on its first field by itself.
+    if (!inEntry) await press('Tab')
+    inEntry = false
+    const at = await focus(page)
+    const text = wanted[at.name] ?? ''
+    if (at.name === 'title') {
+      await type(text)
+      await press('Tab')
+      return keys
+    }
+    if (at.adds !== '' && (added[at.adds] ?? 0) < Number(wanted[at.adds] ?? 0)) {
+      added[at.adds] = (added[at.adds] ?? 0) + 1
+      await press('Enter')
+      inEntry = true
+    } else if (at.inside.some((name) => (wanted[name] ?? '') !== '')) await press('Enter')
+    else if (text === '') continue
+    else if (at.kind === 'text') await type(text)
+    else if (at.kind === 'list') await press('ArrowDown', at.options.indexOf(text) - at.options.indexOf(at.value))
+    else if (at.kind === 'checkbox' && text.split(',').includes(at.value)) await press('Space')
+    else if (at.kind === 'radio') {
+      // The arrows choose as they go; the first of the words, where none is chosen, takes the space bar.
+      for (let turn = 0; turn < 12; turn += 1) {
+        const now = await page.evaluate(() => document.activeElement as HTMLInputElement).then(() => focus(page))
+        const checked = await page.evaluate(() => (document.activeElement as HTMLInputElement).checked)
+        if (now.value === text && checked) break
+        await press(now.value === text ? 'Space' : 'ArrowRight')
+      }
+    }
+  }
+  throw new Error('the foot of the form was not reached')
+}
+
+describe('the demo repair by keyboard alone', () => {
+  it('at 390 px gives the command’s plan, and how many keys it takes is told', async () => {
+    const job = demoJobs['bilge-pump-feed'] as NonNullable<(typeof demoJobs)['bilge-pump-feed']>
+    const { page, faults } = await served.open()
+    const keys = await fillByKeys(page, answersFrom(job))
+    const plan = planRepair(job)
+    await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+    expect(await status(page)).toBe(`Verdict: ${plan.verdict}.`)
+    expect(await verdictsOn(page)).toEqual(plan.sections.map((section) => section.verdict))
+    const printed = await page.locator('[data-section] > ul > li').allTextContents()
+    expect(printed).toEqual(plan.sections.flatMap((section) => section.reasons))
+    expect(faults).toEqual([])
+    // Every answer of the demo, each letter counted: a ceiling that tells when the way gets longer.
+    process.stderr.write(`COUNT keys ${keys}\n`)
+    expect(keys).toBeLessThan(700)
+    expect(keys).toBeGreaterThan(300)
+    await page.context().close()
+  })
+
+  it('a first plan of the needed answers alone takes far fewer keys', async () => {
+    const { page } = await served.open()
+    const wanted = {
+      'circuit.kind': 'motor',
+      'circuit.supplyV': '12',
+      'damage.kind': 'broken',
+      'damage.fromTerminationMm': '25',
+      'damage.slackMm': '45',
+      'wire.size': '16',
+      'wire.insulation': 'XLPE',
+      'wire.outLengthM': '3.2',
+      'surroundings.ambientC': '18',
+      'surroundings.location': 'splash',
+      'surroundings.vibration': 'some',
+      'load.currentA': '4.2',
+    }
+    const keys = await fillByKeys(page, wanted)
+    await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+    process.stderr.write(`COUNT keys ${keys}\n`)
+    expect(keys).toBeLessThan(140)
+    await page.context().close()
+  })
+
+  it('undo and redo go by keys and by buttons, and half-typed text is the browser’s own', async () => {
+    const { page } = await served.open()
+    const field = page.locator('[name="circuit.supplyV"]')
+    await field.fill('12')
+    await field.press('Enter')
+    await field.fill('24')
+    await field.press('Enter')
+    await page.keyboard.press('Control+z')
+    expect(await field.inputValue()).toBe('12')
+    await page.keyboard.press('Control+z')
+    expect(await field.inputValue()).toBe('')
+    await page.keyboard.press('Control+Shift+z')
+    expect(await field.inputValue()).toBe('12')
+    await page.keyboard.press('Control+y')
+    expect(await field.inputValue()).toBe('24')
+    await page.click('[data-act="undo"]')
+    expect(await field.inputValue()).toBe('12')
+    await page.click('[data-act="redo"]')
+    expect(await field.inputValue()).toBe('24')
+    expect(await page.locator('[data-act="redo"]').isDisabled()).toBe(true)
+    await field.focus()
+    await page.keyboard.press('End')
+    await page.keyboard.type('7')
+    await page.keyboard.press('Control+z')
+    expect(await field.inputValue()).toBe('24')
+    await page.context().close()
+  })
+
+  it('an example filled in is one step back', async () => {
+    const { page } = await served.open()
+    await page.fill('[name="circuit.supplyV"]', '24')
+    await page.locator('[name="circuit.supplyV"]').blur()
+    await page.click('[data-act="example"]')
+    expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('12')
+    await page.click('[data-act="undo"]')
+    expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('24')
+    expect(await page.locator('[data-list="readings"] > *').count()).toBe(0)
+    await page.click('[data-act="redo"]')
+    expect(await page.locator('[data-list="readings"] > *').count()).toBe(2)
+    await page.context().close()
+  })
+})

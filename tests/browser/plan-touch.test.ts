@@ -1,0 +1,72 @@
+import { demoJobs, planRepair } from '@strandwise/planner'
+import type { Locator, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Answers } from '../../site/src/plan/answers.ts'
+import { answersFrom } from '../../site/src/plan/answersFrom.ts'
+import { type Site, site, status, verdictsOn } from './planPage.ts'
+
+let served: Site
+beforeAll(async () => {
+  served = await site()
+})
+afterAll(() => served.close())
+
+interface Touched {
+  readonly taps: number
+  readonly letters: number
+}
+
+/** Fills the form by touch, field by field down the page; a list that opens takes two taps. */
+async function fillByTouch(page: Page, wanted: Answers): Promise<Touched> {
+  let taps = 0
+  let letters = 0
+  const tap = async (target: Locator) => {
+    await target.tap()
+    taps += 1
+  }
+  for (const list of ['readings', 'tools', 'sleeves']) {
+    for (let count = Number(wanted[list] ?? 0); count > 0; count -= 1) await tap(page.locator(`[data-add="${list}"]`))
+  }
+  for (const [name, text] of Object.entries(wanted)) {
+    const control = page.locator(`[name="${name}"]`).first()
+    if (text === '' || (await control.count()) === 0) continue
+    const details = page.locator(`details:has([name="${name}"])`)
+    if ((await details.count()) > 0 && (await details.first().getAttribute('open')) === null) await tap(details.first().locator('summary'))
+    const kind = await control.evaluate((node) => (node instanceof HTMLSelectElement ? 'list' : (node as HTMLInputElement).type))
+    if (kind === 'list') {
+      await control.selectOption(text)
+      taps += 2
+    } else if (kind === 'text') {
+      await tap(control)
+      await page.keyboard.type(text)
+      letters += text.length
+    } else {
+      for (const value of text.split(',')) {
+        const choice = page.locator(`label:has([name="${name}"][value="${value}"])`)
+        if (!(await choice.locator('input').isChecked())) await tap(choice)
+      }
+    }
+  }
+  await page.locator('h1').tap()
+  return { taps, letters }
+}
+
+describe('the demo repair by touch at 390 px', () => {
+  const touch = { hasTouch: true, isMobile: true, viewport: { width: 390, height: 844 } }
+
+  it('gives the command’s plan, within a ceiling of taps', async () => {
+    const job = demoJobs['bilge-pump-feed'] as NonNullable<(typeof demoJobs)['bilge-pump-feed']>
+    const { page, faults } = await served.open(touch)
+    const { taps, letters } = await fillByTouch(page, answersFrom(job))
+    await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+    const plan = planRepair(job)
+    expect(await status(page)).toBe(`Verdict: ${plan.verdict}.`)
+    expect(await verdictsOn(page)).toEqual(plan.sections.map((section) => section.verdict))
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390)
+    expect(faults).toEqual([])
+    process.stderr.write(`COUNT taps ${taps} letters ${letters}\n`)
+    expect(taps).toBeLessThanOrEqual(110)
+    expect(letters).toBeLessThanOrEqual(220)
+    await page.context().close()
+  })
+})

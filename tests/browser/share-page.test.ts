@@ -1,0 +1,128 @@
+import { demoJobs } from '@strandwise/planner'
+import { deflateSync, strFromU8, strToU8 } from 'fflate'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { jobToFragment } from '../../site/src/plan/jobLink.ts'
+import { brokenFragments } from './brokenFragments.ts'
+import { answersOn, fillIn, type Site, site, verdictsOn } from './planPage.ts'
+
+let served: Site
+beforeAll(async () => {
+  served = await site()
+})
+afterAll(() => served.close())
+
+async function linkOf(page: Page): Promise<string> {
+  await page.click('[data-act="link"]')
+  await page.waitForSelector('[data-link]:not([hidden])')
+  return page.inputValue('#link')
+}
+
+const planStands = (page: Page) => page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+
+describe('a link to a job', () => {
+  it.each(Object.keys(demoJobs))('%s: opened elsewhere gives the same answers and the same plan', async (name) => {
+    const { page } = await served.open()
+    await fillIn(page, name)
+    const link = await linkOf(page)
+    expect(link.startsWith(`${served.address}plan/#job1.`)).toBe(true)
+    expect(link.length).toBeLessThan(2000)
+    const other = await served.open({}, new URL(link).hash)
+    await planStands(other.page)
+    expect(await answersOn(other.page)).toEqual(await answersOn(page))
+    expect(await verdictsOn(other.page)).toEqual(await verdictsOn(page))
+    expect(other.faults).toEqual([])
+    await page.context().close()
+    await other.page.context().close()
+  })
+
+  it('keeps the units typed, and can be taken back', async () => {
+    const { page } = await served.open()
+    await fillIn(page, 'bilge-pump-feed')
+    await page.fill('[name="damage.slackMm"]', '1 3/4 in')
+    await page.locator('[name="damage.slackMm"]').blur()
+    const link = await linkOf(page)
+    await fillIn(page, 'trailer-tail-lamp')
+    const before = await answersOn(page)
+    await page.evaluate((hash) => {
+      location.hash = hash
+    }, new URL(link).hash)
+    await page.waitForFunction(() => (document.querySelector('[name="damage.slackMm"]') as HTMLInputElement).value === '1 3/4 in')
+    await page.click('[data-act="undo"]')
+    expect(await answersOn(page)).toEqual(before)
+    await page.context().close()
+  })
+
+  it('leaves the address once the job is changed, and is not made of half a job', async () => {
+    const fragment = jobToFragment(demoJobs['trailer-tail-lamp'])
+    const { page } = await served.open({}, `#${fragment}`)
+    await planStands(page)
+    expect(new URL(page.url()).hash).toBe(`#${fragment}`)
+    await page.fill('[name="damage.slackMm"]', '')
+    await page.locator('[name="damage.slackMm"]').blur()
+    expect(new URL(page.url()).hash).toBe('')
+    await page.click('[data-act="link"]')
+    expect(await page.textContent('[data-said]')).toBe('There is no whole job yet: Slack is missing.')
+    expect(await page.locator('[data-link]').isVisible()).toBe(false)
+    await page.context().close()
+  })
+
+  it('is not kept in the browser over kept work until it is changed', async () => {
+    const { page } = await served.open()
+    await fillIn(page, 'bilge-pump-feed')
+    await page.check('#keep')
+    const kept = await page.evaluate(() => localStorage.getItem('strandwise.plan.1'))
+    await page.evaluate((hash) => {
+      location.hash = hash
+    }, jobToFragment(demoJobs['trailer-tail-lamp']))
+    await page.waitForFunction(() => (document.querySelector('[name="load.currentA"]') as HTMLInputElement).value === '1.8')
+    expect(await page.evaluate(() => localStorage.getItem('strandwise.plan.1'))).toBe(kept)
+    await page.context().close()
+  })
+})
+
+describe('a broken link', () => {
+  const cases = brokenFragments(jobToFragment(demoJobs['bilge-pump-feed']), (text) => strFromU8(deflateSync(strToU8(text), { level: 9 }), true))
+
+  it(`is refused with a sentence in each of ${cases.length} kinds, and the present work is kept`, async () => {
+    const { page, faults } = await served.open()
+    await page.evaluate(() => Object.assign(window, { alert: () => Object.assign(window, { alerted: true }) }))
+    await fillIn(page, 'trailer-tail-lamp')
+    await page.check('#keep')
+    const before = await answersOn(page)
+    const verdicts = await verdictsOn(page)
+    const kept = await page.evaluate(() => localStorage.getItem('strandwise.plan.1'))
+    for (const { name, fragment } of cases) {
+      await page.evaluate((hash) => {
+        const said = document.querySelector('[data-said]')
+        if (said !== null) said.textContent = ''
+        location.hash = hash
+      }, fragment)
+      await page.waitForFunction(() => document.querySelector('[data-said]')?.textContent?.endsWith('Your answers here are as they were.'))
+      expect(await page.locator('[data-said]').isVisible(), name).toBe(true)
+      expect(await answersOn(page), name).toEqual(before)
+      expect(await verdictsOn(page), name).toEqual(verdicts)
+      expect(await page.evaluate(() => localStorage.getItem('strandwise.plan.1')), name).toBe(kept)
+    }
+    expect(await page.evaluate(() => 'alerted' in window)).toBe(false)
+    expect(await page.locator('main script:not([type]), main img').count()).toBe(0)
+    expect(faults).toEqual([])
+    await page.context().close()
+  })
+
+  it('at the start leaves kept work in place, or an empty form', async () => {
+    for (const { name, fragment } of cases.filter((_, index) => index % 6 === 0)) {
+      const { page, faults } = await served.open({}, `#${fragment}`)
+      await page.waitForSelector('[data-said]:not([hidden])')
+      expect(await page.inputValue('[name="circuit.supplyV"]'), name).toBe('')
+      await fillIn(page, 'bilge-pump-feed')
+      await page.check('#keep')
+      await page.goto(`${served.address}#elsewhere`)
+      await page.goto(`${served.address}plan/#${fragment}`)
+      await page.waitForSelector('[data-said]:not([hidden])')
+      expect(await page.inputValue('[name="wire.size"]'), name).toBe('16 AWG')
+      expect(faults, name).toEqual([])
+      await page.context().close()
+    }
+  })
+})
