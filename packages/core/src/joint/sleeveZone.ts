@@ -5,7 +5,7 @@ import { type FarWire, farWire, morganJumps, slopeStepK, surfaceLoss, type WireE
 /** Steps of the grid per unit of gamma l, and the fewest: Numerov's rule errs with the fourth power of a step, by less than 1e-8 of the rise. */
 const stepsPerLength = 40
 const fewestSteps = 32
-/** Finer steps there. */
+/** Morgan's jumps, although spread, are steep: finer steps by his law. */
 const morganRefinement = 2
 /** Length of a zone, in units of its own decay, past which neither end feels the other to the last digits: longer ones are cut down to it. */
 const longestZone = 64

@@ -1,5 +1,4 @@
-import { rayleighNumber } from '../heat/index.ts'
-import { naturalFlowWPerM, radiationFlowWPerM } from '../heat/inner.ts'
+import { naturalFlowWPerM, radiationFlowWPerM, surfaceRayleigh } from '../heat/inner.ts'
 import { type JointModel, referenceC, type SideModel, type WayOut } from './jointModel.ts'
 import { risingRoot, risingRootAbove } from './risingRoot.ts'
 
@@ -121,7 +120,7 @@ function smoothLoss(model: JointModel, way: WayOut, farLoss: number, from: numbe
 
 /** Where the Rayleigh number passes an edge of Morgan's law: it rises with the surface temperature to a peak, then falls as the air thins. */
 export function morganJumps(model: JointModel, way: WayOut): readonly number[] {
-  const Ra = (ts: number): number => rayleighNumber(ts, model.ambientC, way.outsideM, model.pressurePa)
+  const Ra = (ts: number): number => surfaceRayleigh(ts, model.ambientC, way.outsideM, model.pressurePa)
   let left = model.ambientC
   let right = model.ambientC + highestRiseK
   const end = right
