@@ -7,6 +7,8 @@ export default defineConfig({
   resolve: { alias: packageAlias },
   test: {
     environment: 'node',
+    setupFiles: ['tests/propertySeed.ts'],
+    testTimeout: 60_000,
     include: [`${process.env.STRANDWISE_ROOM ?? 'packages'}/**/*.test.ts`, 'tests/docs/domains.test.ts', 'tests/docs/examples.test.ts'],
   },
 })

@@ -37,9 +37,3 @@ export function entries(): readonly Entry[] {
   writeFileSync(cache, JSON.stringify({ hash, entries: read }))
   return read
 }
-
-/** The same as a file, for a process that must not read the sources itself. */
-export function entriesFile(): string {
-  entries()
-  return cache
-}

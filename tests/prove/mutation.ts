@@ -1,6 +1,8 @@
-import { readdirSync } from 'node:fs'
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { Stryker } from '@stryker-mutator/core'
-import { entriesFile } from '../docs/entries.ts'
+import { entries } from '../docs/entries.ts'
 import { root } from '../repository/tree.ts'
 import type { PartResult } from './results.ts'
 
@@ -28,7 +30,11 @@ interface Mutant {
 export async function mutate(room: string, say: (text: string) => void): Promise<PartResult> {
   const [name = '', folder = ''] = room.split('/')
   process.env.STRANDWISE_ROOM = `packages/${name}/src/${folder}`
-  process.env.STRANDWISE_ENTRIES = entriesFile()
+  // The docstrings of this room alone, read before anything is changed: those of another room don't judge it.
+  const own = entries().filter((entry) => entry.package === name && entry.room === folder)
+  const kept = mkdtempSync(join(tmpdir(), 'strandwise-mutation-'))
+  process.env.STRANDWISE_ENTRIES = join(kept, 'entries.json')
+  writeFileSync(process.env.STRANDWISE_ENTRIES, JSON.stringify({ entries: own }))
   process.chdir(root)
   say(`${room}: mutating`)
   const stryker = new Stryker({
@@ -50,8 +56,12 @@ export async function mutate(room: string, say: (text: string) => void): Promise
     fileLogLevel: 'off',
     allowConsoleColors: false,
   } as ConstructorParameters<typeof Stryker>[0])
-  const mutants = (await stryker.runMutationTest()) as readonly Mutant[]
-  return summary(room, mutants)
+  try {
+    return summary(room, (await stryker.runMutationTest()) as readonly Mutant[])
+  } finally {
+    delete process.env.STRANDWISE_ENTRIES
+    rmSync(kept, { recursive: true, force: true })
+  }
 }
 
 function summary(room: string, mutants: readonly Mutant[]): PartResult {
