@@ -125,6 +125,17 @@ describe('acceptanceResistanceOhm', () => {
   })
 })
 
+describe('acceptanceResistanceOhm, one wire that runs away', () => {
+  test.each([
+    ['films', linear],
+    ['correlations', natural],
+  ])('%s: 0, although the thick one would take heat', (_name, site) => {
+    const thin = { ...site.conductors[0], areaMm2: 0.05, conductorDiameterMm: 0.3, insulationThicknessMm: 2 }
+    for (const conductors of [[thin, site.conductors[1]] as const, [site.conductors[1], thin] as const])
+      expect(acceptanceResistanceOhm({ ...site, conductors, currentA: 20, limitC: 150, jointLengthMm: 10 }).resistanceOhm).toBe(0)
+  })
+})
+
 describe('acceptanceReadings', () => {
   const meter = Object.freeze({ percentOfReading: 1, counts: 3, resolutionOhm: 0.01, leadOhm: 0.2, leadUncertaintyOhm: 0.005 })
 
@@ -156,6 +167,7 @@ describe('acceptanceReadings', () => {
     const wild = (percentOfReading: number) => acceptanceReadings({ acceptanceOhm: 1, handMeter: { percentOfReading, counts: 0, resolutionOhm: 0 } })[0]
     expect(wild(100)?.failsAboveOhm).toBeNull()
     expect(wild(150)?.failsAboveOhm).toBeNull()
+    expect(acceptanceReadings({ acceptanceOhm: 1.7e308, handMeter: { percentOfReading: 50, counts: 0, resolutionOhm: 0 } })[0]?.failsAboveOhm).toBeNull()
     expect(wild(50)).toEqual({ instrument: 'hand-meter', passesUpToOhm: 1 / 1.5, failsAboveOhm: 2, tells: true })
   })
 

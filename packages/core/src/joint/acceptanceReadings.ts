@@ -85,7 +85,7 @@ function row(instrument: AcceptanceReading['instrument'], R: number, p: number, 
   return {
     instrument,
     passesUpToOhm: passes >= 0 ? passes : null,
-    failsAboveOhm: p < 1 && fails < Infinity ? fails : null,
+    failsAboveOhm: fails > 0 && fails < Infinity ? fails : null,
     tells: passes >= least,
   }
 }

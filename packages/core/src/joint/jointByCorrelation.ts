@@ -20,23 +20,22 @@ const upTimes = 2
 /** Rises over the far wire at which the search begins. From the second, above any wire, it comes down on a state that the first can miss where heating outgrows cooling for a while. */
 const firstRisesK = [50, 2000] as const
 
-/** Both sides of a joint; like wires share one. Null where a wire alone has no steady temperature. */
-function bothZones(model: JointModel, firstRiseK: number): readonly [Zone, Zone] | null {
+/** Both sides of a joint; like wires share one. */
+function bothZones(model: JointModel, firstRiseK: number): readonly [Zone, Zone] {
   const first = startZone(model, model.sides[0], firstRiseK)
-  const second = model.sides[1] === model.sides[0] ? first : startZone(model, model.sides[1], firstRiseK)
-  return first === null || second === null ? null : [first, second]
+  return [first, model.sides[1] === model.sides[0] ? first : startZone(model, model.sides[1], firstRiseK)]
 }
 
 function settled(model: JointModel, moved: number, rise: number, step: number): boolean {
   return moved <= (model.morgan && step >= patience ? widthOfJump : closeEnough) * (1 + rise)
 }
 
-/** Heat that both sides take with the joint at a temperature, in W; 0 where a wire alone is that hot already. */
+/** Heat that both sides take with the joint at a temperature, in W; 0 where a wire alone is that hot already. The wires settle. */
 export function takenByCorrelation(model: JointModel, jointC: number): number {
   const rise = jointC - model.ambientC
   for (const firstRiseK of firstRisesK) {
     const zones = bothZones(model, firstRiseK)
-    if (zones === null || zones[0].far.coreC >= jointC || zones[1].far.coreC >= jointC) return 0
+    if (zones[0].far.coreC >= jointC || zones[1].far.coreC >= jointC) return 0
     const first = flowAt(zones[0], rise)
     const second = zones[1] === zones[0] ? first : flowAt(zones[1], rise)
     if (first !== null && second !== null) return first + second
@@ -86,8 +85,8 @@ export function stateByCorrelation(model: JointModel, R: number, a: number): Joi
   const perK = ownHeatW(currentA, R, a, referenceC) * a
   for (const firstRiseK of firstRisesK) {
     const zones = bothZones(model, firstRiseK)
-    const found = zones === null ? null : balance(model, zones, cold, perK)
-    if (zones === null || found === null) continue
+    const found = balance(model, zones, cold, perK)
+    if (found === null) continue
     const [first, second] = zones
     return {
       jointC: ambientC + found.rise,

@@ -74,8 +74,8 @@ describe('lapNetworkResistanceOhm', () => {
   })
 
   test.each([
-    ['stretches', { stretches: [wet(1, 0), wet(2, 0)] }, 'out-of-range'],
-    ['stretches', { stretches: [] }, 'out-of-range'],
+    ['stretches', { stretches: [wet(1, 0), wet(2, 0)] }, 'wrong-choice'],
+    ['stretches', { stretches: [] }, 'wrong-choice'],
     ['stretches', { stretches: undefined }, 'missing'],
     ['stretches', { stretches: 'wet' }, 'wrong-choice'],
     ['stretches.1.lengthMm', { stretches: [wet(1, 1), wet(0, 1)] }, 'out-of-range'],

@@ -64,7 +64,7 @@ export function lapNetworkResistanceOhm(i: {
       wetted = true
     }
   }
-  if (!wetted) throw new DomainError('stretches', i.stretches, oneWetted)
+  if (!wetted) throw new DomainError('stretches', i.stretches, oneWetted, undefined, 'wrong-choice')
   const a = s === 0 ? 0 : r1 / s
   const b = s === 0 ? 0 : r2 / s
   return requireFiniteResult('stretches', i.stretches, s * a * b * length + a * a * first + b * b * last + shunt)

@@ -46,3 +46,16 @@ describe('risingRootAbove', () => {
     expect(risingRootAbove(() => Number.NaN, 0, 1)).toBeNull()
   })
 })
+
+describe('how many calls', () => {
+  test.each<[string, (x: number) => number, number, number, number]>([
+    ['a line is met at once', (x) => 3 * x - 6, -10, 50, 3],
+    ['a bent curve', (x) => x ** 3 - 2, 0, 10, 28],
+    ['a curve bent the other way', (x) => Math.sqrt(x) - 2, 0, 100, 16],
+    ['a steep exponential', (x) => Math.expm1(x - 1), -20, 100, 24],
+  ])('%s', (_name, f, low, high, most) => {
+    const watched = counted(f)
+    risingRoot(watched.f, low, high)
+    expect(watched.calls()).toBeLessThanOrEqual(most)
+  })
+})

@@ -40,10 +40,9 @@ export interface Zone {
   readonly Q: Float64Array
 }
 
-/** Begins with everything firstRiseK above the far wire. Null where the long wire has no steady temperature. */
-export function startZone(model: JointModel, side: SideModel, firstRiseK: number): Zone | null {
+/** Begins with everything firstRiseK above the far wire. */
+export function startZone(model: JointModel, side: SideModel, firstRiseK: number): Zone {
   const far = farWire(model, side)
-  if (far === null) return null
   const way = side.sleeve
   let n = 0
   let l = 0

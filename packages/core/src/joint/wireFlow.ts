@@ -1,3 +1,4 @@
+import { ConvergenceError } from '../errors/index.ts'
 import { naturalFlowWPerM, radiationFlowWPerM, surfaceRayleigh } from '../heat/inner.ts'
 import { type JointModel, referenceC, type SideModel, type WayOut } from './jointModel.ts'
 import { risingRoot, risingRootAbove } from './risingRoot.ts'
@@ -36,16 +37,15 @@ export interface FarWire {
   readonly jumpsC: readonly number[]
 }
 
-/** The long wire; null where no temperature balances. Its own heating rises by I^2 R20 alpha a kelvin, the wall lets at most 1/wall through. */
-export function farWire(model: JointModel, side: SideModel): FarWire | null {
+/** The long wire, one that settles: its own heating rises by I^2 R20 alpha a kelvin, and the wall lets more than that through. */
+export function farWire(model: JointModel, side: SideModel): FarWire {
   const way = side.wire
   const heating = model.currentA * model.currentA * side.r20
   const b = heating * side.alpha
   const a = 1 - b * way.wallMKPerW
-  if (!(a > 0)) return null
   const cold = heating * (1 + side.alpha * (model.ambientC - referenceC))
   const ts = risingRootAbove((x) => a * surfaceLoss(model, way, x) - cold - b * (x - model.ambientC), model.ambientC, 1)
-  if (ts === null) return null
+  if (ts === null) throw new ConvergenceError('far temperature, in W/m', cold)
   const lossWPerM = surfaceLoss(model, way, ts)
   return { coreC: ts + way.wallMKPerW * lossWPerM, surfaceC: ts, lossWPerM, jumpsC: model.morgan ? morganJumps(model, way) : [] }
 }
