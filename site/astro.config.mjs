@@ -1,9 +1,13 @@
 import { defineConfig } from 'astro/config'
+import { methodFactsIntegration } from './src/method/integration.ts'
+import { offlineIntegration } from './src/offline/integration.ts'
 
 export default defineConfig({
   output: 'static',
-  base: process.env['STRANDWISE_BASE'] ?? '/',
+  base: process.env.STRANDWISE_BASE ?? '/',
   trailingSlash: 'always',
+  integrations: [methodFactsIntegration(), offlineIntegration()],
+  markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never' },
   security: {

@@ -1,0 +1,19 @@
+import type { APIRoute } from 'astro'
+import { link } from '../lib/link.ts'
+
+/** So that the site can be put on a home screen; colours are the page's own. */
+export const GET: APIRoute = () =>
+  new Response(
+    JSON.stringify({
+      name: 'Strandwise',
+      short_name: 'Strandwise',
+      description: 'Plan a wire joint, then prove it.',
+      start_url: link(''),
+      scope: link(''),
+      display: 'standalone',
+      background_color: '#FBFAF6',
+      theme_color: '#FBFAF6',
+      icons: [{ src: link('mark.svg'), sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+    }),
+    { headers: { 'Content-Type': 'application/manifest+json' } },
+  )
