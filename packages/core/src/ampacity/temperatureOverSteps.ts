@@ -69,7 +69,8 @@ export function temperatureOverStepsC(i: WireHeat & WireStore & { readonly steps
   const b = resolveWire(i)
   const capacity = capacityJPerMK(i)
   const { steps } = i
-  if (!Array.isArray(steps) || steps.length === 0) throw new DomainError('steps', steps, 'at least one step')
+  if (!Array.isArray(steps) || steps.length === 0)
+    throw new DomainError('steps', steps, 'at least one step', undefined, steps === undefined ? 'missing' : 'out-of-range')
   const initialC = requireInitialC(b, i.initialC)
   const repeated = i.repeated ?? wireDefaults.repeated
   let total = 0
@@ -78,7 +79,7 @@ export function temperatureOverStepsC(i: WireHeat & WireStore & { readonly steps
     total += requireNotNegative(`steps.${index}.timeS`, step?.timeS)
     return motion({ ...b }, capacity, currentA)
   })
-  if (repeated && !(total > 0)) throw new DomainError('steps', steps, 'steps that take some time, where they repeat')
+  if (repeated && !(total > 0)) throw new DomainError('steps', steps, 'steps that take some time, where they repeat', undefined, 'out-of-range')
   const startC = repeated ? cycleStart(motions, steps, b.ambientC, b.meltingC) : initialC
   if (!(startC < Infinity)) throw new NoSteadyStateError('ceiling', currentAtConductor(b, b.meltingC) ?? 0, b.meltingC)
   let endC = startC

@@ -25,7 +25,7 @@ export function parseAwg(text: string): number {
   const zeros = found[2]?.length ?? (found[3] === undefined ? 0 : Number(found[3]))
   if (zeros > 0) return 1 - zeros
   const gauge = Number(found[1])
-  if (gauge > finestGauge) throw new DomainError('text', text, allowed)
+  if (gauge > finestGauge) throw new DomainError('text', text, allowed, undefined, 'out-of-range')
   return gauge
 }
 

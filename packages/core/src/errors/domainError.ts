@@ -3,25 +3,30 @@ export type DomainCode = 'not-a-number' | 'not-finite' | 'out-of-range' | 'not-w
 
 /** A value outside the domain of a formula: names the parameter, the value, what is allowed and, where one says so, the source of the limit. */
 export class DomainError extends RangeError {
-  override readonly name = 'DomainError'
-  readonly code: DomainCode
-  readonly parameter: string
-  readonly value: unknown
-  readonly allowed: string
-  readonly source?: string
+  declare readonly name: 'DomainError'
+  declare readonly code: DomainCode
+  declare readonly parameter: string
+  declare readonly value: unknown
+  declare readonly allowed: string
+  declare readonly source?: string
 
-  constructor(parameter: string, value: unknown, allowed: string, source?: string, code: DomainCode = 'out-of-range') {
-    super(`"${parameter}" is ${shown(value)}; allowed: ${allowed}${source === undefined ? '' : ` (${source})`}`)
-    this.code = code
-    this.parameter = parameter
-    this.value = value
-    this.allowed = allowed
-    if (source !== undefined) this.source = source
+  /** Every function ships this: it is kept short. Without a code it takes the one of a number that was refused. */
+  constructor(
+    parameter: string,
+    value: unknown,
+    allowed: string,
+    source?: string,
+    code: DomainCode = Number.isFinite(value)
+      ? 'out-of-range'
+      : value === undefined
+        ? 'missing'
+        : typeof value === 'number' && !Number.isNaN(value)
+          ? 'not-finite'
+          : 'not-a-number',
+  ) {
+    // Quoted, "5" is told from 5; what has no short text of its own is named by its type.
+    const shown = typeof value === 'string' ? `"${value}"` : Object(value) === value ? typeof value : String(value)
+    super(`"${parameter}" is ${shown}; allowed: ${allowed}${source ? ` (${source})` : ''}`)
+    Object.assign(this, { name: 'DomainError', code, parameter, value, allowed, source })
   }
-}
-
-function shown(value: unknown): string {
-  if (typeof value === 'string') return `"${value.length > 60 ? `${value.slice(0, 60)}…` : value}"`
-  if (typeof value === 'number' || typeof value === 'boolean' || value === undefined || value === null) return String(value)
-  return Array.isArray(value) ? 'a list' : typeof value === 'object' ? 'an object' : `a ${typeof value}`
 }

@@ -49,6 +49,6 @@ export function sureMultiple(band: readonly FusePoint[]): number {
     if (longestS === null) sure = null
     else sure ??= multiple
   }
-  if (sure === null) throw new DomainError('band', band, 'a band whose last point is sure to open')
+  if (sure === null) throw new DomainError('band', band, 'a band whose last point is sure to open', undefined, 'out-of-range')
   return sure
 }
