@@ -44,7 +44,8 @@ export function awgToDiameterMm(gauge: number): number {
  * @source ASTM B258, standard nominal cross-sectional areas: from the exact diameter
  */
 export function awgToAreaMm2(gauge: number): number {
-  return (Math.PI / 4) * awgToDiameterMm(gauge) ** 2
+  requireBetween('gauge', gauge, thickestGauge, finestGauge)
+  return (Math.PI / 4) * (gauge36DiameterMm * stepsRatio ** ((stepsFrom - gauge) / steps)) ** 2
 }
 
 /**

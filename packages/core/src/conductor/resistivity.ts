@@ -23,8 +23,9 @@ const referenceC = 20
  * @source IEC 60028, temperature coefficient at constant mass; other metals as the table of metals states
  */
 export function resistivityOhmM(material: MetalName, temperatureC: number): number {
-  const { resistivity20OhmM, temperatureCoefficient20PerK, meltingC } = metal(material)
+  const of = metal(material)
+  if (typeof temperatureC === 'number' && temperatureC >= coldestC && temperatureC <= hottestC && temperatureC <= of.meltingC.nominal)
+    return of.resistivity20OhmM.nominal * (1 + of.temperatureCoefficient20PerK.nominal * (temperatureC - referenceC))
   requireBetween('temperatureC', temperatureC, coldestC, hottestC)
-  if (temperatureC > meltingC.nominal) throw new DomainError('temperatureC', temperatureC, `up to ${meltingC.nominal}, where "${material}" melts`)
-  return resistivity20OhmM.nominal * (1 + temperatureCoefficient20PerK.nominal * (temperatureC - referenceC))
+  throw new DomainError('temperatureC', temperatureC, `up to ${of.meltingC.nominal}, where "${material}" melts`)
 }

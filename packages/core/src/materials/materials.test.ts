@@ -95,7 +95,7 @@ describe('nominals that the golden cases use', () => {
 
 describe('look-ups', () => {
   test('each name gives its own entry', () => {
-    expect(metal('silver')).toBe(metals.silver)
+    for (const name of Object.keys(metals) as MetalName[]) expect(metal(name)).toBe(metals[name])
     expect(solder('SAC305')).toBe(solders.SAC305)
     expect(insulation('FEP')).toBe(insulations.FEP)
     expect(sleeveMaterial('PVDF')).toBe(sleeveMaterials.PVDF)
