@@ -78,7 +78,6 @@ export function changePhase(lump: Lump, upwards: boolean): void {
     return
   }
   lump.phase = 'melting'
-  lump.share = upwards ? 0 : 1
   lump.riseK = upwards ? melt.solidusRiseK : melt.liquidusRiseK
 }
 
