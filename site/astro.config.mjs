@@ -1,5 +1,5 @@
 import { defineConfig } from 'astro/config'
-import { methodFactsIntegration } from './src/method/integration.ts'
+import { methodFactsIntegration } from './src/methodPage/integration.ts'
 import { offlineIntegration } from './src/offline/integration.ts'
 
 export default defineConfig({

@@ -1,0 +1,38 @@
+/** What the method page tells, all of it read from the code when the site is built. */
+export interface MethodFacts {
+  readonly rooms: readonly RoomFacts[]
+  readonly sources: readonly SourceFacts[]
+  readonly recalled: readonly RecalledGroup[]
+}
+
+/** One room of the library with its models. */
+export interface RoomFacts {
+  readonly package: string
+  readonly room: string
+  readonly models: readonly ModelFacts[]
+}
+
+/** One model as its docstring tells it, with the figures from outside that it meets. */
+export interface ModelFacts {
+  readonly name: string
+  readonly sentence: string
+  readonly equations: readonly string[]
+  readonly domains: readonly string[]
+  readonly sources: readonly string[]
+  readonly checks: readonly { readonly source: string; readonly status: CheckStatus; readonly count: number }[]
+}
+
+export type CheckStatus = 'published' | 'library' | 'derived' | 'from memory'
+
+/** One source of figures: how many of them check a formula by status, and how many are only looked up. */
+export interface SourceFacts {
+  readonly source: string
+  readonly counts: Readonly<Partial<Record<CheckStatus, number>>>
+  readonly lookedUp: number
+}
+
+/** Values that were recalled and not confirmed, by the export that holds them. */
+export interface RecalledGroup {
+  readonly name: string
+  readonly values: readonly string[]
+}

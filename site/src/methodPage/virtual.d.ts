@@ -1,0 +1,3 @@
+declare module 'virtual:method-facts' {
+  export const facts: import('./facts.ts').MethodFacts
+}
