@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { demoJobs, parseRepairJob, planRepair } from '@strandwise/planner'
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
-import { answersOn, fillIn, type Site, site, status, verdictsOn } from './planPage.ts'
+import { answer, answersOn, fillIn, type Site, settled, site, status, verdictsOn } from './planPage.ts'
 
 let served: Site
 /** One page for all cases that begin by filling it anew. */
@@ -20,11 +20,6 @@ afterEach(() => expect(faults).toEqual([]))
 async function emptied(): Promise<void> {
   await page.click('[data-act="empty"]')
   await page.check('[name="units"][value="metric"]')
-}
-
-async function answer(page: Page, name: string, text: string): Promise<void> {
-  await page.fill(`[name="${name}"]`, text)
-  await page.locator(`[name="${name}"]`).blur()
 }
 
 const problem = async (page: Page, name: string) => (await page.textContent(`[id="ask-${name}-problem"]`)) ?? ''
@@ -110,8 +105,10 @@ describe('answers', () => {
     await answer(page, 'damage.slackMm', `${45 / 25.4} in`)
     expect(await page.textContent('[data-section="cut-back"]')).toBe(metric)
     await page.check('[name="units"][value="both"]')
+    await settled(page)
     expect(await page.textContent('[data-section="cut-back"]')).toMatch(/70(?:\.0)? mm \(2\.76 in\)/)
     await page.check('[name="units"][value="inch"]')
+    await settled(page)
     const inch = (await page.textContent('[data-section="cut-back"]')) ?? ''
     expect(inch).toContain('2.76 in')
     expect(inch.replace(/What this rests on.*/s, '')).not.toMatch(/\d mm\b/)
@@ -126,6 +123,7 @@ describe('answers', () => {
     expect(await page.textContent('[data-cautions]')).toContain('Airbag')
     expect(await page.locator('.planned:visible, [data-group="damage"]:visible').count()).toBe(0)
     await page.selectOption('[name="circuit.kind"]', 'motor')
+    await settled(page)
     expect(await page.locator('[data-group="damage"]').isVisible()).toBe(true)
     expect(await status(page)).toContain('still missing')
     await fillIn(page, 'bilge-pump-feed')

@@ -3,7 +3,8 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Answers } from '../../site/src/plan/answers.ts'
 import { answersFrom } from '../../site/src/plan/answersFrom.ts'
-import { type Site, site, status, verdictsOn } from './planPage.ts'
+import { neededAnswers } from './neededAnswers.ts'
+import { answer, type Site, site, status, verdictsOn } from './planPage.ts'
 
 let served: Site
 beforeAll(async () => {
@@ -19,7 +20,6 @@ interface Focus {
   readonly inside: readonly string[]
   readonly adds: string
   readonly options: readonly string[]
-  readonly words: string
 }
 
 const focus = (page: Page): Promise<Focus> =>
@@ -35,7 +35,6 @@ const focus = (page: Page): Promise<Focus> =>
       inside: details?.open === false ? names : [],
       adds: node.dataset.add ?? '',
       options: node instanceof HTMLSelectElement ? [...node.options].map((option) => option.value) : [],
-      words: node instanceof HTMLSelectElement ? [...node.options].map((option) => option.text).join('|') : '',
     }
   })
 
@@ -75,9 +74,11 @@ async function fillByKeys(page: Page, wanted: Answers): Promise<number> {
     else if (at.kind === 'radio') {
       // The arrows choose as they go; the first of the words, where none is chosen, takes the space bar.
       for (let turn = 0; turn < 12; turn += 1) {
-        const now = await page.evaluate(() => document.activeElement as HTMLInputElement).then(() => focus(page))
-        const checked = await page.evaluate(() => (document.activeElement as HTMLInputElement).checked)
-        if (now.value === text && checked) break
+        const now = await page.evaluate(() => {
+          const { value, checked } = document.activeElement as HTMLInputElement
+          return { value, checked }
+        })
+        if (now.value === text && now.checked) break
         await press(now.value === text ? 'Space' : 'ArrowRight')
       }
     }
@@ -98,32 +99,15 @@ describe('the demo repair by keyboard alone', () => {
     expect(printed).toEqual(plan.sections.flatMap((section) => section.reasons))
     expect(faults).toEqual([])
     // Every answer of the demo, each letter counted: a ceiling that tells when the way gets longer.
-    process.stderr.write(`COUNT keys ${keys}\n`)
-    expect(keys).toBeLessThan(700)
-    expect(keys).toBeGreaterThan(300)
+    expect(keys).toBeLessThanOrEqual(460)
     await page.context().close()
   })
 
   it('a first plan of the needed answers alone takes far fewer keys', async () => {
     const { page } = await served.open()
-    const wanted = {
-      'circuit.kind': 'motor',
-      'circuit.supplyV': '12',
-      'damage.kind': 'broken',
-      'damage.fromTerminationMm': '25',
-      'damage.slackMm': '45',
-      'wire.size': '16',
-      'wire.insulation': 'XLPE',
-      'wire.outLengthM': '3.2',
-      'surroundings.ambientC': '18',
-      'surroundings.location': 'splash',
-      'surroundings.vibration': 'some',
-      'load.currentA': '4.2',
-    }
-    const keys = await fillByKeys(page, wanted)
+    const keys = await fillByKeys(page, neededAnswers)
     await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
-    process.stderr.write(`COUNT keys ${keys}\n`)
-    expect(keys).toBeLessThan(140)
+    expect(keys).toBeLessThanOrEqual(80)
     await page.context().close()
   })
 
@@ -157,8 +141,7 @@ describe('the demo repair by keyboard alone', () => {
 
   it('an example filled in is one step back', async () => {
     const { page } = await served.open()
-    await page.fill('[name="circuit.supplyV"]', '24')
-    await page.locator('[name="circuit.supplyV"]').blur()
+    await answer(page, 'circuit.supplyV', '24')
     await page.click('[data-act="example"]')
     expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('12')
     await page.click('[data-act="undo"]')

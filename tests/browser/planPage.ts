@@ -34,7 +34,6 @@ async function openPlan(browser: Browser, address: string, options: BrowserConte
   })
   await page.goto(`${address}plan/${hash}`)
   await page.waitForSelector('[data-bar]:not([hidden])')
-  await page.waitForLoadState('networkidle')
   return { page, faults }
 }
 
@@ -57,6 +56,16 @@ export async function site(): Promise<Site> {
       await server.close()
     },
   }
+}
+
+/** After whatever the last event set going: the page answers a tap once the tap is done. */
+export const settled = (page: Page): Promise<void> => page.evaluate(() => new Promise<void>((done) => setTimeout(() => setTimeout(done, 5), 5)))
+
+/** Types an answer and leaves the field. */
+export async function answer(page: Page, name: string, text: string): Promise<void> {
+  await page.fill(`[name="${name}"]`, text)
+  await page.locator(`[name="${name}"]`).blur()
+  await settled(page)
 }
 
 export const status = async (page: Page): Promise<string> => ((await page.textContent('[data-status]')) ?? '').trim()

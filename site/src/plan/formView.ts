@@ -62,7 +62,7 @@ export class FormView {
         for (const attribute of node.attributes) attribute.value = attribute.value.replaceAll('#', index)
       }
       part(entry, '[data-number]', HTMLElement).textContent = String(holder.childElementCount + 1)
-      part(entry, '[data-remove]', HTMLElement).setAttribute('aria-label', `Take out ${entryWord(group)} ${holder.childElementCount + 1}`)
+      part(entry, '[data-remove]', HTMLElement).textContent = `Take out ${entryWord(group)} ${holder.childElementCount + 1}`
       holder.append(entry)
     }
   }

@@ -1,10 +1,13 @@
-import type { PlanSection, PlanValue } from '@strandwise/planner/plan'
+import type { PlanSection, PlanValue, RepairPlan } from '@strandwise/planner/plan'
 import { el, list } from './dom.ts'
 import type { Planned } from './planning.ts'
 import { inUnits, type UnitSystem, valueIn } from './units.ts'
 
 /** Above so many characters the card is set smaller, so that it stays on two sheets. */
 const roomyCharacters = 5200
+
+/** Of each section that is not sound; the page has them all. */
+const reasonsShown = 2
 
 const box = () => el('span', { class: 'box', 'aria-hidden': 'true' })
 const blank = (words: string) => el('span', { class: 'blank' }, words)
@@ -14,12 +17,14 @@ function measuredRow(name: string, allowed: string): HTMLElement {
   return el('tr', {}, el('th', { scope: 'row' }, name), el('td', {}, allowed), el('td', {}, ''), el('td', {}, ''))
 }
 
-function measuredTable(proof: PlanSection | undefined, system: UnitSystem): HTMLElement {
+/** What the steps name with a value is measured on the bench; three readings without which none of them counts come first. */
+function measuredTable(plan: RepairPlan, system: UnitSystem): HTMLElement {
+  const named = new Map<string, PlanValue>(plan.sequence.flatMap((step) => step.values.map((value) => [value.name, value] as const)))
   const rows = [
     ['Supply at the source, load on', ''],
     ['Current while reading', ''],
     ['Air beside the joint', ''],
-    ...(proof?.values ?? []).map((value: PlanValue) => [value.name.slice(0, 1).toUpperCase() + value.name.slice(1), valueIn(value, system)]),
+    ...[...named.values()].map((value) => [value.name.slice(0, 1).toUpperCase() + value.name.slice(1), valueIn(value, system)]),
   ]
   const head = ['Measured', 'Plan', 'As found', 'As left'].map((words) => el('th', { scope: 'col' }, words))
   return el(
@@ -32,7 +37,7 @@ function measuredTable(proof: PlanSection | undefined, system: UnitSystem): HTML
 
 function verdicts(sections: readonly PlanSection[], system: UnitSystem): HTMLElement {
   const rows = sections.map((section) => {
-    const reason = section.verdict === 'sound' ? '' : inUnits(section.reasons[0] ?? '', system)
+    const reason = section.verdict === 'sound' ? '' : inUnits(section.reasons.slice(0, reasonsShown).join(' '), system)
     return el('tr', {}, el('th', { scope: 'row' }, section.title), el('td', { class: 'word' }, section.verdict), el('td', {}, reason))
   })
   return el('table', { class: 'verdicts' }, el('tbody', {}, ...rows))
@@ -56,16 +61,7 @@ export function jobCard({ job, plan }: Planned, facts: readonly string[], system
     verdicts(plan.sections, system),
     ...(parts.length === 0 ? [] : [el('h3', {}, 'Fetch'), list('ul', parts, { class: 'ticks' })]),
     ...(steps.length === 0 ? [] : [el('h3', {}, 'Do, and look'), list('ol', steps, { class: 'ticks' })]),
-    ...(steps.length === 0
-      ? []
-      : [
-          el('h3', {}, 'Measure'),
-          measuredTable(
-            plan.sections.find((section) => section.id === 'proof'),
-            system,
-          ),
-          el('p', { class: 'blanks' }, blank('Cause'), blank('Look again on')),
-        ]),
+    ...(steps.length === 0 ? [] : [el('h3', {}, 'Measure'), measuredTable(plan, system), el('p', { class: 'blanks' }, blank('Cause'), blank('Look again on'))]),
   ]
 }
 

@@ -87,8 +87,9 @@ export function readTyped(text: string, field: FormField, as: ReadAs): Outcome {
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error
     const readings = error.readings === undefined ? '' : `: ${error.readings.join(' or ')}`
-    const refusal = refusalFor('', field, as, `“${readable(text)}”: ${error.reason}${readings}`)
-    return error.code === 'unknown-unit' || error.code === 'wrong-unit' ? refusal : refusalFor(text, field, as, refusal.read)
+    // A unit that can't be read, or none, is no unit to answer in.
+    const legible = error.code === 'ambiguous' || error.code === 'out-of-range' || error.code === 'malformed'
+    return refusalFor(legible ? text : '', field, as, `“${readable(text)}”: ${error.reason}${readings}`)
   }
   const { low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY } = field
   const { value } = number

@@ -10,6 +10,8 @@ const isText = (node: EventTarget | null): node is HTMLInputElement => node inst
 class RepairPlanElement extends HTMLElement {
   #stop = new AbortController()
   #timer: ReturnType<typeof setTimeout> | undefined
+  #pointerDown = false
+  #waiting: string | null = null
 
   connectedCallback(): void {
     this.#stop = new AbortController()
@@ -27,6 +29,8 @@ class RepairPlanElement extends HTMLElement {
     )
     this.addEventListener('change', (event) => this.#changed(event, bench), { signal })
     this.addEventListener('click', (event) => this.#clicked(event, bench, actions), { signal })
+    this.addEventListener('pointerdown', () => this.#pointer(true, bench), { signal, capture: true })
+    for (const name of ['pointerup', 'pointercancel']) window.addEventListener(name, () => this.#pointer(false, bench), { signal })
     this.addEventListener('submit', (event) => event.preventDefault(), { signal })
     this.addEventListener('keydown', (event) => this.#pressed(event, bench, actions), { signal })
     actions.start(signal)
@@ -41,7 +45,24 @@ class RepairPlanElement extends HTMLElement {
   #changed({ target }: Event, bench: Workbench): void {
     if ((!(target instanceof HTMLInputElement) && !(target instanceof HTMLSelectElement)) || target.name === '') return
     clearTimeout(this.#timer)
-    bench.commit(target.name)
+    this.#waiting = target.name
+    this.#settle(bench)
+  }
+
+  /** Leaving a field by a tap changes the page: that must not move what is being tapped before the tap is done. */
+  #pointer(down: boolean, bench: Workbench): void {
+    this.#pointerDown = down
+    if (!down) this.#settle(bench)
+  }
+
+  /** After this event and, where a finger or a mouse button is down, after it is up and its click is given. */
+  #settle(bench: Workbench): void {
+    setTimeout(() => {
+      if (this.#waiting === null || this.#pointerDown) return
+      const path = this.#waiting
+      this.#waiting = null
+      bench.commit(path)
+    })
   }
 
   #clicked({ target }: Event, bench: Workbench, actions: Actions): void {
