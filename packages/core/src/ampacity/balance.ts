@@ -54,6 +54,7 @@ export function findRise(b: Balance, heatWPerM: number, perK: number, scale: num
   let low = 0
   let high = Infinity
   let rise = Math.min(b.riseK, highestK)
+  let x = Math.log(rise)
   let x0 = 0
   let h0 = 0
   let x1 = 0
@@ -68,7 +69,6 @@ export function findRise(b: Balance, heatWPerM: number, perK: number, scale: num
       low = rise
     } else high = rise
     if (high <= low * (1 + sameRise)) return true
-    const x = Math.log(rise)
     const h = Math.log(heat / flow)
     let step = h / slope
     if (n > 0) {
@@ -81,9 +81,15 @@ export function findRise(b: Balance, heatWPerM: number, perK: number, scale: num
     h0 = h1
     x1 = x
     h1 = h
-    if (next > low && next < high) rise = Math.min(next, highestK)
+    if (next > low && next < high && next < highestK) {
+      rise = next
+      x += step
+      continue
+    }
+    if (next > low && next < high) rise = highestK
     else if (high === Infinity) rise = Math.min(4 * rise, highestK)
     else rise = low === 0 ? 0.25 * high : Math.sqrt(low * high)
+    x = Math.log(rise)
   }
   throw new ConvergenceError('heat balance of a wire, in W/m', heatWPerM + perK * b.riseK - b.flowWPerM)
 }

@@ -11,16 +11,10 @@ export const morganBands = [
   { below: Infinity, factor: 0.125, exponent: 0.333 },
 ] as const
 
-/** Churchill and Chu's 0.60 + 0.387 form: unchecked, for solvers. Roots in place of powers, because they cost a third. */
+/** Churchill and Chu's 0.60 + 0.387 form: unchecked, for solvers. */
 export function churchillChuNusselt(rayleigh: number, prandtl: number): number {
-  const x = 0.559 / prandtl
-  const r = Math.sqrt(x)
-  const f = 1 + r * Math.sqrt(Math.sqrt(Math.sqrt(r))) // x^(9/16)
-  const root = Math.cbrt(Math.cbrt(Math.cbrt(f))) // f^(1/27)
-  const square = root * root
-  const fourth = square * square
-  const n = 0.6 + (0.387 * Math.cbrt(Math.sqrt(rayleigh))) / (fourth * fourth)
-  return n * n
+  const root = 0.6 + (0.387 * Math.cbrt(Math.sqrt(rayleigh))) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)
+  return root * root
 }
 
 /** Morgan's piecewise power law; a band holds below its upper edge: unchecked, for solvers. */
