@@ -19,7 +19,8 @@ function walk(value: unknown, key: string, path: readonly string[], found: Set<s
   if (!isPlain(value) || seen.has(value)) return
   seen.add(value)
   const place = key === '' ? path : [...path, nameOf(value, key)]
-  if (recalled(value.provenance) || recalled(value.source) || (recalled(value) && typeof value.source !== 'string')) found.add(`${place.join(', ') || 'all of it'}${typeof value['nominal'] === 'number' ? ` ${value['nominal']}` : ''}`)
+  if (recalled(value.provenance) || recalled(value.source) || (recalled(value) && typeof value.source !== 'string'))
+    found.add(`${place.join(', ') || 'all of it'}${typeof value.nominal === 'number' ? ` ${value.nominal}` : ''}`)
   else for (const [inside, item] of Object.entries(value)) walk(item, inside, place, found, seen)
 }
 

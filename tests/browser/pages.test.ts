@@ -1,0 +1,107 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type BuiltSite, builtSite, pages } from './builtSite.ts'
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+const widths = [390, 768, 1280]
+
+let site: BuiltSite
+beforeAll(async () => {
+  site = await builtSite()
+})
+afterAll(async () => {
+  await site.close()
+})
+
+/** Blocks of text that lie over each other; hidden ones and parents of one another don't count. */
+const overlaps = () => {
+  const blocks = [
+    ...document.querySelectorAll('main p, main li, main h1, main h2, main h3, main dt, main dd, main summary, main label, header a, .foot p'),
+  ].filter((element) => {
+    const box = element.getBoundingClientRect()
+    return (
+      box.width > 0 &&
+      box.height > 0 &&
+      element.checkVisibility({ visibilityProperty: true, opacityProperty: true }) &&
+      getComputedStyle(element).position !== 'fixed'
+    )
+  })
+  const found: string[] = []
+  for (let i = 0; i < blocks.length; i++) {
+    const a = blocks[i]?.getBoundingClientRect()
+    for (let j = i + 1; j < Math.min(blocks.length, i + 12); j++) {
+      const [one, other] = [blocks[i], blocks[j]]
+      const b = other?.getBoundingClientRect()
+      if (a === undefined || b === undefined || one?.contains(other ?? null) || other?.contains(one ?? null)) continue
+      if (Math.min(a.right, b.right) - Math.max(a.left, b.left) > 2 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 2)
+        found.push(`"${one?.textContent?.trim().slice(0, 40)}" over "${other?.textContent?.trim().slice(0, 40)}"`)
+    }
+  }
+  return found
+}
+
+describe.each(pages().map((path) => [path === '' ? 'home' : path, path] as const))('%s', (_name, path) => {
+  test.each(widths)('at %i px: nothing to scroll sideways, no text over text, no fault', async (width) => {
+    const { page, context, faults } = await site.open(path, { viewport: { width, height: 900 } })
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
+    expect(await page.evaluate(overlaps)).toEqual([])
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  test.each(['light', 'dark'] as const)('in %s: no finding of the accessibility rules, contrast included', async (colorScheme) => {
+    const { page, context } = await site.open(path, { colorScheme, reducedMotion: 'reduce', bypassCSP: true })
+    await page.evaluate(axe)
+    const { violations } = await page.evaluate(() =>
+      (globalThis as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown }[] }[] }> } }).axe.run(),
+    )
+    expect(
+      violations.map(
+        ({ id, nodes }) =>
+          `${id}: ${nodes
+            .slice(0, 3)
+            .map(({ target }) => String(target))
+            .join(' | ')}`,
+      ),
+    ).toEqual([])
+    await context.close()
+  })
+
+  test('reads without script, and says what it is', async () => {
+    const { page, context } = await site.open(path, { javaScriptEnabled: false })
+    expect((await page.title()).length).toBeGreaterThan(8)
+    expect(await page.locator('h1').count()).toBe(1)
+    expect((await page.locator('main').textContent()).length).toBeGreaterThan(60)
+    await context.close()
+  })
+})
+
+test('every link and every anchor inside the site leads somewhere', async () => {
+  const known = new Set(pages())
+  const broken: string[] = []
+  for (const path of known) {
+    const { page, context } = await site.open(path, { javaScriptEnabled: false })
+    const links = await page.$$eval('a[href]', (anchors) => anchors.map((anchor) => (anchor as HTMLAnchorElement).href))
+    for (const target of links) {
+      if (!target.startsWith(site.address)) {
+        broken.push(`${path}: leads to another host: ${target}`)
+        continue
+      }
+      const [place = '', anchor = ''] = target.slice(site.address.length).split('#')
+      if (place !== '' && !known.has(place) && !/\.\w+$/.test(place)) broken.push(`${path}: no page ${target}`)
+      if (anchor !== '' && place === path && (await page.locator(`[id="${decodeURIComponent(anchor)}"]`).count()) === 0)
+        broken.push(`${path}: no anchor #${anchor}`)
+    }
+    await context.close()
+  }
+  expect(broken).toEqual([])
+})
+
+test('a page that is not there answers 404 and leads back', async () => {
+  const { page, context } = await site.open('404.html')
+  const answer = await page.goto(`${site.address}nowhere/`)
+  expect(answer?.status()).toBe(404)
+  expect(await page.locator('main a').first().getAttribute('href')).toBe('/')
+  await context.close()
+})

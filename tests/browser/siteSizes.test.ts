@@ -1,0 +1,60 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type BuiltSite, built, builtSite } from './builtSite.ts'
+
+/** Ceilings in bytes, minified and gzipped, of what a page loads before it is touched; each with its reason. */
+const ceilings = [
+  { path: '', script: 1_000, why: 'home registers the offline worker and does nothing else' },
+  { path: 'cautions/', script: 1_000, why: 'plain reading' },
+  { path: 'method/', script: 1_000, why: 'plain reading' },
+  { path: 'embed/', script: 1_000, why: 'plain reading' },
+  { path: 'examples/overlap-length/', script: 30_000, why: 'steps, slider and worksheet over two closed formulas' },
+  { path: 'questions/wire-size/', script: 20_000, why: 'heat balance, drop and the reader of quantities; the working loads when it is opened' },
+  { path: 'questions/sleeve-from-stock/', script: 20_000, why: 'sleeve formulas and the reader of quantities; the working loads when it is opened' },
+] as const
+/** CSS of any one page. */
+const styleCeiling = 15_000
+/** To the first usable plan: schema, planner, models, rules quoted. */
+const planCeiling = 90_000
+
+let site: BuiltSite
+beforeAll(async () => {
+  site = await builtSite()
+})
+afterAll(async () => {
+  await site.close()
+})
+
+const zipped = (path: string): number => gzipSync(readFileSync(join(built, path)), { level: 9 }).length
+
+/** What a page fetched, by kind, gzipped; `use` may touch the page first. */
+async function fetched(path: string, use?: (page: Awaited<ReturnType<BuiltSite['open']>>['page']) => Promise<void>) {
+  const names = new Map<string, string>()
+  const { page, context } = await site.open('404.html', { serviceWorkers: 'block' })
+  page.on('request', (request) => names.set(new URL(request.url()).pathname.slice(1), request.resourceType()))
+  await page.goto(site.address + path, { waitUntil: 'networkidle' })
+  await use?.(page)
+  await page.waitForLoadState('networkidle')
+  await context.close()
+  const sum = (kind: string) => [...names].filter(([, found]) => found === kind).reduce((total, [name]) => total + zipped(name), 0)
+  return { script: sum('script'), style: sum('stylesheet'), names: [...names.keys()] }
+}
+
+describe('what a page loads before it is touched', () => {
+  test.each(ceilings)('$path: at most $script bytes of script ($why)', async ({ path, script }) => {
+    const found = await fetched(path)
+    expect(found.script, found.names.join(' ')).toBeLessThanOrEqual(script)
+    expect(found.style).toBeLessThanOrEqual(styleCeiling)
+  })
+})
+
+test(`the plan page: at most ${planCeiling} bytes of script to the first plan`, async () => {
+  const found = await fetched('plan/', async (page) => {
+    await page.click('[data-act="example"]')
+    await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+  })
+  expect(found.script, found.names.join(' ')).toBeLessThanOrEqual(planCeiling)
+  expect(found.style).toBeLessThanOrEqual(styleCeiling)
+})
