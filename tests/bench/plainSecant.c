@@ -30,8 +30,8 @@ static double solve(double areaMm2, double wallMm, double ambientC, int morgan, 
   double A = areaMm2 * 1e-6, d = sqrt(4 * A / pi), D = d + 2e-3 * wallMm;
   double R = log(D / d) / (2 * pi * 0.17), heat20 = I * I * 1.7241e-8 / A, Ta = ambientC + 273.15, q;
 #define F(Ts) (q = flow(Ts, Ta, D, morgan), heat20 * (1 + 0.00393 * ((Ts)-293.15 + q * R)) - q)
-  double a = Ta + heat20 / (pi * D * 15), fa = F(a);
-  double b = Ta + 1.1 * (a - Ta), fb = F(b);
+  double a = Ta + 1, fa = F(a);
+  double b = Ta + 2, fb = F(b);
   for (int n = 0; n < 100 && fabs(fb) > 1e-9 * fmin(1, q); n++) {
     double c = b - fb * (b - a) / (fb - fa);
     a = b, fa = fb, b = c, fb = F(b);

@@ -8,31 +8,27 @@ const rho20 = 1.7241e-8
 const alpha = 0.00393
 const residual = 1e-9
 
-const morganBands = [
-  [1e-2, 0.675, 0.058],
-  [1e2, 1.02, 0.148],
-  [1e4, 0.85, 0.188],
-  [1e7, 0.48, 0.25],
-  [Number.POSITIVE_INFINITY, 0.125, 1 / 3],
-] as const
-
 /** Convection in still air and radiation, W/m. */
 export function flow(Ts: number, Ta: number, D: number, morgan: boolean): number {
   const T = 0.5 * (Ts + Ta)
-  const mu = (1.458e-6 * T ** 1.5) / (T + 110.4)
-  const k = (2.64638e-3 * T ** 1.5) / (T + 245.4 * 10 ** (-12 / T))
+  const T15 = T * Math.sqrt(T)
+  const mu = (1.458e-6 * T15) / (T + 110.4)
+  const k = (2.64638e-3 * T15) / (T + 245.4 * 10 ** (-12 / T))
   const nu = (mu * 8.314462618 * T) / (pressurePa * 0.0289586)
   const Pr = (mu * 1006) / k
-  const Ra = ((9.80665 / T) * Math.abs(Ts - Ta) * D ** 3 * Pr) / (nu * nu)
+  const Ra = ((9.80665 / T) * Math.abs(Ts - Ta) * D * D * D * Pr) / (nu * nu)
   let Nu: number
   if (morgan) {
-    const [, C, n] = morganBands.find(([upper]) => Ra < upper) ?? morganBands[4]
-    Nu = C * Ra ** n
+    if (Ra < 1e-2) Nu = 0.675 * Ra ** 0.058
+    else if (Ra < 1e2) Nu = 1.02 * Ra ** 0.148
+    else if (Ra < 1e4) Nu = 0.85 * Ra ** 0.188
+    else if (Ra < 1e7) Nu = 0.48 * Ra ** 0.25
+    else Nu = 0.125 * Math.cbrt(Ra)
   } else {
     const root = 0.6 + (0.387 * Ra ** (1 / 6)) / (1 + (0.559 / Pr) ** (9 / 16)) ** (8 / 27)
     Nu = root * root
   }
-  return Nu * k * Math.PI * (Ts - Ta) + emissivity * 5.670374419e-8 * Math.PI * D * (Ts ** 4 - Ta ** 4)
+  return Nu * k * Math.PI * (Ts - Ta) + emissivity * 5.670374419e-8 * Math.PI * D * (Ts * Ts * Ts * Ts - Ta * Ta * Ta * Ta)
 }
 
 let evaluations = 0
@@ -52,10 +48,10 @@ export function plainSecant(point: Point): number {
     q = flow(Ts, Ta, D, morgan)
     return heat20 * (1 + alpha * (Ts - 293.15 + q * R)) - q
   }
-  // A film of 15 W/(m2 K) to begin with, and a tenth more.
-  let a = Ta + heat20 / (Math.PI * D * 15)
+  // One and two kelvin above the air: it knows nothing of the wire.
+  let a = Ta + 1
   let fa = F(a)
-  let b = Ta + 1.1 * (a - Ta)
+  let b = Ta + 2
   let fb = F(b)
   for (let n = 0; n < 100 && Math.abs(fb) > residual * Math.min(1, q); n += 1) {
     const c = b - (fb * (b - a)) / (fb - fa)
