@@ -1,3 +1,0 @@
-declare module 'virtual:method-facts' {
-  export const facts: import('./facts.ts').MethodFacts
-}
