@@ -23,7 +23,6 @@ export function groupingFactor(i: { readonly loadedConductors: number; readonly 
   const n = requireWhole('loadedConductors', i.loadedConductors, 1)
   if (!Object.hasOwn(groupingFactors, i.table)) throw new UnknownEntryError('table', i.table, Object.keys(groupingFactors))
   const rows: readonly GroupingRow[] = groupingFactors[i.table].rows
-  const row = rows.find(({ from, to }) => n >= from && (to === null || n <= to))
-  if (row === undefined) throw new UnknownEntryError('loadedConductors', n, rows.map(span))
-  return row.factor
+  for (const { from, to, factor } of rows) if (n >= from && (to === null || n <= to)) return factor
+  throw new UnknownEntryError('loadedConductors', n, rows.map(span))
 }

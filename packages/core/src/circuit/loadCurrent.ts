@@ -6,7 +6,7 @@ export type Load =
   | { readonly kind: 'resistance'; readonly resistanceOhm: number }
   | { readonly kind: 'power'; readonly powerW: number }
 
-const quantities = ['currentA', 'resistanceOhm', 'powerW'] as const
+const kinds = ['current', 'resistance', 'power'] as const
 /** Digits with which a limit is told: enough to use it, without the noise of the last bits. */
 const toldDigits = 12
 
@@ -35,10 +35,12 @@ export function loadCurrentA(i: { readonly supplyV: number; readonly seriesOhm: 
   const V = requirePositive('supplyV', i.supplyV)
   const series = requireNotNegative('seriesOhm', i.seriesOhm)
   const load = i.load
-  const kind = requireChoice('load.kind', load?.kind, ['current', 'resistance', 'power'])
+  const kind = requireChoice('load.kind', load?.kind, kinds)
   // A value that this kind does not read must still be a possible one.
-  const given = load as { readonly [quantity in (typeof quantities)[number]]?: number }
-  for (const quantity of quantities) if (given[quantity] !== undefined) requireNotNegative(`load.${quantity}`, given[quantity])
+  const given = load as { readonly currentA?: number; readonly resistanceOhm?: number; readonly powerW?: number }
+  if (given.currentA !== undefined) requireNotNegative('load.currentA', given.currentA)
+  if (given.resistanceOhm !== undefined) requireNotNegative('load.resistanceOhm', given.resistanceOhm)
+  if (given.powerW !== undefined) requireNotNegative('load.powerW', given.powerW)
   if (load.kind === 'current') return constantCurrent(V, series, requireNotNegative('load.currentA', load.currentA))
   if (load.kind === 'power') return constantPower(V, series, requireNotNegative('load.powerW', load.powerW))
   const loop = series + requireNotNegative('load.resistanceOhm', load.resistanceOhm)

@@ -30,7 +30,12 @@ export function voltageDropV(i: {
   let loopOhm = requireNotNegative('outResistanceOhm', i.outResistanceOhm) + requireNotNegative('returnResistanceOhm', i.returnResistanceOhm)
   if (jointsOhm !== undefined) {
     requireList('jointsOhm', jointsOhm, 0, 'a list of resistances in ohm')
-    for (let k = 0; k < jointsOhm.length; k += 1) loopOhm += requireNotNegative(`jointsOhm.${k}`, jointsOhm[k] as number)
+    for (let k = 0; k < jointsOhm.length; k += 1) {
+      const jointOhm = jointsOhm[k] as number
+      // Only a joint that is refused needs its name put together.
+      if (!(typeof jointOhm === 'number' && jointOhm >= 0 && jointOhm < Infinity)) requireNotNegative(`jointsOhm.${k}`, jointOhm)
+      loopOhm += jointOhm
+    }
   }
   return requireFiniteResult('currentA', currentA, currentA * loopOhm)
 }

@@ -31,24 +31,31 @@ export function maximumResistanceOhmPerM(i: {
   requirePositive('areaMm2', i.areaMm2)
   requireChoice('coating', i.coating, coatings)
   if (i.standard === 'IEC 60228') {
-    const wanted = i.conductorClass
-    if (wanted === undefined) throw new DomainError('conductorClass', wanted, classes.join(', '), 'IEC 60228', 'missing')
-    requireChoice('conductorClass', wanted, classes, 'IEC 60228')
-    const rows = iec60228.rows.filter((row) => row.conductorClass === wanted)
-    return exactRow(rows, i.areaMm2, i.coating)
+    if (i.conductorClass === undefined) throw new DomainError('conductorClass', undefined, classes.join(', '), 'IEC 60228', 'missing')
+    requireChoice('conductorClass', i.conductorClass, classes, 'IEC 60228')
+    return exactRow(iec60228.rows, i)
   }
   if (i.conductorClass !== undefined)
     throw new DomainError('conductorClass', i.conductorClass, 'no class: its sizes have one resistance each', 'ISO 6722-1', 'contradiction')
-  return exactRow(iso6722.rows, i.areaMm2, i.coating)
+  return exactRow(iso6722.rows, i)
 }
 
-function exactRow(rows: readonly (Iec60228Row | Iso6722Row)[], areaMm2: number, coating: 'plain' | 'metal-coated'): number {
-  const known: string[] = []
+interface Wanted {
+  readonly areaMm2: number
+  readonly conductorClass?: number
+  readonly coating: 'plain' | 'metal-coated'
+}
+
+function exactRow(rows: readonly (Iec60228Row | (Iso6722Row & { readonly conductorClass?: never }))[], { areaMm2, conductorClass, coating }: Wanted): number {
+  const key = coating === 'plain' ? 'plainOhmPerKm' : 'metalCoatedOhmPerKm'
   for (const row of rows) {
-    const ohmPerKm = coating === 'plain' ? row.plainOhmPerKm : row.metalCoatedOhmPerKm
-    if (ohmPerKm === null) continue
-    if (row.areaMm2 === areaMm2) return ohmPerKm / mPerKm
-    known.push(String(row.areaMm2))
+    const ohmPerKm = row[key]
+    if (row.areaMm2 === areaMm2 && row.conductorClass === conductorClass && ohmPerKm !== null) return ohmPerKm / mPerKm
   }
-  throw new UnknownEntryError('areaMm2', areaMm2, known)
+  const known = rows.filter((row) => row.conductorClass === conductorClass && row[key] !== null)
+  throw new UnknownEntryError(
+    'areaMm2',
+    areaMm2,
+    known.map((row) => String(row.areaMm2)),
+  )
 }
