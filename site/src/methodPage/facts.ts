@@ -19,7 +19,17 @@ export interface ModelFacts {
   readonly equations: readonly string[]
   readonly domains: readonly string[]
   readonly sources: readonly string[]
-  readonly checks: readonly { readonly source: string; readonly status: CheckStatus; readonly count: number }[]
+  readonly symbols: readonly string[]
+  readonly checks: readonly CheckFacts[]
+}
+
+/** The figures of one source that call a model, and the first of them. */
+export interface CheckFacts {
+  readonly source: string
+  readonly status: CheckStatus
+  readonly count: number
+  readonly missed: number
+  readonly example: { readonly title: string; readonly printed: string; readonly unit: string; readonly got: number }
 }
 
 export type CheckStatus = 'published' | 'library' | 'derived' | 'from memory'
@@ -29,10 +39,17 @@ export interface SourceFacts {
   readonly source: string
   readonly counts: Readonly<Partial<Record<CheckStatus, number>>>
   readonly lookedUp: number
+  readonly missed: number
 }
 
 /** Values that were recalled and not confirmed, by the export that holds them. */
 export interface RecalledGroup {
   readonly name: string
-  readonly values: readonly string[]
+  readonly values: readonly RecalledValue[]
+}
+
+export interface RecalledValue {
+  readonly where: string
+  readonly shown: string
+  readonly source: string
 }

@@ -1,10 +1,8 @@
 import { fileURLToPath } from 'node:url'
-import * as materials from '@strandwise/core/materials'
-import { practiceRules } from '@strandwise/core/rules'
-import * as tables from '@strandwise/core/tables'
+import * as core from '@strandwise/core'
 import type { AstroIntegration } from 'astro'
 import type { MethodFacts } from './facts.ts'
-import { checksOf, countBySource, readReferences } from './readChecks.ts'
+import { runChecks } from './readChecks.ts'
 import { roomsOf } from './readDocs.ts'
 import { recalledIn } from './recalled.ts'
 
@@ -13,29 +11,33 @@ const coreRooms = ['heat', 'conductor', 'ampacity', 'circuit', 'protection', 'me
 const doorName = 'virtual:method-facts'
 
 async function methodFacts(): Promise<MethodFacts> {
-  const references = await readReferences(root)
+  const checks = await runChecks()
   const rooms = [...roomsOf(root, 'core', coreRooms), ...roomsOf(root, 'working', ['uncertainty'])]
   return {
-    rooms: rooms.map((room) => ({ ...room, models: room.models.map((model) => ({ ...model, checks: checksOf(model.name, references) })) })),
-    sources: countBySource(references),
-    recalled: recalledIn({ ...materials, ...tables, 'rules of the trade': practiceRules }),
+    rooms: rooms.map((room) => ({ ...room, models: room.models.map((model) => ({ ...model, checks: checks.byFunction.get(model.name) ?? [] })) })),
+    sources: checks.sources,
+    recalled: recalledIn(core),
   }
 }
 
-/** Reads docstrings, references and provenance once, in plain Node, and hands them to the pages as a module. */
+/** Reads docstrings, runs the references and walks the provenance, in plain Node, when the method page first asks: nothing else needs it. */
 export function methodFactsIntegration(): AstroIntegration {
   return {
     name: 'method-facts',
     hooks: {
-      'astro:config:setup': async ({ updateConfig }) => {
-        const facts = await methodFacts()
+      'astro:config:setup': ({ updateConfig }) => {
+        let facts: Promise<MethodFacts> | undefined
         updateConfig({
           vite: {
             plugins: [
               {
                 name: 'method-facts',
                 resolveId: (id: string) => (id === doorName ? `\0${doorName}` : undefined),
-                load: (id: string) => (id === `\0${doorName}` ? `export const facts = ${JSON.stringify(facts)}` : undefined),
+                async load(id: string) {
+                  if (id !== `\0${doorName}`) return undefined
+                  facts ??= methodFacts()
+                  return `export const facts = ${JSON.stringify(await facts)}`
+                },
               },
             ],
           },

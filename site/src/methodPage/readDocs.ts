@@ -31,6 +31,7 @@ function modelOf(name: string, doc: string): Omit<ModelFacts, 'checks'> {
     name,
     sentence,
     equations: tag('equation').filter((equation) => !equation.startsWith('row of')),
+    symbols: tag('symbol'),
     domains: tag('domain'),
     sources: tag('source'),
   }

@@ -1,36 +1,68 @@
-import type { RecalledGroup } from './facts.ts'
+import type { RecalledGroup, RecalledValue } from './facts.ts'
+import { shown, wordsOf } from './readable.ts'
 
-type Plain = Readonly<Record<string, unknown>>
+type Fields = Readonly<Record<string, unknown>>
 
-const isPlain = (value: unknown): value is Plain => typeof value === 'object' && value !== null
-const recalled = (value: unknown): boolean => isPlain(value) && value.status === 'from memory'
+const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null
+/** By its status, or by a source that says so of a part. */
+const isRecalled = (value: unknown): value is Fields =>
+  isFields(value) && typeof value.source === 'string' && (value.status === 'from memory' || /from memory/.test(value.source))
+const sourceOf = ({ source, edition, clause }: Fields): string => [source, edition, clause].filter((part) => part !== undefined).join(', ')
+const join = (where: string, part: string): string => [where, part].filter((text) => text !== '').join(', ')
 
-/** Fields that tell one row or value from another, best first. */
-const telling = ['name', 'id', 'size', 'gauge', 'areaMm2', 'contactSize', 'conductors', 'material']
-
-/** A row or a value in a few words. */
-function nameOf(value: unknown, key: string): string {
-  const field = isPlain(value) ? telling.find((one) => ['string', 'number'].includes(typeof value[one])) : undefined
-  if (isPlain(value) && field !== undefined) return ['name', 'id', 'size'].includes(field) ? String(value[field]) : `${field} ${String(value[field])}`
-  return /^\d+$/.test(key) ? `row ${Number(key) + 1}` : key
+/** The first plain field tells one row from another. */
+function rowLabel(row: Fields, where: string): string {
+  const [first] = Object.entries(row).filter(([, item]) => typeof item === 'number' || typeof item === 'string')
+  return first === undefined ? where : join(where, `${wordsOf(first[0]).words} ${shown(first[1], first[0])}`)
 }
 
-function walk(value: unknown, key: string, path: readonly string[], found: Set<string>, seen: Set<unknown>): void {
-  if (!isPlain(value) || seen.has(value)) return
-  seen.add(value)
-  const place = key === '' ? path : [...path, nameOf(value, key)]
-  if (recalled(value.provenance) || recalled(value.source) || (recalled(value) && typeof value.source !== 'string'))
-    found.add(`${place.join(', ') || 'all of it'}${typeof value.nominal === 'number' ? ` ${value.nominal}` : ''}`)
-  else for (const [inside, item] of Object.entries(value)) walk(item, inside, place, found, seen)
+/** What one field of an object says of the object or of its neighbours. */
+function saidBy(name: string, value: unknown, node: Fields, key: string, where: string, table: string): readonly RecalledValue[] {
+  const say = (place: string, text: string, source: string): readonly RecalledValue[] => [{ where: place, shown: text, source }]
+  if (name === 'provenance' || name === 'source') {
+    if (isRecalled(value)) return say(where, typeof node.statement === 'string' ? node.statement : shown(node, key), sourceOf(value))
+    if (name === 'source' || !isFields(value)) return []
+    return Object.entries(value).flatMap(([field, part]) =>
+      isRecalled(part) ? say(join(where, wordsOf(field).words), shown(node[field], field), sourceOf(part)) : [],
+    )
+  }
+  const of = /^(.+)Provenance$/.exec(name)?.[1]
+  if (of !== undefined) return isRecalled(value) ? say(join(where, wordsOf(of).words), of in node ? shown(node[of], of) : '', sourceOf(value)) : []
+  if (name === 'status') return value === 'from memory' && typeof node.source !== 'string' ? say(where, shown(node, key), table) : []
+  if (name.endsWith('Status') && value === 'from memory') {
+    const start = name.slice(0, -'Status'.length)
+    const fields = Object.entries(node).filter(([field]) => field.startsWith(start) && field !== name)
+    return say(rowLabel(node, where), fields.map(([field, item]) => `${wordsOf(field).words} ${shown(item, field)}`).join(', '), table)
+  }
+  return []
 }
 
-/** Every value of the given exports that is marked from memory. */
-export function recalledIn(exports: Readonly<Record<string, unknown>>): readonly RecalledGroup[] {
+function labelOf(key: string, value: unknown): string {
+  if (isFields(value) && typeof value.id === 'string') return value.id
+  if (isFields(value) && typeof value.name === 'string') return value.name
+  return /^(rows|rowsA|\d+|values)$/.test(key) ? '' : wordsOf(key).words
+}
+
+function walk(node: unknown, key: string, where: string, table: string, seen: Set<unknown>): readonly RecalledValue[] {
+  if (!isFields(node) || seen.has(node)) return []
+  seen.add(node)
+  const { provenance } = node
+  const source = isFields(provenance) && typeof provenance.source === 'string' ? sourceOf(provenance) : table
+  return Object.entries(node).flatMap(([name, value]) => {
+    const said = saidBy(name, value, node, key, where, source)
+    const closed = !isFields(value) || /^(source|provenance)$|Provenance$/.test(name)
+    return closed ? said : [...said, ...walk(value, name, join(where, labelOf(name, value)), source, seen)]
+  })
+}
+
+/** The rules have one list of all of them; their other lists are parts of it. */
+const isPart = (name: string): boolean => /Rules(BySection)?$/.test(name) && name !== 'practiceRules'
+
+/** Every value that the packages hold from memory, by the export that holds it; what two exports share is told once. */
+export function recalledIn(exports: Fields): readonly RecalledGroup[] {
+  const seen = new Set<unknown>()
   return Object.entries(exports)
-    .map(([name, value]) => {
-      const found = new Set<string>()
-      walk(value, '', [], found, new Set())
-      return { name, values: [...found] }
-    })
-    .filter((group) => group.values.length > 0)
+    .filter(([name]) => !isPart(name))
+    .map(([name, value]): RecalledGroup => ({ name, values: walk(value, name, '', '', seen) }))
+    .filter(({ values }) => values.length > 0)
 }
