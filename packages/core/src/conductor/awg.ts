@@ -44,8 +44,7 @@ export function awgToDiameterMm(gauge: number): number {
  * @source ASTM B258, standard nominal cross-sectional areas: from the exact diameter
  */
 export function awgToAreaMm2(gauge: number): number {
-  requireBetween('gauge', gauge, thickestGauge, finestGauge)
-  return (Math.PI / 4) * (gauge36DiameterMm * stepsRatio ** ((stepsFrom - gauge) / steps)) ** 2
+  return (Math.PI / 4) * (gauge36DiameterMm * stepsRatio ** ((stepsFrom - requireBetween('gauge', gauge, thickestGauge, finestGauge)) / steps)) ** 2
 }
 
 /**

@@ -15,7 +15,7 @@ describe('a refused value', () => {
       allowed: 'from 0 to 11000',
       source: 'ISO 2533',
     })
-    expect(error.message).toBe('"altitudeM" is 12000; allowed: from 0 to 11000 (ISO 2533)')
+    expect(error.message).toBe('"altitudeM" is 12000; allowed: from 0 to 11000, ISO 2533')
   })
 
   test('says nothing of a source where there is none', () => {

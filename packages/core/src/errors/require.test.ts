@@ -77,6 +77,6 @@ describe('the other helpers', () => {
   })
 
   test('a limit carries its source', () => {
-    expect(refused(() => requireBetween('x', 2, 0, 1, 'S')).message).toBe('"x" is 2; allowed: from 0 to 1 (S)')
+    expect(refused(() => requireBetween('x', 2, 0, 1, 'S')).message).toBe('"x" is 2; allowed: from 0 to 1, S')
   })
 })
