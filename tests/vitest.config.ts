@@ -19,7 +19,14 @@ export default defineConfig({
       { extends: true, test: { name: 'repository', include: ['tests/repository/**/*.test.ts'], testTimeout: 60_000 } },
       {
         extends: true,
-        test: { name: 'docs', include: ['tests/docs/**/*.test.ts'], setupFiles: ['tests/propertySeed.ts'], testTimeout: 60_000, hookTimeout: 60_000 },
+        test: {
+          name: 'docs',
+          include: ['tests/docs/**/*.test.ts'],
+          globalSetup: ['tests/docs/setup.ts'],
+          setupFiles: ['tests/propertySeed.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
       },
       { extends: true, test: { name: 'sizes', include: ['tests/sizes/**/*.test.ts'], testTimeout: 60_000 } },
       { extends: true, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false } },

@@ -85,7 +85,7 @@ function endOfCall(text: string): number {
 function printed(inputs: unknown): string {
   const shown = (_key: string, value: unknown): unknown =>
     typeof value === 'number' && (!Number.isFinite(value) || Object.is(value, -0)) ? `<${Object.is(value, -0) ? '-0' : value}>` : value
-  return JSON.stringify(inputs, shown)?.slice(0, 600) ?? ''
+  return JSON.stringify(inputs, shown)?.slice(0, 400) ?? ''
 }
 
 const running = new Int32Array(workerData as SharedArrayBuffer)
