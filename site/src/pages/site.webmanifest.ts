@@ -1,4 +1,5 @@
 import type { APIRoute } from 'astro'
+import { iconSizes } from '../lib/iconSizes.ts'
 import { link } from '../lib/link.ts'
 
 /** So that the site can be put on a home screen; colours are the page's own. */
@@ -13,7 +14,10 @@ export const GET: APIRoute = () =>
       display: 'standalone',
       background_color: '#FBFAF6',
       theme_color: '#FBFAF6',
-      icons: [{ src: link('mark.svg'), sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      icons: [
+        { src: link('mark.svg'), sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+        ...iconSizes.map((size) => ({ src: link(`icon-${size}.png`), sizes: `${size}x${size}`, type: 'image/png', purpose: 'any maskable' })),
+      ],
     }),
     { headers: { 'Content-Type': 'application/manifest+json' } },
   )
