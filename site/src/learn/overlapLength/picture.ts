@@ -1,0 +1,20 @@
+import { jointSide } from '../../drawings/jointSide.ts'
+import { diameterMm, overlapMm } from './inCode.ts'
+
+/** Wall of common PVC on a wire of 1 mm². */
+const wallMm = 0.6
+const outsideMm = diameterMm + 2 * wallMm
+
+/** The lap of the lesson from the side, to scale; bare wire of one outside diameter on each side, as the rule of the gap asks. */
+export const picture = jointSide({
+  kind: 'lap',
+  conductorMm: diameterMm,
+  outsideMm,
+  jointMm: overlapMm,
+  stubMm: outsideMm,
+  barrelMm: outsideMm,
+  layers: [],
+  strandMm: 0,
+  strands: [],
+  housingHoleMm: null,
+})

@@ -1,0 +1,14 @@
+import type { AskedChoice } from './question.ts'
+
+/** In which units the answer is printed. */
+export const unitsField: AskedChoice = {
+  kind: 'choice',
+  id: 'units',
+  title: 'Units of the answer',
+  choices: [
+    { value: 'metric', label: 'metric' },
+    { value: 'inch', label: 'inch' },
+    { value: 'both', label: 'both side by side' },
+  ],
+  typed: 'metric',
+}
