@@ -44,7 +44,7 @@ function page(sheet: Sheet, answers: boolean): string {
   const cases = sheet.cases.map((item) => {
     const tasks = item.tasks.map(
       (task) =>
-        `<tr><th scope="row">${escapeText(task.ask)}</th><td>${answers ? escapeText(task.answer) : '<span class="blank" aria-label="room for your answer"></span>'}</td></tr>`,
+        `<tr><th scope="row">${escapeText(task.ask)}</th><td>${answers ? escapeText(task.answer) : '<span class="blank" role="img" aria-label="room for your answer"></span>'}</td></tr>`,
     )
     return `<li><p>${escapeText(item.given)}</p><table><tbody>${tasks.join('')}</tbody></table></li>`
   })
