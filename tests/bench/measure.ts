@@ -9,8 +9,9 @@ export interface Timing {
   readonly spread: number
 }
 
-const roundMs = 4
-const rounds = 41
+/** Much shorter than the slice of time that a busy machine gives to one program: most rounds then run through undisturbed. */
+const roundMs = 0.4
+const rounds = 401
 
 let sink = 0
 
@@ -20,11 +21,11 @@ function timed(candidate: Candidate, count: number): number {
   return Number(process.hrtime.bigint() - start)
 }
 
-/** Calls a round: enough of them to last a few milliseconds, found by doubling; this also warms the candidate up. The quickest of a few counts: a pause of the machine would pass for work. */
+/** Calls a round: enough of them to last as long as a round, found by doubling; this also warms the candidate up. The quickest of a few counts: a pause of the machine would pass for work. */
 function countFor(candidate: Candidate): number {
   let count = 1
   while (Math.min(...Array.from({ length: 5 }, () => timed(candidate, count))) < roundMs * 1e6) count *= 2
-  for (let i = 0; i < 3; i += 1) timed(candidate, count)
+  for (let i = 0; i < 30; i += 1) timed(candidate, count)
   return count
 }
 
