@@ -1,60 +1,33 @@
-import { fileURLToPath } from 'node:url'
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
-import { findChromium } from '../run/chromium.mjs'
-import { serve } from '../run/serve.mjs'
+import type { BrowserContextOptions, Page } from 'playwright-core'
+import { builtSite } from './builtSite.ts'
 
-const built = process.env.STRANDWISE_SITE ?? fileURLToPath(new URL('../../site/dist', import.meta.url))
-
-export interface Site {
-  readonly address: string
-  open(options?: BrowserContextOptions, hash?: string): Promise<PlanPage>
-  /** Without script. */
-  openPlain(): Promise<{ readonly page: Page }>
-  close(): Promise<void>
-}
-
-export interface PlanPage {
+interface PlanPage {
   readonly page: Page
-  /** Console messages, page errors, refused content and requests to another host: there must be none. */
+  /** Console messages, page errors, refused content, requests to another host: there must be none. */
   readonly faults: readonly string[]
 }
 
-async function openPlan(browser: Browser, address: string, options: BrowserContextOptions, hash: string): Promise<PlanPage> {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...options })
-  const page = await context.newPage()
-  const faults: string[] = []
-  page.on('console', (message) => faults.push(`console: ${message.text()}`))
-  page.on('pageerror', (error) => faults.push(`error: ${error.message}`))
-  page.on('request', (request) => {
-    if (!/^(?:data|blob):/.test(request.url()) && !request.url().startsWith(address)) faults.push(`request: ${request.url()}`)
-  })
-  // What a reload or another page cuts off did not fail.
-  page.on('requestfailed', (request) => {
-    if (request.failure()?.errorText !== 'net::ERR_ABORTED') faults.push(`failed: ${request.url()}`)
-  })
-  await page.goto(`${address}plan/${hash}`)
-  await page.waitForSelector('[data-bar]:not([hidden])')
-  return { page, faults }
+export interface Site {
+  readonly address: string
+  /** The plan page with its models loaded; the fragment begins with "#". */
+  open(options?: BrowserContextOptions, fragment?: string): Promise<PlanPage>
+  /** Without script. */
+  openPlain(): Promise<PlanPage>
+  close(): Promise<void>
 }
 
-/** The built site on a free port with a browser that opens its plan page. */
+/** The built site, opened at its plan page. */
 export async function site(): Promise<Site> {
-  const server = await serve(built, 0)
-  const program = findChromium()
-  if (program === undefined) throw new Error('no Chromium found: set CHROMIUM_PATH to its program')
-  const browser = await chromium.launch({ executablePath: program, args: ['--no-sandbox', '--disable-background-networking', '--disable-quic'] })
+  const built = await builtSite()
   return {
-    address: server.address,
-    open: (options = {}, hash = '') => openPlan(browser, server.address, options, hash),
-    openPlain: async () => {
-      const page = await (await browser.newContext({ javaScriptEnabled: false })).newPage()
-      await page.goto(`${server.address}plan/`)
-      return { page }
+    address: built.address,
+    open: async (options = {}, fragment = '') => {
+      const opened = await built.open(`plan/${fragment}`, options)
+      await opened.page.waitForSelector('[data-bar]:not([hidden])')
+      return opened
     },
-    close: async () => {
-      await browser.close()
-      await server.close()
-    },
+    openPlain: () => built.open('plan/', { javaScriptEnabled: false }),
+    close: () => built.close(),
   }
 }
 

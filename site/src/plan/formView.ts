@@ -91,7 +91,8 @@ export class FormView {
     }
     // Digits alone are quicker to tap, but hold no letters for another unit.
     const digits = unitSystem(answers.units) === 'metric'
-    for (const input of this.form.querySelectorAll('input[data-digits]')) input.setAttribute('inputmode', digits ? 'decimal' : 'text')
+    const mode = digits ? 'decimal' : 'text'
+    for (const input of this.form.querySelectorAll<HTMLInputElement>('input[data-digits]')) if (input.inputMode !== mode) input.inputMode = mode
     for (const group of listed) {
       const add = this.form.querySelector<HTMLButtonElement>(`[data-add="${group.at}"]`)
       if (add !== null) add.disabled = countOf(answers, group) >= (group.most ?? 0)
@@ -103,12 +104,15 @@ export class FormView {
   }
 
   #countAnswered(group: FormGroup, holder: string, answers: Answers): void {
-    const more = group.fields.filter((field) => !inTheOpen(group, field))
+    const kind = answers[pathIn(holder, 'kind')]
+    const more = group.fields.filter((field) => !inTheOpen(group, field) && (field.onlyOf === undefined || field.onlyOf === kind))
     const first = more[0]
     if (first === undefined) return
     const count = more.filter((field) => !isBlank(answers, field, pathIn(holder, field.path))).length
     const details = this.form.querySelector(`[data-ask="${pathIn(holder, first.path)}"]`)?.closest('details')
     const words = details?.querySelector('[data-answered]')
     if (words) words.textContent = count === 0 ? '' : `: ${count} answered`
+    const all = details?.querySelector('[data-count]')
+    if (all && group.kinds.length > 0) all.textContent = `${more.length} more`
   }
 }
