@@ -21,7 +21,7 @@ test('after one visit every page works without a network', async () => {
   await context.setOffline(true)
   for (const path of ['', 'plan/', 'method/', 'cautions/', 'embed/', 'examples/overlap-length/', 'questions/wire-size/']) {
     await page.goto(site.address + path)
-    expect((await page.locator('h1').textContent()).length, path).toBeGreaterThan(3)
+    expect((await page.locator('h1').textContent())?.length, path).toBeGreaterThan(3)
   }
   await page.goto(`${site.address}plan/`)
   await page.waitForSelector('[data-bar]:not([hidden])')

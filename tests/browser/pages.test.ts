@@ -72,29 +72,30 @@ describe.each(pages().map((path) => [path === '' ? 'home' : path, path] as const
     const { page, context } = await site.open(path, { javaScriptEnabled: false })
     expect((await page.title()).length).toBeGreaterThan(8)
     expect(await page.locator('h1').count()).toBe(1)
-    expect((await page.locator('main').textContent()).length).toBeGreaterThan(60)
+    expect((await page.locator('main').textContent())?.length).toBeGreaterThan(60)
     await context.close()
   })
 })
 
 test('every link and every anchor inside the site leads somewhere', async () => {
-  const known = new Set(pages())
-  const broken: string[] = []
-  for (const path of known) {
+  const ids = new Map<string, ReadonlySet<string>>()
+  const links = new Map<string, readonly string[]>()
+  for (const path of pages()) {
     const { page, context } = await site.open(path, { javaScriptEnabled: false })
-    const links = await page.$$eval('a[href]', (anchors) => anchors.map((anchor) => (anchor as HTMLAnchorElement).href))
-    for (const target of links) {
-      if (!target.startsWith(site.address)) {
-        broken.push(`${path}: leads to another host: ${target}`)
-        continue
-      }
-      const [place = '', anchor = ''] = target.slice(site.address.length).split('#')
-      if (place !== '' && !known.has(place) && !/\.\w+$/.test(place)) broken.push(`${path}: no page ${target}`)
-      if (anchor !== '' && place === path && (await page.locator(`[id="${decodeURIComponent(anchor)}"]`).count()) === 0)
-        broken.push(`${path}: no anchor #${anchor}`)
-    }
+    ids.set(path, new Set(await page.$$eval('[id]', (elements) => elements.map((element) => element.id))))
+    links.set(path, await page.$$eval('a[href]', (anchors) => anchors.map((anchor) => (anchor as HTMLAnchorElement).href)))
     await context.close()
   }
+  const broken = [...links].flatMap(([path, targets]) =>
+    targets.flatMap((target) => {
+      if (!target.startsWith(site.address)) return [`${path}: leads to another host: ${target}`]
+      const [address = '', anchor = ''] = target.slice(site.address.length).split('#')
+      const place = address.replace(/\?.*$/, '')
+      if (!ids.has(place)) return /\.\w+$/.test(place) ? [] : [`${path}: no page ${target}`]
+      // A fragment with a sign of its own carries inputs, not a place.
+      return anchor === '' || anchor.includes('=') || ids.get(place)?.has(decodeURIComponent(anchor)) === true ? [] : [`${path}: no anchor ${target}`]
+    }),
+  )
   expect(broken).toEqual([])
 })
 

@@ -7,9 +7,9 @@ function offer(waiting: ServiceWorker): void {
   notice.querySelector('button')?.addEventListener('click', () => waiting.postMessage({ type: 'SKIP_WAITING' }))
 }
 
-if ('serviceWorker' in navigator && notice !== null) {
+function register(address: string): void {
   navigator.serviceWorker
-    .register(notice.dataset.worker ?? '')
+    .register(address)
     .then((found) => {
       const controlled = navigator.serviceWorker.controller !== null
       if (found.waiting !== null && controlled) offer(found.waiting)
@@ -22,4 +22,11 @@ if ('serviceWorker' in navigator && notice !== null) {
       if (controlled) navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true })
     })
     .catch(() => undefined)
+}
+
+/** Keeping all pages may wait until this one is there. */
+if ('serviceWorker' in navigator && notice !== null) {
+  const start = (): void => register(notice.dataset.worker ?? '')
+  if (document.readyState === 'complete') start()
+  else addEventListener('load', start, { once: true })
 }
