@@ -30,7 +30,8 @@ export function lapCurrents(i: LapPair & { readonly atMm: readonly number[] }): 
   const s = r1 + r2
   const L = i.overlapMm / mmPerM
   const λ = couplingPerM(i.interfaceSPerM, s)
-  const u = λ * L
+  // An overlap that no one makes: the ends decide, and the product must stay a number.
+  const u = Math.min(λ * L, Number.MAX_VALUE)
   return i.atMm.map((xMm, k) => {
     if (requireNotNegative(`atMm.${k}`, xMm) > i.overlapMm)
       throw new DomainError(`atMm.${k}`, xMm, `from 0 to overlapMm, ${i.overlapMm}`, undefined, 'contradiction')

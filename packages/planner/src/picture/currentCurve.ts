@@ -1,6 +1,7 @@
 import { conductorTemperatureBandC, NoSteadyStateError } from '@strandwise/core'
 import { bundleBand, wireCurrent } from '../facts/bundle.ts'
 import { jobFacts } from '../facts/jobFacts.ts'
+import { parseRepairJob } from '../job/parseRepairJob.ts'
 import type { RepairJob } from '../job/repairJob.ts'
 
 /** Conductor temperature against current in the hottest air, by both still-air correlations. */
@@ -20,12 +21,12 @@ const points = 24
 /**
  * The conductor's temperature over a range of currents that holds the working current and the limit, for a chart.
  *
- * @throws UnknownEntryError as the models do
+ * @throws JobError where the job is not one that parseRepairJob would return
  * @example
  * currentCurve(bilgePumpFeed) // { workingA: 4.2, limitC: 90, ambientC: 45 }
  */
 export function currentCurve(job: RepairJob): CurrentPicture {
-  const facts = jobFacts(job)
+  const facts = jobFacts(parseRepairJob(job))
   const limitA = wireCurrent(facts)
   const lastA = 1.25 * Math.max(facts.currentA, limitA ?? 0)
   const currentA: number[] = []

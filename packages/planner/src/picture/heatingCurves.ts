@@ -2,6 +2,7 @@ import { heatJointBand, type Interval, insulation, solder } from '@strandwise/co
 import { heatInput, longestHoldS, modelTool } from '../facts/heatInputs.ts'
 import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
+import { parseRepairJob } from '../job/parseRepairJob.ts'
 import type { RepairJob } from '../job/repairJob.ts'
 import { chooseMethod } from '../plan/methodSection.ts'
 import { sleeveHeat } from '../plan/sleeveHeat.ts'
@@ -62,12 +63,12 @@ function curvesFor(facts: JobFacts, method: Parameters<typeof solderedJoint>[0])
 /**
  * What each of the job's tools does to the joint over time, for a chart; null where the method is not soldered or no tool is named.
  *
- * @throws NoSteadyStateError and UnknownEntryError as the models do
+ * @throws JobError where the job is not one that parseRepairJob would return
  * @example
  * heatingCurves(bilgePumpFeed) // { alloy: 'Sn42Bi58', liquidusC: 138 }
  */
 export function heatingCurves(job: RepairJob): HeatingPicture | null {
-  const facts = jobFacts(job)
+  const facts = jobFacts(parseRepairJob(job))
   const { considered } = chooseMethod(facts)
   if (!solderedMethods.includes(considered)) return null
   const curves = curvesFor(facts, considered)

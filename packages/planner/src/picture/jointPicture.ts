@@ -2,6 +2,7 @@ import { packBundle, recoveredWallMm, type Sleeve } from '@strandwise/core'
 import { stubMm } from '../facts/heatInputs.ts'
 import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
+import { parseRepairJob } from '../job/parseRepairJob.ts'
 import type { RepairJob } from '../job/repairJob.ts'
 import { coveringSection } from '../plan/coveringSection.ts'
 import { jointLengthMm } from '../plan/jointSection.ts'
@@ -69,12 +70,12 @@ function strandsOf(facts: JobFacts): Pick<JointPicture, 'strandMm' | 'strands'> 
 /**
  * The joint that the job means to make, as numbers for its side view and its cross-section in the housing's hole.
  *
- * @throws UnknownEntryError as the models do
+ * @throws JobError where the job is not one that parseRepairJob would return
  * @example
  * jointPicture(bilgePumpFeed) // { kind: 'lap', housingHoleMm: 5.2 }
  */
 export function jointPicture(job: RepairJob): JointPicture {
-  const facts = jobFacts(job)
+  const facts = jobFacts(parseRepairJob(job))
   const { considered } = chooseMethod(facts)
   const lap = solderedMethods.includes(considered)
   const covering = coveringSection(facts, considered)

@@ -1,4 +1,4 @@
-import type { ProvenanceStatus } from '@strandwise/core'
+import { type ProvenanceStatus, requireFinite } from '@strandwise/core'
 import { inUnit, span } from '../plan/print.ts'
 import type { PlanValue, PlanVerdict } from '../plan/repairPlan.ts'
 
@@ -21,11 +21,11 @@ export const statusMark: Readonly<Record<ProvenanceStatus, string>> = {
 /**
  * A value as a plan prints it: three digits with its unit, or its band.
  *
- * @throws nothing
+ * @throws DomainError for a value that is no finite number
  * @example
  * valueText({ name: 'limit, new', value: 0.000157, unit: 'Ω', provenance: { status: 'derived', source: 'example' } }) // "157 µΩ"
  */
 export function valueText(value: PlanValue): string {
-  const print = (number: number) => inUnit(number, value.unit)
+  const print = (number: number) => inUnit(requireFinite('value', number), value.unit)
   return value.low === undefined || value.high === undefined ? print(value.value) : span(value.low, value.high, print)
 }

@@ -40,7 +40,7 @@ export function readConstruction(plain: string, asked: Asked): Reading | null {
  * @source the trade's notation: count of strands over the diameter of one
  */
 export function parseStrands(text: string): { readonly strandCount: number; readonly strandDiameterMm: number } | null {
-  const strands = text.length > 120 ? null : readStrands(normalise(text), { text, kind: 'areaMm2' })
+  const strands = typeof text !== 'string' || text.length > 120 ? null : readStrands(normalise(text), { text, kind: 'areaMm2' })
   return strands === null ? null : { strandCount: strands.count, strandDiameterMm: strands.diameterMm }
 }
 
