@@ -19,6 +19,7 @@ const backShare = 1 / 3
 function copyOf(card: Element): Element {
   const copy = card.cloneNode(true) as Element
   copy.removeAttribute('id')
+  copy.removeAttribute('data-card')
   for (const node of copy.querySelectorAll('[id]')) node.removeAttribute('id')
   for (const node of copy.querySelectorAll('.wire')) node.remove()
   return copy
