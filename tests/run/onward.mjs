@@ -10,7 +10,10 @@ export async function onward(script) {
     await ensureInstalled()
     if (!(await step('packages', buildPackages)).ok) process.exit(1)
     const child = spawn(newNode(), [script, ...process.argv.slice(2)], { cwd: root, env: toolEnvironment(), stdio: 'inherit' })
-    child.on('close', (code) => process.exit(code ?? 1))
+    child.on('close', (code, signal) => {
+      if (signal !== null) process.stderr.write(`ended by ${signal}; what was finished is kept\n`)
+      process.exit(code ?? 1)
+    })
   } catch (error) {
     process.stderr.write(`${error.message.trimEnd()}\n`)
     process.exit(1)
