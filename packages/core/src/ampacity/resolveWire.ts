@@ -12,11 +12,16 @@ const referenceC = 20
 
 /** Refuses what is beyond every wire: a correlation of it would overflow. */
 function withinReach(parameter: string, value: number): number {
-  return requireFiniteResult(parameter, value, value > largestNumber ? Infinity : value)
+  return value <= largestNumber ? value : requireFiniteResult(parameter, value, Infinity)
 }
 
-const positive = (parameter: string, value: number): number => withinReach(parameter, requirePositive(parameter, value))
-const notNegative = (parameter: string, value: number): number => withinReach(parameter, requireNotNegative(parameter, value))
+function positive(parameter: string, value: number): number {
+  return typeof value === 'number' && value > 0 && value <= largestNumber ? value : withinReach(parameter, requirePositive(parameter, value))
+}
+
+function notNegative(parameter: string, value: number): number {
+  return typeof value === 'number' && value >= 0 && value <= largestNumber ? value : withinReach(parameter, requireNotNegative(parameter, value))
+}
 
 /** Diameter of the conductor in mm, given or that of a solid round. */
 export function conductorDiameterMm(i: WireHeat): number {
