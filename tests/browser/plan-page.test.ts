@@ -3,6 +3,7 @@ import { createRequire } from 'node:module'
 import { demoJobs, planRepair, valueText } from '@strandwise/planner'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { jobToFragment } from '../../site/src/plan/jobLink.ts'
 import { answer, fillIn, pagesOf, type Site, site, status, verdictsOn } from './planPage.ts'
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
@@ -116,6 +117,31 @@ describe('the plan page', () => {
     expect(await page.locator('.card .box').count()).toBe(2 * plan.sequence.length + plan.parts.length)
     expect(await page.locator('.card .measured tbody tr').count()).toBeGreaterThanOrEqual(4)
     await page.context().close()
+  })
+
+  it('the longest job that could be made also prints on two pages', async () => {
+    const bilge = demoJobs['bilge-pump-feed'] as NonNullable<(typeof demoJobs)['bilge-pump-feed']>
+    const tube = bilge.solderSleeve?.tube as NonNullable<typeof bilge.sleeves>[number]
+    const long = {
+      ...bilge,
+      title: 'A title as long as the form takes it, with every word that a person may think of at the end of a long day. '.padEnd(120, 'x'),
+      circuit: { ...bilge.circuit, rules: ['small-craft', 'aircraft', 'road-vehicle', 'space'] },
+      surroundings: { ...bilge.surroundings, location: 'submerged', vibration: 'strong', flexes: true, flammableVapour: true },
+      solders: ['Sn60Pb40', 'Sn42Bi58', 'SAC305'],
+      tools: Array.from({ length: 12 }, (_, index) => ({
+        name: `${index} ${'a tool with a long name '.repeat(3)}`.trim(),
+        kind: 'iron',
+        powerW: 15 + 10 * index,
+      })),
+      sleeves: Array.from({ length: 20 }, (_, index) => ({ ...tube, name: `sleeve ${index}` })),
+    }
+    for (const job of [long, { ...long, intendedMethod: 'soldered-lap', methods: ['soldered-lap', 'soldered-lineman-splice'] }]) {
+      const { page } = await served.open({}, `#${jobToFragment(job)}`)
+      await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+      expect(await page.locator('.card .measured tbody tr').count()).toBeGreaterThan(0)
+      expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBeLessThanOrEqual(2)
+      await page.context().close()
+    }
   })
 
   it('reads without script: questions, hints and units are there, and it says that planning needs script', async () => {

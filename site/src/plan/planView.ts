@@ -74,7 +74,7 @@ export class PlanView {
     this.#endWire(false)
     const place = part(this.#root, '[data-before]', HTMLElement)
     place.dataset.verdict = 'sound'
-    part(place, '[data-mark]', HTMLElement).replaceChildren(this.#mark('sound'))
+    part(place, ':scope > .wire', SVGElement).replaceWith(this.#mark('sound'))
     part(place, '[data-cautions]', HTMLElement).replaceChildren(...this.#generalCautions)
     for (const stretch of this.#root.querySelectorAll<HTMLElement>('.planned')) {
       stretch.hidden = true
@@ -97,7 +97,7 @@ export class PlanView {
     const stopped = isStopped(plan)
     const verdict = stopped ? 'refused' : plan.cautions.length > 0 ? 'caution' : 'sound'
     place.dataset.verdict = verdict
-    part(place, '[data-mark]', HTMLElement).replaceChildren(this.#mark(verdict))
+    part(place, ':scope > .wire', SVGElement).replaceWith(this.#mark(verdict))
     const lines = plan.cautions.map((caution) => inUnits(caution, system))
     const end = stopped ? [el('p', {}, el('strong', { class: 'verdict', 'data-verdict': 'refused' }, 'The wire ends here: no plan for this circuit.'))] : []
     part(place, '[data-cautions]', HTMLElement).replaceChildren(...end, list('ul', lines))
