@@ -30,6 +30,14 @@ export const ceilings: readonly Ceiling[] = [
   one('twoWireProof', 1000, 'the reading interval with it'),
   one('resistanceOhm', 4200, 'the properties of every metal with their provenance: a metal is chosen by name at run time'),
   one('steadyCurrentA', 6000, 'the heat balance and the metals'),
-  { what: "core's models, without tables, materials and rules", code: all(models), leftOut: data, atMost: 30_000, why: 'the design', without: /ISO 6722|NFPA/ },
+  {
+    what: "core's models, without tables, materials and rules",
+    code: all(models),
+    leftOut: data,
+    atMost: 54_000,
+    // The design hoped for 30 kB, before heating was a model of its own. Of 206 files the largest is 2 kB: to reach it, models would have to go.
+    why: 'measured 51.6 kB: heating a joint 18, the joint in service 7, packing and bending 4, every other room 3 or less; a function ships its own part alone',
+    without: /ISO 6722|NFPA/,
+  },
   { what: "core's tables and materials", code: all(['tables', 'materials']), atMost: 20_000, why: 'the design' },
 ]
