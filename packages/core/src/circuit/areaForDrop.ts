@@ -18,14 +18,16 @@ interface DropRun {
 /** Drop times area of the run, in V mm2: what is lost in a conductor of 1 mm2. */
 export function dropTimesAreaVMm2(i: DropRun): number {
   const { currentA, outLengthM, returnLengthM } = i
-  const V = currentA * (outLengthM + returnLengthM) * resistivityOhmM(i.material, i.temperatureC) * mm2PerM2
   const numbers = typeof currentA === 'number' && typeof outLengthM === 'number' && typeof returnLengthM === 'number'
   // One condition for the whole input is quicker than one after the other; what is wrong is looked for only where it fails.
-  if (numbers && currentA >= 0 && outLengthM >= 0 && returnLengthM >= 0 && V < Infinity) return V
+  if (numbers && currentA >= 0 && outLengthM >= 0 && returnLengthM >= 0) {
+    const V = currentA * (outLengthM + returnLengthM) * resistivityOhmM(i.material, i.temperatureC) * mm2PerM2
+    if (V < Infinity) return V
+  }
   requireNotNegative('currentA', currentA)
   requireNotNegative('outLengthM', outLengthM)
   requireNotNegative('returnLengthM', returnLengthM)
-  return requireFiniteResult('currentA', currentA, V)
+  return requireFiniteResult('currentA', currentA, Infinity)
 }
 
 /**

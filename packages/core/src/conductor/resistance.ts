@@ -9,15 +9,16 @@ const straight = conductorDefaults.layFactor
 
 /** One condition for the whole input is quicker than one after the other; what is wrong is looked for only where it fails. */
 function resistance(areaMm2: number, lengthM: number, material: MetalName, temperatureC: number, layFactor: number): number {
-  const perMetre = (resistivityOhmM(material, temperatureC) * layFactor * mm2PerM2) / areaMm2
-  const R = lengthM * perMetre
   const numbers = typeof areaMm2 === 'number' && typeof lengthM === 'number' && typeof layFactor === 'number'
-  if (numbers && areaMm2 > 0 && areaMm2 < Infinity && lengthM >= 0 && layFactor >= 1 && R < Infinity) return R
+  if (numbers && areaMm2 > 0 && areaMm2 < Infinity && lengthM >= 0 && layFactor >= 1) {
+    const R = lengthM * ((resistivityOhmM(material, temperatureC) * layFactor * mm2PerM2) / areaMm2)
+    if (R < Infinity) return R
+  }
   requireNotNegative('lengthM', lengthM)
   requirePositive('areaMm2', areaMm2)
   if (!(requireFinite('layFactor', layFactor) >= 1)) throw new DomainError('layFactor', layFactor, '1 or above: no strand is shorter than its wire')
-  requireFiniteResult('areaMm2', areaMm2, perMetre)
-  return requireFiniteResult('lengthM', lengthM, R)
+  const perMetre = requireFiniteResult('areaMm2', areaMm2, (resistivityOhmM(material, temperatureC) * layFactor * mm2PerM2) / areaMm2)
+  return requireFiniteResult('lengthM', lengthM, lengthM * perMetre)
 }
 
 /**
