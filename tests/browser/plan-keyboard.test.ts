@@ -86,7 +86,10 @@ async function fillByKeys(page: Page, wanted: Answers): Promise<number> {
   throw new Error('the foot of the form was not reached')
 }
 
-describe('the demo repair by keyboard alone', () => {
+/** Hundreds of keys, each a message to the browser. */
+const longMs = 180_000
+
+describe('the demo repair by keyboard alone', { timeout: longMs }, () => {
   it('at 390 px gives the command’s plan, and how many keys it takes is told', async () => {
     const job = demoJobs['bilge-pump-feed'] as NonNullable<(typeof demoJobs)['bilge-pump-feed']>
     const { page, faults } = await served.open()

@@ -34,7 +34,10 @@ async function findings(page: Page): Promise<readonly string[]> {
   )
 }
 
-describe('the plan page', () => {
+/** The accessibility checker goes through a long page several times. */
+const longMs = 180_000
+
+describe('the plan page', { timeout: longMs }, () => {
   it.each(Object.entries(demoJobs))('%s: every verdict, reason and number is the command’s', async (name, job) => {
     const { page, faults } = await served.open()
     await fillIn(page, name)

@@ -53,7 +53,10 @@ async function fillByTouch(page: Page, wanted: Answers): Promise<Touched> {
   return { taps, letters }
 }
 
-describe('the demo repair by touch at 390 px', () => {
+/** A hundred taps, each waiting until the page stands still. */
+const longMs = 180_000
+
+describe('the demo repair by touch at 390 px', { timeout: longMs }, () => {
   const touch = { hasTouch: true, isMobile: true, viewport: { width: 390, height: 844 } }
 
   it('gives the command’s plan, within a ceiling of taps', async () => {

@@ -79,7 +79,10 @@ describe('a link to a job', () => {
   })
 })
 
-describe('a broken link', () => {
+/** Forty links, one after another, and pages opened anew. */
+const longMs = 180_000
+
+describe('a broken link', { timeout: longMs }, () => {
   const cases = brokenFragments(jobToFragment(demoJobs['bilge-pump-feed']), (text) => strFromU8(deflateSync(strToU8(text), { level: 9 }), true))
 
   it(`is refused with a sentence in each of ${cases.length} kinds, and the present work is kept`, async () => {

@@ -1,4 +1,4 @@
-import type { HeatJointInput, HeatJointResult } from './heatJointTypes.ts'
+import type { HeatJointInput, HeatJointResult, HotAirTool } from './heatJointTypes.ts'
 import type { HeatModel } from './heatModel.ts'
 import { runHeatModel } from './heatResult.ts'
 import { readHeatJoint } from './readHeatJoint.ts'
@@ -96,6 +96,8 @@ export interface HeatSolderSleeveResult extends HeatJointResult {
  * }) // { firstToFail: 'conductor', wettedAtS: null, steadyC: 143.36955 }
  * @source the project's model of a tube as one lump between stream and joint; conduction and radiation across an annular gap
  */
+export function heatSolderSleeve(i: HeatJointInput & { readonly tool: HotAirTool; readonly tube: SolderSleeveTube }): HeatSolderSleeveResult
+export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSleeveTube }): HeatSolderSleeveResult
 export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSleeveTube }): HeatSolderSleeveResult {
   const open = readHeatJoint(i, { stubsInOpen: false })
   const model: HeatModel = { ...open, source: readTube(i, open) }

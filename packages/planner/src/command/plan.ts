@@ -7,7 +7,7 @@ import type { PlanVerdict, RepairPlan } from '../plan/repairPlan.ts'
 import { reportMarkdown } from '../report/reportMarkdown.ts'
 import { reportText } from '../report/reportText.ts'
 import { readJobText, UnusableFile } from './readJobText.ts'
-import { exitCodes, type Streams } from './run.ts'
+import { exitCodes, type Streams } from './streams.ts'
 
 const formats: Readonly<Record<string, (plan: RepairPlan) => string>> = {
   text: reportText,

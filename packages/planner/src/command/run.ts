@@ -1,15 +1,7 @@
 import { parseArgs } from 'node:util'
 import { planCommand } from './plan.ts'
 import { schemaCommand } from './schema.ts'
-
-export interface Streams {
-  readonly stdin: AsyncIterable<Uint8Array | string>
-  readonly stdout: { write(text: string): unknown }
-  readonly stderr: { write(text: string): unknown }
-}
-
-/** Nothing unsound; something unsound or refused; unusable input. */
-export const exitCodes = { sound: 0, unsound: 1, unusable: 2 } as const
+import { exitCodes, type Streams } from './streams.ts'
 
 const usage = `strandwise plan JOB.json [--format text|markdown|json] [--strict]
 strandwise plan --demo NAME      the plan of a demo job

@@ -2,7 +2,7 @@ import { demoJobs } from '../demo/index.ts'
 import { repairJobJsonSchema } from '../job/jsonSchema.ts'
 import { demoJob } from './plan.ts'
 import { UnusableFile } from './readJobText.ts'
-import { exitCodes, type Streams } from './run.ts'
+import { exitCodes, type Streams } from './streams.ts'
 
 /** strandwise schema and strandwise demo: what a job looks like. */
 export function schemaCommand(command: 'schema' | 'demo', names: readonly string[], streams: Streams): number {

@@ -2,7 +2,7 @@
  * Where the groups of a job stand in the order of work, and what a form calls them. What each field asks and allows is the schema's;
  * only what the schema can't say is said here: part, order, heading, and of which fields one is wanted.
  */
-export interface FormPlace {
+interface FormPlace {
   readonly at: string
   readonly id: string
   readonly title: string

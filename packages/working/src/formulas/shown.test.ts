@@ -132,6 +132,7 @@ const calls: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   freeSpanFrequencyHz: { spanMm: 300, stiffnessNMm2: 2000, massKgPerM: 0.012, ends: 'fixed' },
   minimumBendRadiusMm: { outsideDiameterMm: 2.9, rule: 'supported' },
   slackAfterCutBack: { slackMm: 40, cutBackMm: 70, jointConsumesMm: 10 },
+  wireSagMm: { spanMm: 300, massKgPerM: 0.012, pullN: 0.5 },
   galvanicDifferenceV: { metal1: 'annealed-copper', metal2: 'tinned-copper' },
 }
 

@@ -1,12 +1,10 @@
-/** Keys of a board and of the remote controls that trainers hold. */
+/** Keys of a board and of the remote controls that trainers hold; up and down scroll a long card. */
 const moves: Readonly<Record<string, number>> = {
   ArrowRight: 1,
-  ArrowDown: 1,
   PageDown: 1,
   ' ': 1,
   Enter: 1,
   ArrowLeft: -1,
-  ArrowUp: -1,
   PageUp: -1,
   Backspace: -1,
   Home: Number.NEGATIVE_INFINITY,

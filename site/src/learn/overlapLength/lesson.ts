@@ -100,10 +100,10 @@ export const overlapLength: Lesson = {
     text: codeText,
     prints: [
       { name: 'ohmPerM', text: `${ohmPerM.toPrecision(digits)} Ω/m` },
-      { name: 'interfaceSPerM', text: `${interfaceSPerM.toPrecision(digits)} S/m` },
+      { name: 'interfaceSPerM', text: `${(interfaceSPerM / 1e6).toPrecision(digits)} MS/m` },
       { name: 'transferMm', text: `${transferMm.toPrecision(digits)} mm` },
       { name: 'enoughMm', text: `${(enoughMm ?? Number.NaN).toPrecision(digits)} mm` },
-      { name: 'lapOhm', text: `${lapOhm.toPrecision(digits)} Ω` },
+      { name: 'lapOhm', text: `${(lapOhm * 1e6).toPrecision(digits)} µΩ` },
     ],
   },
   cautions: [

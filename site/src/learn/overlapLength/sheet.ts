@@ -57,7 +57,10 @@ function sheetCase(stream: () => number): SheetCase {
       { ask: 'Resistance of the lap, µΩ', answer: shown(lapOhm * 1e6, 'µΩ') },
       { ask: 'As a share of plain wire of that length, %', answer: shown((100 * lapOhm) / plainOhm, '%') },
       { ask: 'Heat in the lap, mW', answer: shown(lapOhm * currentA ** 2 * 1000, 'mW') },
-      { ask: `Inside ${lapOverlapDiameters.low} to ${lapOverlapDiameters.high} wire diameters?`, answer: inRule ? 'yes' : `no: ${diameters} diameters` },
+      {
+        ask: `Inside ${lapOverlapDiameters.low} to ${lapOverlapDiameters.high} wire diameters?`,
+        answer: inRule ? 'yes' : `no: ${diameters} wire diameter${diameters === 1 ? '' : 's'}`,
+      },
     ],
   }
 }

@@ -31,4 +31,5 @@ everyFormulaAgrees(routingFormulas, {
     'jointsIfInserted',
     'serviceSlackMm',
   ),
+  wireSagMm: record({ spanMm: spread(10, 2000), massKgPerM: spread(1e-3, 1), pullN: spread(20, 200) }),
 })

@@ -3,6 +3,7 @@ import { flexLifeCyclesFormula } from './flexLifeCycles.ts'
 import { freeSpanFrequencyHzFormula } from './freeSpanFrequencyHz.ts'
 import { minimumBendRadiusMmFormula } from './minimumBendRadiusMm.ts'
 import { slackAfterCutBackFormula } from './slackAfterCutBack.ts'
+import { wireSagMmFormula } from './wireSagMm.ts'
 
 /** Every formula of the room routing. */
 export const routingFormulas = [
@@ -11,4 +12,5 @@ export const routingFormulas = [
   freeSpanFrequencyHzFormula,
   minimumBendRadiusMmFormula,
   slackAfterCutBackFormula,
+  wireSagMmFormula,
 ] as const
