@@ -37,7 +37,7 @@ describe('the board view', () => {
     await page.keyboard.press('ArrowLeft')
     await page.keyboard.press('Escape')
     expect(await page.locator('dialog').isVisible()).toBe(false)
-    expect(await page.evaluate(() => Math.abs(document.querySelector('#strength')?.getBoundingClientRect().top ?? 999))).toBeLessThan(60)
+    await expect.poll(() => page.evaluate(() => Math.abs(document.querySelector('#strength')?.getBoundingClientRect().top ?? 999))).toBeLessThan(60)
     expect(faults).toEqual([])
     await context.close()
   })

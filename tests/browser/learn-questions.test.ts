@@ -135,7 +135,7 @@ describe('wire size both ways', () => {
   ])('%s “%s”: the field says what was read, what is allowed and an example; the answer stays and is old', async (field, typed, words) => {
     const { page, context, faults } = await site.open(wire)
     await page.fill('#out', '5 m')
-    await answered(page, 'which-wire', /Take/)
+    await page.waitForFunction(() => location.hash.includes('out=5'))
     const before = await textOf(page, '.answered')
     await page.fill(field, typed)
     await page.waitForSelector('asked-question[data-old]')
