@@ -15,8 +15,9 @@ import {
 } from '@strandwise/core'
 import { formatQuantity, type QuantityKind } from '@strandwise/working/quantity'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { axeFindings } from './accessibility.ts'
 import { type BuiltSite, builtSite } from './builtSite.ts'
-import { axeFindings, printedPages, sideways, textOf, valuesIn } from './learnPage.ts'
+import { printedPages, sideways, textOf, valuesIn } from './learnPage.ts'
 
 const path = 'examples/overlap-length/'
 let site: BuiltSite

@@ -15,8 +15,9 @@ import {
 import { formatQuantity, type QuantityKind } from '@strandwise/working/quantity'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { axeFindings } from './accessibility.ts'
 import { type BuiltSite, builtSite } from './builtSite.ts'
-import { axeFindings, sideways, textOf, valuesIn } from './learnPage.ts'
+import { sideways, textOf, valuesIn } from './learnPage.ts'
 
 let site: BuiltSite
 beforeAll(async () => {

@@ -1,17 +1,5 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Page } from 'playwright-core'
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
-/** What the accessibility rules find on the page as it stands now. */
-export async function axeFindings(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe)
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown }[] }[] }> } }).axe.run(),
-  )
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => String(target)).join(' | ')}`)
-}
+import { pagesOf } from './printed.ts'
 
 /** How far the page runs past its window, in px. */
 export const sideways = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
@@ -31,6 +19,5 @@ export async function textOf(page: Page, selector: string): Promise<string> {
 
 /** Pages of the document as it prints on A4. */
 export async function printedPages(page: Page): Promise<number> {
-  const pdf = await page.pdf({ format: 'A4' })
-  return (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length
+  return pagesOf(await page.pdf({ format: 'A4' }))
 }

@@ -1,9 +1,7 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { axeFindings } from './accessibility.ts'
 import { type BuiltSite, builtSite, pages } from './builtSite.ts'
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const widths = [390, 768, 1280]
 
 let site: BuiltSite
@@ -52,19 +50,7 @@ describe.each(pages().map((path) => [path === '' ? 'home' : path, path] as const
 
   test.each(['light', 'dark'] as const)('in %s: no finding of the accessibility rules, contrast included', async (colorScheme) => {
     const { page, context } = await site.open(path, { colorScheme, reducedMotion: 'reduce', bypassCSP: true })
-    await page.evaluate(axe)
-    const { violations } = await page.evaluate(() =>
-      (globalThis as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown }[] }[] }> } }).axe.run(),
-    )
-    expect(
-      violations.map(
-        ({ id, nodes }) =>
-          `${id}: ${nodes
-            .slice(0, 3)
-            .map(({ target }) => String(target))
-            .join(' | ')}`,
-      ),
-    ).toEqual([])
+    expect(await axeFindings(page)).toEqual([])
     await context.close()
   })
 

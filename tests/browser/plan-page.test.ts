@@ -1,38 +1,15 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { demoJobs, planRepair, valueText } from '@strandwise/planner'
-import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { jobToFragment } from '../../site/src/plan/jobLink.ts'
-import { answer, fillIn, pagesOf, type Site, site, status, verdictsOn } from './planPage.ts'
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+import { axeFindings } from './accessibility.ts'
+import { answer, fillIn, type Site, site, status, verdictsOn } from './planPage.ts'
+import { pagesOf } from './printed.ts'
 
 let served: Site
 beforeAll(async () => {
   served = await site()
 })
 afterAll(() => served.close())
-
-interface Finding {
-  readonly id: string
-  readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[]
-}
-
-async function findings(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe)
-  const found = await page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(): Promise<{ violations: Finding[] }> } }
-    return (await axe.run()).violations
-  })
-  return found.map(
-    (item) =>
-      `${item.id}: ${item.nodes
-        .map((node) => `${node.html} ${node.failureSummary}`)
-        .join(' ')
-        .slice(0, 600)}`,
-  )
-}
 
 /** The accessibility checker goes through a long page several times. */
 const longMs = 180_000
@@ -85,11 +62,11 @@ describe('the plan page', { timeout: longMs }, () => {
         await page.waitForSelector('[data-section="joint"] svg.drawing')
         expect(await page.evaluate(() => document.documentElement.scrollWidth), colorScheme).toBeLessThanOrEqual(width)
         // The checker takes long over a full page; the widest and the narrowest layout hold all there is.
-        if (width !== 768) expect(await findings(page), colorScheme).toEqual([])
+        if (width !== 768) expect(await axeFindings(page), colorScheme).toEqual([])
         await answer(page, 'circuit.supplyV', '12 parsecs')
         for (const details of await page.locator('details').all()) await details.evaluate((node) => node.setAttribute('open', ''))
         expect(await page.evaluate(() => document.documentElement.scrollWidth), `${colorScheme}, opened`).toBeLessThanOrEqual(width)
-        if (width === 390) expect(await findings(page), `${colorScheme}, opened`).toEqual([])
+        if (width === 390) expect(await axeFindings(page), `${colorScheme}, opened`).toEqual([])
         expect(faults).toEqual([])
         await page.context().close()
       }

@@ -58,10 +58,3 @@ export const answersOn = (page: Page): Promise<Record<string, string>> =>
 
 export const verdictsOn = (page: Page): Promise<string[]> =>
   page.$$eval('[data-section]:not([hidden])', (stretches) => stretches.map((stretch) => (stretch as HTMLElement).dataset.verdict ?? ''))
-
-export const pagesOf = (pdf: Uint8Array): number =>
-  (
-    Buffer.from(pdf)
-      .toString('latin1')
-      .match(/\/Type\s*\/Page(?![a-zA-Z])/g) ?? []
-  ).length

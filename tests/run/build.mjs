@@ -44,9 +44,14 @@ export async function buildPackages() {
   return { ok: code === 0, output }
 }
 
-/** What the site is made from, as one hash: its own files, the built packages, the versions of its tools. */
+/** What the site is made from, as one hash: its own files, the built packages, the figures that its method page counts, the versions of its tools. */
 function siteInputs() {
-  const files = [...filesIn(siteFolder), ...packages.flatMap((name) => filesIn(join(root, 'packages', name, 'dist'))), join(root, 'package-lock.json')]
+  const files = [
+    ...filesIn(siteFolder),
+    ...packages.flatMap((name) => filesIn(join(root, 'packages', name, 'dist'))),
+    ...filesIn(join(root, 'references')),
+    join(root, 'package-lock.json'),
+  ]
   const hash = createHash('sha256')
   for (const path of files.filter((file) => !file.endsWith('.tsbuildinfo')).sort())
     hash.update(relative(root, path)).update('\0').update(readFileSync(path)).update('\0')

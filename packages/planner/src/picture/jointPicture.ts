@@ -2,6 +2,7 @@ import { packBundle, recoveredWallMm, type Sleeve } from '@strandwise/core'
 import { stubMm } from '../facts/heatInputs.ts'
 import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
+import { suppliedWallMm } from '../facts/suppliedWall.ts'
 import { parseRepairJob } from '../job/parseRepairJob.ts'
 import type { RepairJob } from '../job/repairJob.ts'
 import { coveringSection } from '../plan/coveringSection.ts'
@@ -45,15 +46,10 @@ function layerOf(sleeve: Sleeve, ontoMm: number, cutMm: number): LayerPicture {
   const wallMm = gripping
     ? recoveredWallMm({ recoveredWallMm: sleeve.recoveredWallMm, recoveredInsideMm: sleeve.recoveredInsideMm, ontoMm })
     : sleeve.recoveredWallMm
-  const suppliedWallMm = recoveredWallMm({
-    recoveredWallMm: sleeve.recoveredWallMm,
-    recoveredInsideMm: sleeve.recoveredInsideMm,
-    ontoMm: sleeve.suppliedInsideMm,
-  })
   return {
     name: sleeve.name ?? sleeve.material,
     suppliedInsideMm: sleeve.suppliedInsideMm,
-    suppliedOutsideMm: sleeve.suppliedInsideMm + 2 * suppliedWallMm,
+    suppliedOutsideMm: sleeve.suppliedInsideMm + 2 * suppliedWallMm(sleeve),
     insideMm,
     outsideMm: insideMm + 2 * wallMm,
     cutMm,

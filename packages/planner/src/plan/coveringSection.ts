@@ -32,9 +32,9 @@ function nameOf(sleeve: Sleeve): string {
 }
 
 const reasonWords: Readonly<Record<string, string>> = {
-  'does-not-slide': 'does not slide over the joint',
+  'does-not-slide-over': 'does not slide over the joint',
   'does-not-grip': 'stays loose on the insulation',
-  'too-thick': 'comes out thicker than the housing passes',
+  'outside-too-large': 'comes out thicker than the housing passes',
 }
 
 function inWords(reason: Reason): string {

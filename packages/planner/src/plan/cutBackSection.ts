@@ -3,12 +3,12 @@ import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { mm } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
-import { rule } from './rule.ts'
+import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
 
 /** Nearer to the plug than this a splice has no room for barrel, sleeve, tie and a straight piece of wire. */
 export function spliceNeedsMm(facts: JobFacts): number {
-  return facts.job.circuit.rules?.includes('aircraft') ? 305 : 100
+  return facts.job.circuit.rules?.includes('aircraft') ? figure('cb-splice-12in', 'minDistanceMm') : figure('cb-too-near-for-splice', 'spliceNeedsMm')
 }
 
 /** An inserted length is at least this long, so that its splices lie clear of the plug and of each other. */
@@ -82,13 +82,14 @@ export function cutBackSection(facts: JobFacts, method: MethodName): PlanSection
     )
   if (damage.kind === 'corroded' && facts.job.surroundings.location !== 'dry') draft.say('sound', rule('cb-wicking').statement, rule('cb-wicking').source)
   if (damage.kind === 'overheated') draft.say('caution', rule('wp-overheated-wire').statement, rule('wp-overheated-wire').source)
-  if (cut.cutBackMm > 300) draft.say('unsound', `More than 300 mm of dark wire: replace the run.`, rule('cb-bright-metal').source)
+  if (cut.cutBackMm > figure('cb-bright-metal', 'giveUpAfterMm'))
+    draft.say('unsound', `More than ${figure('cb-bright-metal', 'giveUpAfterMm')} mm of dark wire: replace the run.`, rule('cb-bright-metal').source)
 
   if (splice && damage.fromTerminationMm < needsMm) {
     draft.say(
       'unsound',
       `The break is ${mm(damage.fromTerminationMm)} from the plug; a splice there wants ${needsMm} mm for its barrel, sleeve, a tie and a straight piece of wire. Fit a new terminal on sound wire, or set an inserted length whose splices lie further back, staggered.`,
-      rule(needsMm === 100 ? 'cb-too-near-for-splice' : 'cb-splice-12in').source,
+      rule(facts.job.circuit.rules?.includes('aircraft') ? 'cb-splice-12in' : 'cb-too-near-for-splice').source,
     )
   }
   draft.working('slackAfterCutBack', slackInputs(method, facts, cut.cutBackMm))

@@ -17,7 +17,7 @@ import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
 import { ampere, degrees, mm, ohm, span } from './print.ts'
 import { jointShareOfDropV } from './readingsSection.ts'
 import type { PlanSection } from './repairPlan.ts'
-import { rule } from './rule.ts'
+import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
 
 /** Length of the repair that is compared with as much plain wire. */
@@ -51,7 +51,7 @@ export function jointLimits(method: MethodName, facts: JobFacts): JointLimits {
   const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
   const newOhm = acceptanceResistanceOhm({ ...base, plainWireMultiple: 1 }).resistanceOhm
   const outer = acceptanceResistanceOhm({ ...base, limitC: facts.limitC, allowedDropV: jointShareOfDropV(facts) })
-  return { newOhm, agedOhm: 1.5 * newOhm, outerOhm: outer.resistanceOhm }
+  return { newOhm, agedOhm: figure('pr-mv-splice', 'agedMaxRatio') * newOhm, outerOhm: outer.resistanceOhm }
 }
 
 /** Predicted resistance of a soldered overlap; the band is the width of bond, half to one wire diameter. */
@@ -135,12 +135,17 @@ function solidusMargin(draft: SectionDraft, facts: JobFacts, method: MethodName,
   const solidus = solder(alloy).solidusC.nominal
   const margin = solidus - jointC
   const source = rule('me-temp-zone').source
-  if (margin < 40)
+  const [unloadedK, loadedK] = [figure('me-temp-zone', 'unloadedMarginBelowSolidusK'), figure('me-temp-zone', 'loadedMarginBelowSolidusK')]
+  if (margin < unloadedK)
     draft.say(
       'unsound',
-      `${alloy} begins to melt at ${degrees(solidus)}: only ${Math.floor(margin)} K above the joint. 40 K is the least for an unloaded joint.`,
+      `${alloy} begins to melt at ${degrees(solidus)}: only ${Math.floor(margin)} K above the joint. ${unloadedK} K is the least for an unloaded joint.`,
       source,
     )
-  else if (margin < 80 && facts.job.surroundings.vibration === 'strong')
-    draft.say('caution', `${alloy} begins to melt at ${degrees(solidus)}, ${Math.floor(margin)} K above the joint; a joint that is shaken wants 80 K.`, source)
+  else if (margin < loadedK && facts.job.surroundings.vibration === 'strong')
+    draft.say(
+      'caution',
+      `${alloy} begins to melt at ${degrees(solidus)}, ${Math.floor(margin)} K above the joint; a joint that is shaken wants ${loadedK} K.`,
+      source,
+    )
 }

@@ -5,7 +5,7 @@ import { solderedMethods } from '../facts/soldered.ts'
 import { jointLimits } from './jointSection.ts'
 import { ohm, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
-import { rule } from './rule.ts'
+import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
 
 /** What a hand meter's millivolt range shows: one count. */
@@ -26,7 +26,7 @@ function samplePull(facts: JobFacts): { readonly forceN: number; readonly source
 /** Time that the real load must stand before the reading counts. */
 function settlingS(facts: JobFacts): number {
   const tau = thermalTimeConstantS({ ...facts.wire, ambientC: facts.ambientC, currentA: 0 })
-  return Math.max(300, 4 * tau)
+  return Math.max(figure('pr-load-test-time', 'minS'), figure('pr-load-test-time', 'minTimeConstants') * tau)
 }
 
 /** How the repair is shown to be good: drop under load, four-wire, tug, sample, warmth, eye. */

@@ -1,4 +1,4 @@
-import { type PracticeRule, quotedRules } from '@strandwise/core'
+import { type PracticeRule, quotedRules, ruleFigure } from '@strandwise/core'
 
 const byId = new Map(quotedRules.map((item) => [item.id, item]))
 
@@ -8,3 +8,6 @@ export function rule(id: string): PracticeRule {
   if (found === undefined) throw new Error(`"${id}" is not among the quoted rules of core`)
   return found
 }
+
+/** A figure of a quoted rule, so that the plan's limits stand where the rule does. */
+export const figure = (id: string, key: string): number => ruleFigure(rule(id), key)

@@ -1,6 +1,7 @@
 import { heatSolderSleeve, knownNominal, type Sleeve, type SolderName, sleeveMaterial, type Tool } from '@strandwise/core'
 import { heatInput } from '../facts/heatInputs.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import { suppliedWallMm } from '../facts/suppliedWall.ts'
 import { degrees } from './print.ts'
 
 type SleeveResult = ReturnType<typeof heatSolderSleeve>
@@ -16,13 +17,6 @@ export interface SleeveHeat {
 
 /** How far the stream's film coefficient may lie off, either way: from memory. */
 const streamFactor = 1.5
-
-/** The wall as supplied, from the recovered one: the tube keeps its volume. */
-function suppliedWallMm(tube: Sleeve): number {
-  const d = tube.suppliedInsideMm
-  const section = (tube.recoveredInsideMm + tube.recoveredWallMm) * tube.recoveredWallMm
-  return (Math.sqrt(d * d + 4 * section) - d) / 2
-}
 
 /** A solder sleeve under hot air: tube, ring and wire, with a weaker and a stronger stream beside the nominal. */
 export function sleeveHeat(

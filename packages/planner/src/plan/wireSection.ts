@@ -13,11 +13,15 @@ import { bundleBand, wireCurrent } from '../facts/bundle.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { ampere, degrees, percent, span, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
-import { rule } from './rule.ts'
+import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
 
-/** A terminal without a stated limit: the common housing plastics. */
-const commonTerminal = { ratedAmbientC: 25, limitC: 105, reserveFactor: 0.8 }
+const series = fuseBands['ISO 8820-3']
+/** Multiple of its rating from which a fuse of the series is sure to open. */
+const sureMultiple = Math.min(...series.band.filter((point) => point.longestS !== null).map((point) => point.multiple))
+
+/** A terminal without a stated limit: the common housing plastics, and the reserve of the derating curve. */
+const commonTerminal = { ratedAmbientC: 25, limitC: 105, reserveFactor: figure('wp-terminal-derating', 'deratingFactor') }
 
 function steadyWire(draft: SectionDraft, facts: JobFacts): void {
   const inputs = { ...facts.wire, ambientC: facts.hottestC, currentA: facts.currentA }
@@ -100,7 +104,6 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
   const wireA = wireCurrent(facts)
   if (wireA === null) return
   draft.value('wire, for ever, in the hottest air', wireA, 'A')
-  const series = fuseBands['ISO 8820-3']
   const choice = fuseForWire({
     loadA: facts.currentA,
     wireA,
@@ -118,10 +121,10 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
     draft.say('caution', `No fuse is named. ${rule('wp-no-fuse').statement} ${advice}`, rule('wp-no-fuse').source)
     return
   }
-  const overload = 1.35 * circuit.fuseA
+  const overload = sureMultiple * circuit.fuseA
   if (overload <= wireA)
     draft.say('sound', `The ${circuit.fuseA} A fuse may pass ${ampere(overload)} for ever; the wire stands ${ampere(wireA)}.`, rule('wp-overload-zone').source)
-  else if (circuit.fuseA <= 1.5 * wireA && load.stallA === undefined && circuit.rules?.includes('small-craft')) {
+  else if (circuit.fuseA <= figure('wp-cfr-150pct', 'maxRatioToTable') * wireA && load.stallA === undefined && circuit.rules?.includes('small-craft')) {
     draft.say(
       'caution',
       `The ${circuit.fuseA} A fuse may pass ${ampere(overload)} for ever and the wire stands ${ampere(wireA)}: within the 150 % that small-craft law allows. ${advice}`,
@@ -138,14 +141,14 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
   if (candidate !== undefined && !candidate.carriesLoad)
     draft.say(
       'caution',
-      `${circuit.fuseA} A is small for a lasting load of ${facts.currentA} A: in ${degrees(facts.hottestC)} it should carry no more than ${ampere(0.75 * candidate.atAmbientA)}. It may blow for no fault.`,
+      `${circuit.fuseA} A is small for a lasting load of ${facts.currentA} A: in ${degrees(facts.hottestC)} it should carry no more than ${ampere(series.continuousLoadShare.nominal * candidate.atAmbientA)}. It may blow for no fault.`,
       rule('wp-continuous-75').source,
     )
   if (candidate?.carriesInrush === false) draft.say('caution', `${circuit.fuseA} A may open on the inrush of ${load.inrushA ?? 0} A.`, rule('wp-inrush').source)
-  if (load.stallA !== undefined && load.stallA < 1.35 * circuit.fuseA) {
+  if (load.stallA !== undefined && load.stallA < overload) {
     draft.say(
       'unsound',
-      `Stalled, the motor draws ${load.stallA} A, below the ${ampere(1.35 * circuit.fuseA)} at which a ${circuit.fuseA} A fuse is sure to open: a jammed motor cooks on behind it. ${advice}`,
+      `Stalled, the motor draws ${load.stallA} A, below the ${ampere(overload)} at which a ${circuit.fuseA} A fuse is sure to open: a jammed motor cooks on behind it. ${advice}`,
       rule('wp-motor-stall').source,
     )
   } else if (load.stallA !== undefined)
@@ -165,10 +168,11 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
     }
   }
   farEnd(draft, facts, circuit.fuseA)
-  if (circuit.fuseDistanceM !== undefined && circuit.fuseDistanceM > 0.2) {
+  const aimM = figure('wp-fuse-near-source', 'maxDistanceMm') / 1000
+  if (circuit.fuseDistanceM !== undefined && circuit.fuseDistanceM > aimM) {
     draft.say(
       'caution',
-      `The fuse sits ${circuit.fuseDistanceM} m from the source; what lies before it nothing guards. Within 0.2 m is the aim.`,
+      `The fuse sits ${circuit.fuseDistanceM} m from the source; what lies before it nothing guards. Within ${aimM} m is the aim.`,
       rule('wp-fuse-near-source').source,
     )
   }
@@ -182,7 +186,7 @@ function farEnd(draft: SectionDraft, facts: JobFacts, fuseA: number): void {
   const faultA = prospectiveCurrentA(inputs)
   draft.working('prospectiveCurrentA', inputs)
   draft.value('short circuit at the far end', faultA, 'A')
-  const needed = 3.5 * fuseA
+  const needed = figure('wp-far-end-fault', 'faultOverFuseMinRatio') * fuseA
   if (faultA < needed)
     draft.say(
       'caution',
