@@ -1,4 +1,4 @@
-import { DomainError, requireNotNegative } from '../errors/index.ts'
+import { DomainError, requireFiniteResult, requireNotNegative } from '../errors/index.ts'
 import { motionOf, requireInitialC } from './motion.ts'
 import { changeAfterK } from './passage.ts'
 import type { WireHeat, WireStore } from './wire.ts'
@@ -64,5 +64,5 @@ export function temperatureAfterC(i: WireHeat & WireStore & { readonly currentA:
   const initialC = requireInitialC(m.b, i.initialC)
   const changeK = changeAfterK(m, initialC, timeS)
   if (!(changeK < Infinity)) throw new DomainError('timeS', timeS, `times before the conductor reaches ${m.b.meltingC} °C, where its metal melts`)
-  return initialC + changeK
+  return requireFiniteResult('timeS', timeS, initialC + changeK)
 }

@@ -114,6 +114,18 @@ describe('temperatureOverStepsC', () => {
     expect(() => temperatureOverStepsC({ ...wire, steps })).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'steps.1.timeS' }))
   })
 
+  test('a wall that hardly conducts gives a number or an error that names the step', () => {
+    const steps = [
+      { currentA: 30, timeS: 20 },
+      { currentA: 0, timeS: 40 },
+    ]
+    const { endsC } = temperatureOverStepsC({ ...wire, insulationConductivityWPerMK: 1e-12, steps })
+    expect(endsC[1]).toBeCloseTo(endsC[0] as number, 6)
+    expect(() => temperatureOverStepsC({ ...wire, insulationConductivityWPerMK: 1e-300, steps })).toThrow(
+      expect.objectContaining({ name: 'DomainError', parameter: 'steps.1.timeS' }),
+    )
+  })
+
   test('refuses an empty list, a cycle without time, and each bad step by its path', () => {
     const refused = (steps: readonly unknown[] | undefined, repeated: boolean, parameter: string) =>
       expect(() => temperatureOverStepsC({ ...wire, steps: steps as never, repeated })).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))

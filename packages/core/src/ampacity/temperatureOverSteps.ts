@@ -1,4 +1,4 @@
-import { DomainError, NoSteadyStateError, requireNotNegative } from '../errors/index.ts'
+import { DomainError, NoSteadyStateError, requireFiniteResult, requireNotNegative } from '../errors/index.ts'
 import { changesOver, cycleStart, type Step } from './cycleStart.ts'
 import { capacityJPerMK, motion, requireInitialC } from './motion.ts'
 import { resolveWire } from './resolveWire.ts'
@@ -91,5 +91,6 @@ export function temperatureOverStepsC(i: WireHeat & WireStore & { readonly steps
   if (melted !== -1) {
     throw new DomainError(`steps.${melted}.timeS`, steps[melted]?.timeS, `times before the conductor reaches ${b.meltingC} °C, where its metal melts`)
   }
+  for (const [index, endC] of endsC.entries()) requireFiniteResult(`steps.${index}.timeS`, steps[index]?.timeS, endC)
   return { endsC, peakC: repeated ? Math.max(...endsC) : Math.max(startC, ...endsC) }
 }

@@ -1,3 +1,4 @@
+import { requireFiniteResult } from '../errors/index.ts'
 import { motionOf, requireInitialC } from './motion.ts'
 import { timeTo } from './passage.ts'
 import { requireConductorC } from './resolveWire.ts'
@@ -60,5 +61,6 @@ export function timeToTemperatureS(
   i: WireHeat & WireStore & { readonly currentA: number; readonly wantedC: number; readonly initialC?: number },
 ): number | null {
   const m = motionOf(i, i.currentA)
-  return timeTo(m, requireInitialC(m.b, i.initialC), requireConductorC('wantedC', i.wantedC, m.b))
+  const timeS = timeTo(m, requireInitialC(m.b, i.initialC), requireConductorC('wantedC', i.wantedC, m.b))
+  return timeS === null ? null : requireFiniteResult('currentA', i.currentA, timeS)
 }

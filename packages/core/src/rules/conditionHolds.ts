@@ -10,9 +10,10 @@ export type RuleFacts = Readonly<Record<string, RuleFact | undefined>>
 /** The value that means: this fact is given at all. */
 const anyValue = 'any'
 
-/** An order compares with one number: the index of a value that is none, -1 where all is well. */
-export function badBound(condition: RuleCondition): number {
-  return condition.op === '=' || condition.op === '!=' ? -1 : condition.values.findIndex((value) => typeof value !== 'number' || !Number.isFinite(value))
+/** The index of a value that nothing can be compared with, -1 where all is well: a number that is none, and for an order whatever is no number. */
+export function badBound({ op, values }: RuleCondition): number {
+  const ordered = op !== '=' && op !== '!='
+  return values.findIndex((value) => (typeof value === 'number' ? !Number.isFinite(value) : ordered))
 }
 
 /**

@@ -158,7 +158,9 @@ test('an order against something that is no finite number is refused by its path
   if (rule === undefined) throw new Error('no such rule')
   const bad = { ...rule, conditions: [{ field: 'supplyV', op: '>', values: ['60'] }] } as const
   expect(() => rulesHolding([rule, bad], {})).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'rules.1.conditions.0.values.0' }))
-  expect(() => conditionHolds({ field: 'supplyV', op: '>', values: [Number.NaN] }, {})).toThrow(expect.objectContaining({ parameter: 'condition.values.0' }))
+  for (const op of ['>', '=', '!='] as const) {
+    expect(() => conditionHolds({ field: 'supplyV', op, values: [Number.NaN] }, {})).toThrow(expect.objectContaining({ parameter: 'condition.values.0' }))
+  }
 })
 
 test('the rules that decide a method are rules of the collection, each once', () => {
