@@ -24,6 +24,6 @@ test('after one visit every page works without a network', async () => {
     expect((await page.locator('h1').textContent())?.length, path).toBeGreaterThan(3)
   }
   await page.goto(`${site.address}plan/`)
-  await page.waitForSelector('[data-bar]:not([hidden])')
+  await page.waitForSelector('repair-plan[data-ready]')
   await context.close()
 })

@@ -23,7 +23,7 @@ export async function site(): Promise<Site> {
     address: built.address,
     open: async (options = {}, fragment = '') => {
       const opened = await built.open(`plan/${fragment}`, options)
-      await opened.page.waitForSelector('[data-bar]:not([hidden])')
+      await opened.page.waitForSelector('repair-plan[data-ready]')
       return opened
     },
     openPlain: () => built.open('plan/', { javaScriptEnabled: false }),

@@ -10,13 +10,16 @@ import type { PartResult } from './results.ts'
 
 const run = promisify(execFile)
 const site = `${root}site/dist`
-const wanted: Readonly<Record<string, number>> = { performance: 0.95, accessibility: 1, 'best-practices': 1, seo: 0.9 }
+/** The four classic categories, all at 100 in the mobile profile. */
+const categories = ['performance', 'accessibility', 'best-practices', 'seo'] as const
+/** Speed on a shared machine varies from run to run: the median of so many runs counts. */
+const runs = 3
 
 interface Report {
   readonly categories: Readonly<
     Record<string, { readonly score: number | null; readonly auditRefs: readonly { readonly id: string; readonly weight: number }[] }>
   >
-  readonly audits: Readonly<Record<string, { readonly score: number | null; readonly title: string }>>
+  readonly audits: Readonly<Record<string, { readonly score: number | null; readonly title: string; readonly displayValue?: string }>>
 }
 
 function pagesIn(folder: string): string[] {
@@ -39,7 +42,7 @@ async function audit(address: string, chromium: string, folder: string): Promise
       '--output=json',
       `--output-path=${output}`,
       '--quiet',
-      `--only-categories=${Object.keys(wanted).join(',')}`,
+      `--only-categories=${categories.join(',')}`,
     ],
     {
       env: { ...process.env, CHROME_PATH: chromium },
@@ -48,12 +51,25 @@ async function audit(address: string, chromium: string, folder: string): Promise
   return JSON.parse(readFileSync(output, 'utf8')) as Report
 }
 
-function shortfalls({ categories, audits }: Report): readonly string[] {
-  return Object.entries(wanted).flatMap(([name, least]) => {
-    const category = categories[name]
-    if (category === undefined || (category.score ?? 0) >= least) return []
-    const lost = category.auditRefs.filter(({ id, weight }) => weight > 0 && (audits[id]?.score ?? 1) < 0.9).map(({ id }) => audits[id]?.title)
-    return [`${name} ${category.score}, wanted ${least}: ${lost.join('; ')}`]
+type Category = (typeof categories)[number]
+
+const scoreOf = (report: Report, category: Category): number => report.categories[category]?.score ?? 0
+
+/** The run in the middle, by one category's score. */
+function median(reports: readonly Report[], category: Category): Report {
+  const sorted = [...reports].sort((a, b) => scoreOf(a, category) - scoreOf(b, category))
+  return sorted[Math.floor(sorted.length / 2)] as Report
+}
+
+/** What kept a page from 100, as its median run tells it. */
+function shortfalls(reports: readonly Report[]): readonly string[] {
+  return categories.flatMap((name) => {
+    const report = median(reports, name)
+    if (scoreOf(report, name) >= 1) return []
+    const lost = report.categories[name]?.auditRefs.filter(({ id, weight }) => weight > 0 && (report.audits[id]?.score ?? 1) < 0.9) ?? []
+    return [
+      `${name} ${scoreOf(report, name)}: ${lost.map(({ id }) => `${report.audits[id]?.title} ${report.audits[id]?.displayValue ?? ''}`.trim()).join('; ')}`,
+    ]
   })
 }
 
@@ -67,19 +83,18 @@ export async function audits(say: (text: string) => void): Promise<PartResult> {
   const short: string[] = []
   try {
     for (const page of pagesIn(site)) {
-      say(`/${page}`)
-      const report = await audit(`${address}${page === '' ? '' : `${page}/`}`, chromium, folder)
-      rows.push(
-        `| /${page} | ${Object.keys(wanted)
-          .map((name) => report.categories[name]?.score ?? 'none')
-          .join(' | ')} |`,
-      )
-      short.push(...shortfalls(report).map((line) => `- /${page}: ${line}`))
+      const reports: Report[] = []
+      for (let n = 1; n <= runs; n += 1) {
+        say(`/${page}, run ${n} of ${runs}`)
+        reports.push(await audit(`${address}${page === '' ? '' : `${page}/`}`, chromium, folder))
+      }
+      rows.push(`| /${page} | ${categories.map((name) => Math.round(100 * scoreOf(median(reports, name), name))).join(' | ')} |`)
+      short.push(...shortfalls(reports).map((line) => `- /${page}: ${line}`))
     }
   } finally {
     await close()
     rmSync(folder, { recursive: true, force: true })
   }
-  const head = `| page | ${Object.keys(wanted).join(' | ')} |\n| --- |${' --- |'.repeat(Object.keys(wanted).length)}`
-  return { ok: short.length === 0, summary: `${rows.length} pages, ${short.length} shortfalls`, details: `${head}\n${rows.join('\n')}\n\n${short.join('\n')}` }
+  const head = `Mobile profile, median of ${runs} runs.\n\n| page | ${categories.join(' | ')} |\n| --- |${' --- |'.repeat(categories.length)}`
+  return { ok: short.length === 0, summary: `${rows.length} pages, ${short.length} below 100`, details: `${head}\n${rows.join('\n')}\n\n${short.join('\n')}` }
 }

@@ -2,6 +2,7 @@ import { createReadStream, existsSync, realpathSync, statSync } from 'node:fs'
 import { createServer } from 'node:http'
 import { extname, join, sep } from 'node:path'
 import { pipeline } from 'node:stream'
+import { createGzip } from 'node:zlib'
 
 const types = {
   '.html': 'text/html; charset=utf-8',
@@ -26,6 +27,9 @@ const types = {
   '.pdf': 'application/pdf',
   '.zip': 'application/zip',
 }
+
+/** What grows smaller when it is packed. */
+const isText = /^text\/|json|javascript|svg|xml/
 
 /** The file in `folder` that a request path names: { file }, { redirect } to the folder's own address, or { status } where there is none. */
 export function resolveRequest(folder, address) {
@@ -54,9 +58,12 @@ function answer(folder, request, response) {
   const plain = (status, text, headers = {}) =>
     head(status, { 'content-type': types['.txt'], ...headers }).end(request.method === 'HEAD' ? undefined : `${text}\n`)
   const send = (status, file) => {
-    head(status, { 'content-type': types[extname(file).toLowerCase()] ?? 'application/octet-stream', 'content-length': statSync(file).size })
+    const type = types[extname(file).toLowerCase()] ?? 'application/octet-stream'
+    const packed = isText.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '')
+    const size = packed ? { 'content-encoding': 'gzip' } : { 'content-length': statSync(file).size }
+    head(status, { 'content-type': type, ...(isText.test(type) && { vary: 'accept-encoding' }), ...size })
     if (request.method === 'HEAD') response.end()
-    else pipeline(createReadStream(file), response, () => {})
+    else pipeline(createReadStream(file), ...(packed ? [createGzip()] : []), response, () => {})
   }
   if (request.method !== 'GET' && request.method !== 'HEAD') return plain(405, 'only GET and HEAD', { allow: 'GET, HEAD' })
   const found = resolveRequest(folder, request.url ?? '/')

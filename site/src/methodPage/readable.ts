@@ -53,6 +53,7 @@ export function wordsOf(key: string): { readonly words: string; readonly unit: s
     .slice(0, key.length - suffix.length)
     .replace(/([a-z])([A-Z0-9])/g, '$1 $2')
     .toLowerCase()
+    .replace(/(\d)c$/, '$1 °C')
   return { words, unit }
 }
 

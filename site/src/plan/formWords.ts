@@ -34,6 +34,8 @@ export function besideTitle(group: FormGroup, field: FormField): string {
 
 export const answersWord = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`)
 
+export const missingWords = (count: number): string => (count === 1 ? 'One answer is still missing.' : `${count} answers are still missing.`)
+
 /** Fields that a first plan can't do without; of a set that excludes one another, one. */
 export function neededCount(groups: readonly FormGroup[]): number {
   return groups.filter((group) => group.needed).reduce((sum, group) => sum + group.oneOf.length + group.fields.filter((field) => field.needed).length, 0)

@@ -18,7 +18,6 @@ class RepairPlanElement extends HTMLElement {
     const signal = this.#stop.signal
     const bench = new Workbench(this)
     const actions = new Actions(this, bench)
-    for (const node of this.querySelectorAll<HTMLElement>('[data-needs-script]')) node.hidden = false
     this.addEventListener(
       'input',
       () => {
@@ -33,8 +32,10 @@ class RepairPlanElement extends HTMLElement {
     for (const name of ['pointerup', 'pointercancel']) window.addEventListener(name, () => this.#pointer(false, bench), { signal })
     this.addEventListener('submit', (event) => event.preventDefault(), { signal })
     this.addEventListener('keydown', (event) => this.#pressed(event, bench, actions), { signal })
+    // A hand on the form is soon followed by an answer.
+    for (const name of ['focusin', 'pointerdown', 'input']) this.addEventListener(name, () => void bench.load(), { signal, once: true })
     actions.start(signal)
-    void bench.load()
+    this.dataset.ready = ''
   }
 
   disconnectedCallback(): void {

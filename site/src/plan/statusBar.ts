@@ -1,5 +1,6 @@
 import type { RepairPlan } from '@strandwise/planner/plan'
 import { el, part } from './dom.ts'
+import { missingWords } from './formWords.ts'
 import type { Missing, Problem } from './readJob.ts'
 
 export interface Standing {
@@ -24,7 +25,6 @@ export class StatusBar {
   }
 
   show(standing: Standing): void {
-    this.#bar.hidden = false
     const status = part(this.#bar, '[data-status]', HTMLElement)
     const [words, next] = lines(standing)
     // Said again only where it changed: the line is read out.
@@ -40,8 +40,7 @@ function lines({ plan, stopped, old, missing, problems, trouble }: Standing): re
   if (problem !== undefined)
     return [`${problems.length === 1 ? 'One answer' : `${problems.length} answers`} can’t be used.${kept}`, [go(problem.path, `Mend: ${problem.title}`)]]
   if (first !== undefined && (plan === null || old)) {
-    const count = missing.length === 1 ? 'One answer is' : `${missing.length} answers are`
-    return [`${count} still missing.${kept}`, [go(first.path, `Next: ${first.title}`)]]
+    return [`${missingWords(missing.length)}${kept}`, [go(first.path, `Next: ${first.title}`)]]
   }
   if (trouble !== null) return [`This job can’t be planned: ${trouble}.${kept}`, []]
   if (plan === null) return ['No plan yet.', []]

@@ -45,8 +45,9 @@ export class Workbench {
     this.#history = new History(this.form.read())
   }
 
-  /** The models come after the form, so that the form answers at once. */
+  /** The models come with the first answer, so that the form is there at once. */
   async load(): Promise<void> {
+    if (this.#planning !== null) return
     this.#planning = await import('./planning.ts')
     this.refresh()
   }
@@ -86,7 +87,10 @@ export class Workbench {
     this.form.write(answers)
     this.#notes.forget()
     const now = this.form.read()
-    if (!isEmpty(now)) this.#notes.leaveAll(now)
+    if (!isEmpty(now)) {
+      this.#notes.leaveAll(now)
+      void this.load()
+    }
     this.#history.add(now)
     this.refresh()
   }

@@ -17,6 +17,7 @@ beforeAll(() => {
   writeFileSync(join(folder, '404.html'), '<p>no such page</p>')
   writeFileSync(join(folder, 'plan', 'index.html'), '<p>plan</p>')
   writeFileSync(join(folder, 'a b.js'), 'export {}')
+  writeFileSync(join(folder, 'dot.png'), 'x')
   writeFileSync(join(outside, 'secret.txt'), 'secret')
   symlinkSync(join(outside, 'secret.txt'), join(folder, 'link.txt'))
 })
@@ -77,6 +78,20 @@ describe('the server', () => {
       expect([head.status, head.body, head.headers['content-length']]).toEqual([200, '', '11'])
       expect((await ask(address, '/', 'POST')).status).toBe(405)
       expect((await ask(address, '/plan')).headers.location).toBe('/plan/')
+    } finally {
+      await close()
+    }
+  })
+
+  test('text is packed for who takes it so, and only then', async () => {
+    const { address, close } = await serve(folder, 0)
+    try {
+      const packed = await fetch(address, { headers: { 'accept-encoding': 'br, gzip' } })
+      expect([packed.headers.get('content-encoding'), packed.headers.get('vary'), await packed.text()]).toEqual(['gzip', 'accept-encoding', '<p>home</p>'])
+      const plain = await ask(address, '/')
+      expect([plain.headers['content-encoding'], plain.headers.vary, plain.headers['content-length']]).toEqual([undefined, 'accept-encoding', '11'])
+      const picture = await fetch(`${address}dot.png`, { headers: { 'accept-encoding': 'gzip' } })
+      expect([picture.headers.get('content-encoding'), picture.headers.get('content-length')]).toEqual([null, '1'])
     } finally {
       await close()
     }

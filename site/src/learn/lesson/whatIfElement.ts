@@ -12,7 +12,6 @@ export function defineWhatIf(load: () => Promise<WhatIfModule>): void {
     connectedCallback(): void {
       const slider = this.querySelector('input')
       if (slider === null) return
-      for (const node of this.querySelectorAll('[data-needs-script]')) node.removeAttribute('hidden')
       slider.addEventListener('input', () => void this.#redraw(Number(slider.value)))
     }
 

@@ -10,7 +10,6 @@ export function defineWorksheet(load: () => Promise<SheetModule>): void {
     #seed: number = seeds.first
 
     connectedCallback(): void {
-      for (const node of this.querySelectorAll('[data-needs-script]')) node.removeAttribute('hidden')
       this.querySelector('form')?.addEventListener('submit', (event) => {
         event.preventDefault()
         this.#typed()

@@ -10,7 +10,6 @@ export function defineQuestion<F>(load: () => Promise<QuestionModel<F>>): void {
     connectedCallback(): void {
       this.#stop = new AbortController()
       const { signal } = this.#stop
-      for (const node of this.querySelectorAll('[data-needs-script]')) node.removeAttribute('hidden')
       const form = this.querySelector('form')
       // A hand on the form is soon followed by an answer: what it needs is fetched meanwhile.
       form?.addEventListener('focusin', () => void this.#wake(), { signal, once: true })
