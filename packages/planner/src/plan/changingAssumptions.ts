@@ -33,7 +33,7 @@ const otherwise: Readonly<Record<string, Otherwise>> = {
   },
   'surroundings.hottestC': {
     job: (job) => ({ ...job, surroundings: { ...job.surroundings, hottestC: Math.max(hotPlaceC, job.surroundings.ambientC) } }),
-    sections: (facts) => [wireSection(facts), jointSection(facts, methodOf(facts).considered)],
+    sections: (facts) => [wireSection(facts), jointSection(facts, methodOf(facts))],
   },
   'wire.material': {
     job: (job) => ({ ...job, wire: { ...job.wire, material: 'copper-clad-aluminium' } }),

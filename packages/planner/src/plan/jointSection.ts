@@ -14,6 +14,8 @@ import { assumed } from '../facts/assumed.ts'
 import { stubMm } from '../facts/heatInputs.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
+import type { MethodChoice } from './methodSection.ts'
+import { methodTitles } from './methodTitles.ts'
 import { ampere, degrees, mm, ohm, span } from './print.ts'
 import { jointShareOfDropV } from './readingsSection.ts'
 import type { PlanSection } from './repairPlan.ts'
@@ -88,8 +90,10 @@ function predicted(draft: SectionDraft, method: MethodName, facts: JobFacts): nu
 }
 
 /** How good the joint is: predicted resistance, temperature at full load in the hottest air, and what it may measure. */
-export function jointSection(facts: JobFacts, method: MethodName): PlanSection {
+export function jointSection(facts: JobFacts, { considered: method, recommended }: MethodChoice): PlanSection {
   const draft = new SectionDraft('joint')
+  if (method !== recommended)
+    draft.say('sound', `Joint, heat and covering are reckoned for the ${methodTitles[method]} you mean to make; the steps make a ${methodTitles[recommended]}.`)
   if (method === 'replace-the-run') return draft.say('sound', 'No joint: the run is replaced from terminal to terminal.', rule('cb-end-to-end').source).done()
   const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
   const limits = jointLimits(method, facts)

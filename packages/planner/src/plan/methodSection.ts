@@ -3,26 +3,17 @@ import { methodContext } from '../facts/context.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedMethods } from '../facts/soldered.ts'
 import { cutBackFor, spliceNeedsMm } from './cutBackSection.ts'
+import { methodTitles } from './methodTitles.ts'
 import type { PlanOption, PlanSection, PlanVerdict } from './repairPlan.ts'
 import { rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
-
-export const methodTitles: Readonly<Record<MethodName, string>> = {
-  'soldered-lap': 'soldered lap',
-  'soldered-lineman-splice': 'wrapped and soldered splice',
-  'crimped-butt-splice': 'crimped butt splice',
-  'crimped-and-sealed-butt-splice': 'crimped and sealed butt splice',
-  'solder-sleeve': 'solder sleeve',
-  'new-crimped-terminal': 'new crimped terminal',
-  'replace-the-run': 'new run of wire',
-}
 
 /** From here a difference of the anodic index wants plating or sealing in the wet: common practice, 0.15 V in harsh places. */
 const galvanicLimitV = 0.15
 
 const verdictOf: Readonly<Record<'suitable' | 'conditional' | 'unsuitable', PlanVerdict>> = { suitable: 'sound', conditional: 'caution', unsuitable: 'unsound' }
 
-interface MethodChoice {
+export interface MethodChoice {
   /** What the person means to do, or else what the plan recommends: the sections speak of it. */
   readonly considered: MethodName
   /** What the plan would do; its steps are for this one. */

@@ -29,15 +29,16 @@ export function planFrom(facts: JobFacts) {
     wireSection(facts),
     cutBackSection(facts, considered),
     methodSection(facts, choice),
-    jointSection(facts, considered),
+    jointSection(facts, choice),
     heating.section,
     covering.section,
     strainSection(facts, considered),
-    proofSection(facts, considered),
+    // What is proven is the repair that is made.
+    proofSection(facts, choice),
   ]
   const same = recommended === considered
   const coveringDone = same ? covering : coveringSection(facts, recommended)
-  const done = same ? sections : [cutBackSection(facts, recommended), strainSection(facts, recommended), proofSection(facts, recommended)]
+  const done = same ? sections : [cutBackSection(facts, recommended), strainSection(facts, recommended), ...sections.filter(({ id }) => id === 'proof')]
   return {
     verdict: worst(...sections.map((section) => section.verdict)) as PlanVerdict,
     considered,

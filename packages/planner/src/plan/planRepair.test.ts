@@ -116,6 +116,27 @@ describe('verdicts follow the physics', () => {
     expect(plan.parts.some((part) => part.name.includes('to put in') && part.unit === 'mm')).toBe(true)
   })
 
+  test('what is proven is the repair that is made: the limits and the sample of the way advised', () => {
+    const plan = planRepair(bilgePumpFeed)
+    const proof = plan.sections.find(({ id }) => id === 'proof')
+    const sample = proof?.values.find(({ name }) => name === 'sample holds at least')
+    expect(proof?.reasons[0]).toMatch(/new crimped terminal that the plan advises/)
+    expect(sample?.unit).toBe('N')
+    const stepValues = plan.sequence.flatMap((step) => step.values)
+    expect(stepValues).toContainEqual(sample)
+    for (const name of ['drop over the new joint, at most', 'make it again from'])
+      expect(stepValues.filter((value) => value.name === name)).toEqual(proof?.values.filter((value) => value.name === name))
+  })
+
+  test('the reason that decides a section comes first', () => {
+    const plan = planRepair(bilgePumpFeed)
+    const first = (id: string): string => plan.sections.find((section) => section.id === id)?.reasons[0] ?? ''
+    expect(first('readings')).toMatch(/prove the fault/)
+    expect(first('wire-and-protection')).toMatch(/0.360 V is allowed/)
+    expect(first('cut-back')).toMatch(/a splice there wants/)
+    expect(first('heating')).toMatch(/too cold to wet/)
+  })
+
   test('a lead that moves forbids every splice there', () => {
     const plan = planRepair({ ...lamp, surroundings: { ...lamp.surroundings, flexes: true } })
     expect(verdictOf(plan, 'method')).toBe('unsound')

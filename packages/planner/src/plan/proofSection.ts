@@ -1,8 +1,10 @@
-import { type MethodName, minimumPullForceN, type Provenance, pullForce, thermalTimeConstantS, UnknownEntryError } from '@strandwise/core'
+import { minimumPullForceN, type Provenance, pullForce, thermalTimeConstantS, UnknownEntryError } from '@strandwise/core'
 import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedMethods } from '../facts/soldered.ts'
 import { jointLimits } from './jointSection.ts'
+import type { MethodChoice } from './methodSection.ts'
+import { methodTitles } from './methodTitles.ts'
 import { ohm, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { figure, rule } from './rule.ts'
@@ -30,8 +32,9 @@ function settlingS(facts: JobFacts): number {
 }
 
 /** How the repair is shown to be good: drop under load, four-wire, tug, sample, warmth, eye. */
-export function proofSection(facts: JobFacts, method: MethodName): PlanSection {
+export function proofSection(facts: JobFacts, { recommended: method, considered }: MethodChoice): PlanSection {
   const draft = new SectionDraft('proof')
+  if (method !== considered) draft.say('sound', `For the ${methodTitles[method]} that the plan advises; a ${methodTitles[considered]} need not be proven here.`)
   const settleS = settlingS(facts)
   draft.working('thermalTimeConstantS', { ...facts.wire, ambientC: facts.ambientC })
   draft.value('load on before reading', settleS, 's', rule('pr-load-test-time').source)

@@ -107,10 +107,7 @@ export function readingsSection(facts: JobFacts): PlanSection {
   const seen = damage.kind !== 'unknown'
   const fails = findings.filter((finding) => finding.verdict === 'fails')
   const passes = findings.filter((finding) => finding.verdict === 'passes')
-  for (const finding of findings) draft.say('sound', finding.text)
   draft.value('drop allowed over the joint', limitV, 'V', assumed.ours)
-  if (readings.some((reading) => reading.kind === 'resistance')) draft.say('sound', rule('rd-continuity-cannot').statement, rule('rd-continuity-cannot').source)
-
   if (fails.length > 0 && passes.length === 0) draft.say('sound', 'The readings prove the fault where you looked: repair it.')
   else if (fails.length > 0)
     draft.say(
@@ -143,6 +140,8 @@ export function readingsSection(facts: JobFacts): PlanSection {
       'cannot tell',
       `Nothing is seen and nothing was read across the fault. Read volts from joint-in to joint-out with the load on; more than ${volt(limitV)} proves the fault there.`,
     )
+  for (const finding of findings) draft.say('sound', finding.text)
+  if (readings.some((reading) => reading.kind === 'resistance')) draft.say('sound', rule('rd-continuity-cannot').statement, rule('rd-continuity-cannot').source)
   return draft.done()
 }
 

@@ -1,6 +1,6 @@
 import type { Provenance } from '@strandwise/core'
 import type { PlanSection, PlanValue, PlanVerdict, PlanWorking, SectionId } from './repairPlan.ts'
-import { worst } from './verdict.ts'
+import { bySeverity, worst } from './verdict.ts'
 
 const sectionTitles: Readonly<Record<SectionId, string>> = {
   readings: 'What the readings prove',
@@ -16,12 +16,12 @@ const sectionTitles: Readonly<Record<SectionId, string>> = {
 
 const derived: Provenance = { status: 'derived', source: 'computed by the models named in the workings' }
 
-/** A section while it is written: verdicts only get worse, reasons stand in the order in which they were found. */
+/** A section while it is written: verdicts only get worse, and the reasons that decide it come first, else as they were found. */
 export class SectionDraft {
   readonly #id: SectionId
   #verdict: PlanVerdict = 'sound'
   readonly #values: PlanValue[] = []
-  readonly #reasons: string[] = []
+  readonly #reasons = new Map<string, PlanVerdict>()
   readonly #workings: PlanWorking[] = []
   readonly #sources = new Map<string, Provenance>()
 
@@ -36,7 +36,7 @@ export class SectionDraft {
   /** What, by how much, why, what to do. */
   say(verdict: PlanVerdict, reason: string, ...sources: readonly Provenance[]): this {
     this.#verdict = worst(this.#verdict, verdict)
-    if (!this.#reasons.includes(reason)) this.#reasons.push(reason)
+    this.#reasons.set(reason, worst(verdict, this.#reasons.get(reason) ?? 'sound'))
     return this.cite(...sources)
   }
 
@@ -63,7 +63,7 @@ export class SectionDraft {
       title: sectionTitles[this.#id],
       verdict: this.#verdict,
       values: this.#values,
-      reasons: this.#reasons,
+      reasons: [...this.#reasons].sort(([, one], [, other]) => bySeverity(one, other)).map(([reason]) => reason),
       workings: this.#workings,
       sources: [...this.#sources.values()],
     }

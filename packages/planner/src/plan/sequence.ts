@@ -3,7 +3,7 @@ import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
 import type { Covering } from './coveringSection.ts'
 import { insertedMm } from './cutBackSection.ts'
-import { methodTitles } from './methodSection.ts'
+import { methodTitles } from './methodTitles.ts'
 import { mm } from './print.ts'
 import type { PlanPart, PlanSection, PlanStep, PlanValue } from './repairPlan.ts'
 
@@ -44,7 +44,7 @@ export function sequenceFor(facts: JobFacts, method: MethodName, sections: reado
         `${method === 'solder-sleeve' ? 'Slide the solder sleeve on' : `Cut the sleeve ${mm(covering.cutMm)} long and slide it on`} now, well away from the heat.`,
         'It passes over everything that follows.',
       )
-    steps.push(...joining(facts, method, inserted > 0))
+    steps.push(...joining(facts, method, inserted > 0, sections))
     if (covering.sleeve !== null)
       add(
         'Shrink the sleeve from the middle outwards.',
@@ -71,7 +71,7 @@ export function sequenceFor(facts: JobFacts, method: MethodName, sections: reado
   return steps
 }
 
-function joining(facts: JobFacts, method: MethodName, inserted: boolean): readonly PlanStep[] {
+function joining(facts: JobFacts, method: MethodName, inserted: boolean, sections: readonly PlanSection[]): readonly PlanStep[] {
   if (solderedMethods.includes(method)) {
     const joint = solderedJoint(method, facts)
     return [
@@ -93,13 +93,21 @@ function joining(facts: JobFacts, method: MethodName, inserted: boolean): readon
   const steps: PlanStep[] = [
     {
       text: `Strip to the barrel's depth, untinned, and crimp ${method === 'new-crimped-terminal' ? 'the new terminal with its own die' : 'the butt splice with the ratchet tool made for it'}. First make one sample of the same wire and pull it apart.`,
-      values: [],
+      values: valuesOf(sections, 'proof', ['sample holds at least']),
       check: 'The sample holds the table force; in the repair wire shows in the inspection hole and a light tug moves nothing.',
     },
   ]
-  if (method === 'crimped-and-sealed-butt-splice' || (method === 'new-crimped-terminal' && inserted)) {
-    steps.push({ text: 'Shrink the sealing sleeve of the splice from the middle outwards.', values: [], check: 'Adhesive shows all round at both ends.' })
-  }
+  const shrink = { text: 'Shrink the sealing sleeve of the splice from the middle outwards.', values: [], check: 'Adhesive shows all round at both ends.' }
+  if (method === 'crimped-and-sealed-butt-splice') steps.push(shrink)
+  if (method === 'new-crimped-terminal' && inserted)
+    steps.push(
+      {
+        text: 'Crimp the splice of the inserted length with the ratchet tool made for it.',
+        values: [],
+        check: 'Wire shows in the inspection hole, a light tug moves nothing.',
+      },
+      shrink,
+    )
   return steps
 }
 

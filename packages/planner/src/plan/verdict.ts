@@ -4,3 +4,8 @@ import { type PlanVerdict, verdicts } from './repairPlan.ts'
 export function worst(...found: readonly PlanVerdict[]): PlanVerdict {
   return verdicts[Math.max(0, ...found.map((verdict) => verdicts.indexOf(verdict)))] ?? 'sound'
 }
+
+/** Order of two verdicts for a sort, the worse first. */
+export function bySeverity(one: PlanVerdict, other: PlanVerdict): number {
+  return verdicts.indexOf(other) - verdicts.indexOf(one)
+}

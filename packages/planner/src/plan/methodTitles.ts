@@ -1,0 +1,12 @@
+import type { MethodName } from '@strandwise/core'
+
+/** What each way to join is called. */
+export const methodTitles: Readonly<Record<MethodName, string>> = {
+  'soldered-lap': 'soldered lap',
+  'soldered-lineman-splice': 'wrapped and soldered splice',
+  'crimped-butt-splice': 'crimped butt splice',
+  'crimped-and-sealed-butt-splice': 'crimped and sealed butt splice',
+  'solder-sleeve': 'solder sleeve',
+  'new-crimped-terminal': 'new crimped terminal',
+  'replace-the-run': 'new run of wire',
+}
