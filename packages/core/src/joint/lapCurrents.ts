@@ -1,4 +1,4 @@
-import { DomainError, requireNotNegative } from '../errors/index.ts'
+import { DomainError, requireFiniteResult, requireNotNegative } from '../errors/index.ts'
 import { couplingPerM, type LapPair, mmPerM, requireLapPair, shortestCoupling } from './lapPair.ts'
 
 /**
@@ -27,7 +27,7 @@ export function lapCurrents(i: LapPair & { readonly atMm: readonly number[] }): 
   requireLapPair(i)
   if (!Array.isArray(i.atMm)) throw new DomainError('atMm', i.atMm, 'a list of places along the overlap', undefined, 'missing')
   const [r1, r2] = i.conductorsOhmPerM
-  const s = r1 + r2
+  const s = requireFiniteResult('conductorsOhmPerM', i.conductorsOhmPerM, r1 + r2)
   const L = i.overlapMm / mmPerM
   const λ = couplingPerM(i.interfaceSPerM, s)
   // An overlap that no one makes: the ends decide, and the product must stay a number.
@@ -37,7 +37,9 @@ export function lapCurrents(i: LapPair & { readonly atMm: readonly number[] }): 
       throw new DomainError(`atMm.${k}`, xMm, `from 0 to overlapMm, ${i.overlapMm}`, undefined, 'contradiction')
     const ξ = xMm / i.overlapMm
     // Where the conductors hardly resist, the interface carries evenly.
-    return u < shortestCoupling ? { firstShare: 1 - ξ, interfacePerM: 1 / L } : at(ξ, r1 / s, r2 / s, u, L)
+    const here = u < shortestCoupling ? { firstShare: 1 - ξ, interfacePerM: 1 / L } : at(ξ, r1 / s, r2 / s, u, L)
+    requireFiniteResult('overlapMm', i.overlapMm, here.interfacePerM)
+    return here
   })
 }
 

@@ -11,7 +11,7 @@ export interface LapPair {
 export const mmPerM = 1000
 
 /** Smallest number in which a double keeps all its digits; below it a product is taken apart. */
-const smallestNormal = 2 ** -1022
+export const smallestNormal = 2 ** -1022
 
 /** Below this u the next term, of order u^2, is under the last digit of a double: the limit of a short overlap is then the value. */
 export const shortestCoupling = 1e-9

@@ -36,6 +36,31 @@ describe('transferLengthMm', () => {
     expect(transferLengthMm({ conductorsOhmPerM: [1e-200, 1e-200], interfaceSPerM: 0.5e-200 }) / 1e203).toBeCloseTo(1, 12)
   })
 
+  test('where the product of interface and conductors leaves the doubles, its root does not', () => {
+    expect(transferLengthMm({ conductorsOhmPerM: [1e-200, 0], interfaceSPerM: 1e-110 }) / 1e158).toBeCloseTo(1, 12)
+    expect(transferLengthMm({ conductorsOhmPerM: [0, 1e200], interfaceSPerM: 1e120 }) / 1e-157).toBeCloseTo(1, 12)
+    expect(parameterOf(() => transferLengthMm({ conductorsOhmPerM: [1.7e308, 1.7e308], interfaceSPerM: 1 }))).toBe('conductorsOhmPerM')
+  })
+
+  test.each([
+    ['conductorsOhmPerM', { conductorsOhmPerM: undefined }],
+    ['conductorsOhmPerM', { conductorsOhmPerM: null }],
+    ['conductorsOhmPerM', { conductorsOhmPerM: [1, 1, 1] }],
+    ['conductorsOhmPerM', { conductorsOhmPerM: { length: 2, 0: 1, 1: 1 } }],
+    ['conductorsOhmPerM', { conductorsOhmPerM: Float64Array.of(1, 1) }],
+    ['conductorsOhmPerM.0', { conductorsOhmPerM: ['1', 1] }],
+    ['conductorsOhmPerM.0', { conductorsOhmPerM: [-1, 3] }],
+    ['conductorsOhmPerM.1', { conductorsOhmPerM: [1, 2n] }],
+    ['conductorsOhmPerM.1', { conductorsOhmPerM: [3, -1] }],
+    ['conductorsOhmPerM.1', { conductorsOhmPerM: [1, Number.NaN] }],
+    ['interfaceSPerM', { interfaceSPerM: '5' }],
+    ['interfaceSPerM', { interfaceSPerM: 5n }],
+    ['interfaceSPerM', { interfaceSPerM: -5 }],
+    ['interfaceSPerM', { interfaceSPerM: Number.POSITIVE_INFINITY }],
+  ])('refuses %s in %o', (parameter, change) => {
+    expect(parameterOf(() => transferLengthMm({ conductorsOhmPerM: pair, interfaceSPerM: 1, ...change } as never))).toBe(parameter)
+  })
+
   test('refuses perfect conductors, whose transfer length has no end, and bad numbers by name', () => {
     expect(parameterOf(() => transferLengthMm({ conductorsOhmPerM: [0, 0], interfaceSPerM: 1 }))).toBe('conductorsOhmPerM')
     expect(parameterOf(() => transferLengthMm({ conductorsOhmPerM: [-1, 1], interfaceSPerM: 1 }))).toBe('conductorsOhmPerM.0')

@@ -1,5 +1,5 @@
 import { requireFiniteResult, requirePositive } from '../errors/index.ts'
-import { couplingPerM, mmPerM, requireConductors } from './lapPair.ts'
+import { couplingPerM, mmPerM, requireConductors, smallestNormal } from './lapPair.ts'
 
 /**
  * Length over which the current goes from one conductor to the other: an overlap of a few of them is as good as any longer one.
@@ -18,7 +18,21 @@ import { couplingPerM, mmPerM, requireConductors } from './lapPair.ts'
  * @source derived with lapJointResistanceOhm; transfer length of a contact, Berger 1972 (from memory)
  */
 export function transferLengthMm(i: { readonly conductorsOhmPerM: readonly [number, number]; readonly interfaceSPerM: number }): number {
-  const [r1, r2] = requireConductors(i.conductorsOhmPerM)
-  requirePositive('interfaceSPerM', i.interfaceSPerM)
-  return requireFiniteResult('conductorsOhmPerM', i.conductorsOhmPerM, mmPerM / couplingPerM(i.interfaceSPerM, r1 + r2))
+  const pair = i.conductorsOhmPerM
+  const g = i.interfaceSPerM
+  // One condition for the whole input is quicker than one after the other; what is wrong is looked for only where it fails.
+  // Array.isArray would keep the pair from being computed away; a list that only it knows goes the long way.
+  const made: unknown = pair?.constructor
+  if (made === Array && pair.length === 2) {
+    const r1: unknown = pair[0]
+    const r2: unknown = pair[1]
+    if (typeof r1 === 'number' && typeof r2 === 'number' && typeof g === 'number' && r1 >= 0 && r2 >= 0) {
+      const coupling = g * (r1 + r2)
+      if (coupling >= smallestNormal && coupling < Infinity) return mmPerM / Math.sqrt(coupling)
+    }
+  }
+  requireConductors(pair)
+  requirePositive('interfaceSPerM', g)
+  const s = requireFiniteResult('conductorsOhmPerM', pair, pair[0] + pair[1])
+  return requireFiniteResult('conductorsOhmPerM', pair, mmPerM / couplingPerM(g, s))
 }
