@@ -1,3 +1,7 @@
 export { bilgePumpFeed } from './bilgePumpFeed.ts'
 export { demoJobs } from './demoJobs.ts'
+export { gardenRailwayFeeder } from './gardenRailwayFeeder.ts'
+export { marketStallFridge } from './marketStallFridge.ts'
+export { orchardGate } from './orchardGate.ts'
+export { robotMotorLead } from './robotMotorLead.ts'
 export { trailerTailLamp } from './trailerTailLamp.ts'

@@ -35,12 +35,14 @@ export function chooseMethod(facts: JobFacts): MethodChoice {
       reasons: item.reasons.map((reason) => reason.text),
     }),
   )
-  // Near a plug a splice gives way to the terminal; the new run is the last resort, since it always works.
-  const rank = (item: (typeof assessed)[number]) =>
-    ['suitable', 'conditional', 'unsuitable'].indexOf(item.verdict) * 10 +
-    (item.method === 'replace-the-run' ? 5 : 0) +
-    (nearPlug && splice(item.method) ? 4 : 0) +
-    (!nearPlug && item.method === 'new-crimped-terminal' ? 3 : 0)
+  // Near a plug a splice gives way to the terminal, away from it the terminal to a splice; a new run always works, and comes after what can be done on conditions,
+  // save where the wire bends at work: there no joint beats it.
+  const rank = (item: (typeof assessed)[number]) => {
+    const lateness = ['suitable', 'conditional', 'unsuitable'].indexOf(item.verdict)
+    if (item.method === 'replace-the-run') return 10 * Math.max(lateness, 1) + (facts.flexes ? 0 : 9)
+    const misplaced = nearPlug ? splice(item.method) : item.method === 'new-crimped-terminal'
+    return 10 * lateness + (misplaced ? 4 : 0) + (item.method === facts.job.intendedMethod ? 0 : 1)
+  }
   const best = [...assessed].sort((a, b) => rank(a) - rank(b))[0]
   const recommended = best?.method ?? 'replace-the-run'
   return { considered: facts.job.intendedMethod ?? recommended, recommended, options, assessed }

@@ -137,6 +137,22 @@ describe('verdicts follow the physics', () => {
     expect(first('heating')).toMatch(/too cold to wet/)
   })
 
+  test('what is meant and suits on conditions is done; a new run comes after it, save where the wire bends at work', () => {
+    const way = (name: string): string =>
+      planRepair(demoJobs[name] as RepairJob)
+        .sequence.map((step) => step.text)
+        .join(' ')
+    expect(way('market-stall-fridge')).toMatch(/crimp the new terminal/)
+    expect(way('garden-railway-feeder')).toMatch(/feed about/)
+    expect(way('robot-motor-lead')).toMatch(/new run .* drop over the whole run/)
+  })
+
+  test('a current that was worked out from power is rounded wherever it is told', () => {
+    const told = JSON.stringify(planRepair(demoJobs['market-stall-fridge'] as RepairJob).sections.map((section) => section.reasons))
+    expect(told).toContain('5.41 A')
+    expect(told).not.toMatch(/\d\.\d{5}/)
+  })
+
   test('a lead that moves forbids every splice there', () => {
     const plan = planRepair({ ...lamp, surroundings: { ...lamp.surroundings, flexes: true } })
     expect(verdictOf(plan, 'method')).toBe('unsound')

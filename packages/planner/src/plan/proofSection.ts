@@ -5,7 +5,7 @@ import { solderedMethods } from '../facts/soldered.ts'
 import { jointLimits } from './jointSection.ts'
 import type { MethodChoice } from './methodSection.ts'
 import { methodTitles } from './methodTitles.ts'
-import { ohm, volt } from './print.ts'
+import { ampere, ohm, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
@@ -45,7 +45,7 @@ export function proofSection(facts: JobFacts, { recommended: method, considered 
     draft.value('make it again from', limits.outerOhm * facts.currentA, 'V', assumed.ours)
     draft.say(
       'sound',
-      `Drop under load: with the real ${facts.currentA} A flowing for ${Math.ceil(settleS / 60)} minutes, read millivolts from bare metal to bare metal. At most ${volt(newV)} over the joint, as over as much of its own wire; make it again from ${volt(limits.outerOhm * facts.currentA)}.`,
+      `Drop under load: with the real ${ampere(facts.currentA)} flowing for ${Math.ceil(settleS / 60)} minutes, read millivolts from bare metal to bare metal. At most ${volt(newV)} over the joint, as over as much of its own wire; make it again from ${volt(limits.outerOhm * facts.currentA)}.`,
       rule('pr-mv-splice').source,
       rule('pr-load-test-time').source,
     )

@@ -2,7 +2,7 @@ import { dropTestVerdict, type ProofVerdict, readingInterval, twoWireProof } fro
 import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import type { JobReading } from '../job/repairJob.ts'
-import { ohm, span, volt } from './print.ts'
+import { ampere, ohm, span, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
@@ -45,7 +45,7 @@ function resistanceFinding(draft: SectionDraft, reading: JobReading, facts: JobF
   draft.working('twoWireProof', inputs)
   const low = Math.max(0, proof.dropLowV)
   const range = span(low, proof.dropHighV, volt)
-  const what = `${ohm(reading.value)} with two leads, ${stretch(reading)}: at ${facts.currentA} A that is a drop of ${range}, and ${volt(limitV)} is allowed there`
+  const what = `${ohm(reading.value)} with two leads, ${stretch(reading)}: at ${ampere(facts.currentA)} that is a drop of ${range}, and ${volt(limitV)} is allowed there`
   return {
     verdict: proof.verdict,
     text:
@@ -67,7 +67,7 @@ function dropFinding(draft: SectionDraft, reading: JobReading, facts: JobFacts, 
   }
   const proof = dropTestVerdict(inputs)
   draft.working('dropTestVerdict', inputs)
-  const what = `${volt(Math.abs(reading.value))} under load, ${stretch(reading)}: at ${facts.currentA} A a drop of ${span(Math.max(0, proof.dropLowV), proof.dropHighV, volt)}; ${volt(limitV)} is allowed there`
+  const what = `${volt(Math.abs(reading.value))} under load, ${stretch(reading)}: at ${ampere(facts.currentA)} a drop of ${span(Math.max(0, proof.dropLowV), proof.dropHighV, volt)}; ${volt(limitV)} is allowed there`
   return {
     verdict: proof.verdict,
     text: proof.verdict === 'cannot tell' ? `${what}. The meter's own uncertainty covers the limit: use a finer range.` : `${what}: it ${proof.verdict}.`,

@@ -59,11 +59,18 @@ export function sequenceFor(facts: JobFacts, method: MethodName, sections: reado
   if (wet) add('Leave a drip loop below the plug.', 'Water drops off at the lowest point, not into the seal.')
   add('With the load unplugged, read ohms from feed to return and to the frame.', 'No short, right polarity.')
   add('Power on through the right fuse, load on.', 'Nothing smells, smokes or grows warm in the first minutes.')
-  add(
-    'After the settling time read the drop over the joint, and feel the warmth beside the wire 200 mm away.',
-    'Drop within the limit, no more than 10 K warmer than the wire.',
-    valuesOf(sections, 'proof', ['load on before reading', 'drop over the new joint, at most', 'make it again from']),
-  )
+  if (method === 'replace-the-run')
+    add(
+      'After the settling time read the drop over the whole run, out and back, and feel the terminals at both ends.',
+      'Drop within what the run is allowed, no terminal warmer than its wire.',
+      valuesOf(sections, 'proof', ['load on before reading']),
+    )
+  else
+    add(
+      'After the settling time read the drop over the joint, and feel the warmth beside the wire 200 mm away.',
+      'Drop within the limit, no more than 10 K warmer than the wire.',
+      valuesOf(sections, 'proof', ['load on before reading', 'drop over the new joint, at most', 'make it again from']),
+    )
   add(
     'Write down what was found and what was left: place, wire, cause, method, tool, readings before and after, date.',
     'Someone else could repeat the reading.',

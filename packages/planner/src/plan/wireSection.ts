@@ -31,7 +31,7 @@ function steadyWire(draft: SectionDraft, facts: JobFacts): void {
     draft.value('conductor, in the hottest air', band.high, '°C', undefined, band)
     const where = facts.loadedInBundle > 1 ? `among ${facts.loadedInBundle} loaded wires` : 'in free air'
     const room = facts.limitC - band.high
-    const what = `${facts.sizeText} with ${facts.currentA} A ${where} at ${degrees(facts.hottestC)} settles at ${span(band.low, band.high, degrees)}`
+    const what = `${facts.sizeText} with ${ampere(facts.currentA)} ${where} at ${degrees(facts.hottestC)} settles at ${span(band.low, band.high, degrees)}`
     if (room < 0)
       draft.say(
         'unsound',
@@ -44,7 +44,7 @@ function steadyWire(draft: SectionDraft, facts: JobFacts): void {
     if (!(error instanceof NoSteadyStateError)) throw error
     draft.say(
       'unsound',
-      `${facts.sizeText} has no steady temperature at ${facts.currentA} A; up to ${ampere(error.largestCurrentA)} it stays below ${degrees(error.ceilingC)}. Take thicker wire.`,
+      `${facts.sizeText} has no steady temperature at ${ampere(facts.currentA)}; up to ${ampere(error.largestCurrentA)} it stays below ${degrees(error.ceilingC)}. Take thicker wire.`,
     )
   }
 }
@@ -90,11 +90,11 @@ function terminal(draft: SectionDraft, facts: JobFacts): void {
   draft.working('terminalCurrentA', inputs)
   draft.value('terminal, in the hottest air', allowedA, 'A')
   const what = `The terminal, rated ${ratedCurrentA} A, carries ${ampere(allowedA)} at ${degrees(facts.hottestC)} with a fifth in reserve`
-  if (facts.currentA <= allowedA) draft.say('sound', `${what}: enough for ${facts.currentA} A.`, rule('wp-terminal-derating').source)
+  if (facts.currentA <= allowedA) draft.say('sound', `${what}: enough for ${ampere(facts.currentA)}.`, rule('wp-terminal-derating').source)
   else
     draft.say(
       'unsound',
-      `${what}: too little for ${facts.currentA} A. Take a larger terminal; a repaired small one will burn again.`,
+      `${what}: too little for ${ampere(facts.currentA)}. Take a larger terminal; a repaired small one will burn again.`,
       rule('wp-terminal-derating').source,
     )
 }
@@ -141,7 +141,7 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
   if (candidate !== undefined && !candidate.carriesLoad)
     draft.say(
       'caution',
-      `${circuit.fuseA} A is small for a lasting load of ${facts.currentA} A: in ${degrees(facts.hottestC)} it should carry no more than ${ampere(series.continuousLoadShare.nominal * candidate.atAmbientA)}. It may blow for no fault.`,
+      `${circuit.fuseA} A is small for a lasting load of ${ampere(facts.currentA)}: in ${degrees(facts.hottestC)} it should carry no more than ${ampere(series.continuousLoadShare.nominal * candidate.atAmbientA)}. It may blow for no fault.`,
       rule('wp-continuous-75').source,
     )
   if (candidate?.carriesInrush === false) draft.say('caution', `${circuit.fuseA} A may open on the inrush of ${load.inrushA ?? 0} A.`, rule('wp-inrush').source)
