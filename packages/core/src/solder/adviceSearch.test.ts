@@ -41,6 +41,60 @@ describe('the nearest position that serves', () => {
   })
 })
 
+describe('the places that are tried', () => {
+  /** The values asked for where none or some serve. */
+  const tried = (from: number, low: number, high: number, serves: (value: number) => boolean = () => false): readonly number[] => {
+    const values: number[] = []
+    nearestPosition(from, { low, high }, (value) => {
+      values.push(value)
+      return serves(value)
+    })
+    return values
+  }
+
+  test('four on the way, by equal ratios; by equal steps where an end is not above 0', () => {
+    expect(tried(1, 1, 16)).toEqual([2, 4, 8, 16])
+    expect(tried(16, 1, 16)).toEqual([8, 4, 2, 1])
+    expect(tried(0, 0, 20)).toEqual([5, 10, 15, 20])
+    expect(tried(8, 0, 8)).toEqual([6, 4, 2, 0])
+    expect(tried(8, -8, 8)).toEqual([4, 0, -4, -8])
+    expect(tried(-8, -8, 8)).toEqual([-4, 0, 4, 8])
+    expect(tried(-16, -16, -8)).toEqual([-14, -12, -10, -8])
+    expect(tried(4, 4, 4)).toEqual([])
+  })
+
+  test('the last is the end itself, to the last digit', () => {
+    for (const [from, high] of [
+      [0.49, 0.7],
+      [3, 420],
+      [0.3, 0.9],
+      [1.1, 13.7],
+    ] as const) {
+      expect(tried(from, from, high).at(-1)).toBe(high)
+    }
+  })
+
+  test('each halves what is left, and a thousandth is near enough: eleven for a ratio of three', () => {
+    for (const threshold of [2.5, 20, 90]) {
+      const values = tried(1, 1, 81, (value) => value >= threshold)
+      const onTheWay = values.findIndex((value) => value >= threshold) + 1
+      expect(values.length - onTheWay).toBeGreaterThanOrEqual(threshold > 81 ? 0 : 10)
+      expect(values.length - onTheWay).toBeLessThanOrEqual(12)
+    }
+  })
+
+  test('towards 0, where no share is near enough, it still ends', () => {
+    const found = nearestPosition(-10, { low: -10, high: 20 }, (value) => value > 0) ?? Number.NaN
+    expect(found).toBeGreaterThan(0)
+    expect(found).toBeLessThan(1e-12)
+    expect(tried(-10, -10, 20, (value) => value > 0).length).toBeLessThan(70)
+  })
+
+  test('the lower of two that cannot be told by ratio', () => {
+    expect(nearestPosition(-10, { low: -40, high: 20 }, (value) => value <= -30 || value >= 5)).toBeCloseTo(-30, 1)
+  })
+})
+
 test('a move is the size of the logarithm, endless where there is none', () => {
   expect(moveOf(2, 4)).toBeCloseTo(Math.LN2, 12)
   expect(moveOf(4, 2)).toBeCloseTo(Math.LN2, 12)
@@ -51,6 +105,9 @@ test('a move is the size of the logarithm, endless where there is none', () => {
     [-1, 2],
     ['SAC305', 'Sn42Bi58'],
     [4, 'none'],
+    ['2', 4],
+    [4, '2'],
+    ['2', '4'],
   ] as const) {
     expect(moveOf(from, to)).toBe(Infinity)
   }

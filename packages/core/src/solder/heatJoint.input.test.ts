@@ -14,6 +14,7 @@ const joint = {
   alloy: 'SAC305',
   toolOffS: 2,
 } satisfies HeatJointInput
+const values = { solidusC: 217, liquidusC: 220, densityKgPerM3: 7380, specificHeatJPerKgK: 219, latentHeatJPerKg: 60_000 }
 
 /** What refused the input: the parameter and the code, or the name of another error. */
 function refusal(input: unknown): string {
@@ -52,6 +53,8 @@ describe('what is refused, and by which name', () => {
     [{ ...joint, conductors: [] }, 'conductors out-of-range'],
     [{ ...joint, conductors: [side, side, side, side, side] }, 'conductors out-of-range'],
     [{ ...joint, conductors: [side, null] }, 'conductors.1 wrong-choice'],
+    [{ ...joint, conductors: ['wire'] }, 'conductors.0 wrong-choice'],
+    [{ ...joint, conductors: null }, 'conductors out-of-range'],
     [{ ...joint, conductors: [side, { ...side, stubMm: -1 }] }, 'conductors.1.stubMm out-of-range'],
     [{ ...joint, conductors: [{ ...side, tails: 3 }] }, 'conductors.0.tails wrong-choice'],
     [{ ...joint, conductors: [{ ...side, insulationOutsideMm: 1.1 }] }, 'conductors.0.insulationOutsideMm contradiction'],
@@ -61,12 +64,15 @@ describe('what is refused, and by which name', () => {
     [{ ...joint, conductors: [{ ...side, clip: { distanceMm: 3, resistanceKPerW: 1 } }] }, 'conductors.0.clip.temperatureC missing'],
     [{ ...joint, alloy: undefined }, 'alloy missing'],
     [{ ...joint, alloy: 7 }, 'alloy wrong-choice'],
+    [{ ...joint, alloy: null }, 'alloy wrong-choice'],
     [{ ...joint, alloy: { solidusC: 183 } }, 'alloy.liquidusC missing'],
+    [{ ...joint, alloy: { ...values, solidusC: Number.NaN } }, 'alloy.solidusC not-a-number'],
+    [{ ...joint, alloy: { ...values, liquidusC: 3001 } }, 'alloy.liquidusC out-of-range'],
+    [{ ...joint, alloy: { ...values, densityKgPerM3: 0 } }, 'alloy.densityKgPerM3 out-of-range'],
+    [{ ...joint, alloy: { ...values, specificHeatJPerKgK: -1 } }, 'alloy.specificHeatJPerKgK out-of-range'],
+    [{ ...joint, alloy: { ...values, latentHeatJPerKg: -1 } }, 'alloy.latentHeatJPerKg out-of-range'],
     [{ ...joint, ambientC: 217 }, 'alloy.solidusC contradiction'],
-    [
-      { ...joint, alloy: { solidusC: 200, liquidusC: 190, densityKgPerM3: 8000, specificHeatJPerKgK: 200, latentHeatJPerKg: 5e4 } },
-      'alloy.liquidusC contradiction',
-    ],
+    [{ ...joint, alloy: { ...values, solidusC: 200, liquidusC: 190 } }, 'alloy.liquidusC contradiction'],
     [{ ...joint, toolOffS: 0 }, 'toolOffS out-of-range'],
     [{ ...joint, observeS: 1.9 }, 'observeS contradiction'],
     [{ ...joint, sampleTimesS: [1, 40] }, 'sampleTimesS.1 contradiction'],
@@ -101,7 +107,6 @@ describe('what is refused, and by which name', () => {
   })
 
   test('a named alloy is its nominal values, a named metal too', () => {
-    const values = { solidusC: 217, liquidusC: 220, densityKgPerM3: 7380, specificHeatJPerKgK: 219, latentHeatJPerKg: 60_000 }
     const named = heatJoint(joint)
     const given = heatJoint({ ...joint, alloy: values })
     expect(given.steadyC).toBeCloseTo(named.steadyC, 9)

@@ -142,6 +142,7 @@ describe('the sleeve as it goes', () => {
     ['tube.wallMm', { tube: { ...tube, wallMm: 0 } }],
     ['tube.lengthMm', { tube: { ...tube, lengthMm: Number.NaN } }],
     ['tool.airC', { tool: { ...tool, airC: 2000 } }],
+    ['ambientC', { ambientC: -180 }],
     ['tube.gripWPerM2K', { tube: { ...tube, gripWPerM2K: 0 } }],
   ])('%s is refused by its name', (parameter, change) => {
     let error: unknown

@@ -84,6 +84,14 @@ describe('solder volume', () => {
   })
 })
 
+test.each([
+  [undefined, 'missing'],
+  [[1], 'wrong-choice'],
+  ['1, 1', 'wrong-choice'],
+])('diameters that are %j are %s', (diametersMm, code) => {
+  expect(() => solderPartsMm3({ overlapMm: 5, diametersMm } as never)).toThrow(expect.objectContaining({ parameter: 'diametersMm', code }))
+})
+
 describe('strand voids and solder wire', () => {
   test('seven strands in their circle leave two ninths of it', () => {
     const d = 0.3
