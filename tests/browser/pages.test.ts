@@ -78,11 +78,20 @@ test('every link and every anchor inside the site leads somewhere', async () => 
       const [address = '', anchor = ''] = target.slice(site.address.length).split('#')
       const place = address.replace(/\?.*$/, '')
       if (!ids.has(place)) return /\.\w+$/.test(place) ? [] : [`${path}: no page ${target}`]
-      // A fragment with a sign of its own carries inputs, not a place.
-      return anchor === '' || anchor.includes('=') || ids.get(place)?.has(decodeURIComponent(anchor)) === true ? [] : [`${path}: no anchor ${target}`]
+      // A fragment with a sign of its own carries inputs or a job, not a place; that the job's link opens is tested below.
+      return anchor === '' || /[=.]/.test(anchor) || ids.get(place)?.has(decodeURIComponent(anchor)) === true ? [] : [`${path}: no anchor ${target}`]
     }),
   )
   expect(broken).toEqual([])
+})
+
+test('home leads to the whole plan of its job', async () => {
+  const { page, context } = await site.open('')
+  const told = await page.$$eval('[id^="section-"] .verdict', (words) => words.map((word) => word.textContent))
+  await page.click('a[href*="#job"]')
+  await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+  expect(await page.$$eval('[data-section] h3 .verdict', (words) => words.map((word) => word.textContent))).toEqual(told)
+  await context.close()
 })
 
 test('a page that is not there answers 404 and leads back', async () => {

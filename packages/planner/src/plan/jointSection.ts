@@ -92,8 +92,6 @@ function predicted(draft: SectionDraft, method: MethodName, facts: JobFacts): nu
 /** How good the joint is: predicted resistance, temperature at full load in the hottest air, and what it may measure. */
 export function jointSection(facts: JobFacts, { considered: method, recommended }: MethodChoice): PlanSection {
   const draft = new SectionDraft('joint')
-  if (method !== recommended)
-    draft.say('sound', `Joint, heat and covering are reckoned for the ${methodTitles[method]} you mean to make; the steps make a ${methodTitles[recommended]}.`)
   if (method === 'replace-the-run') return draft.say('sound', 'No joint: the run is replaced from terminal to terminal.', rule('cb-end-to-end').source).done()
   const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
   const limits = jointLimits(method, facts)
@@ -111,6 +109,8 @@ export function jointSection(facts: JobFacts, { considered: method, recommended 
       rule('pr-mv-splice').source,
     )
   warmth(draft, facts, method, { new: expectedOhm, outer: limits.outerOhm })
+  if (method !== recommended)
+    draft.say('sound', `Joint, heat and covering are reckoned for the ${methodTitles[method]} you mean to make; the steps make a ${methodTitles[recommended]}.`)
   return draft.done()
 }
 
