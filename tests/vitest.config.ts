@@ -29,7 +29,7 @@ export default defineConfig({
         },
       },
       { extends: true, test: { name: 'sizes', include: ['tests/sizes/**/*.test.ts'], testTimeout: 60_000 } },
-      { extends: true, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false } },
+      { extends: true, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, maxWorkers: 2 } },
     ],
   },
 })
