@@ -47,6 +47,16 @@ describe('thermal limit 1.7a: no wires, one exponential', () => {
     expect(air.steadyC).toBeCloseTo(360, 3)
   })
 
+  test('without any loss it ends at the tool: able to melt what melts below, not what melts there', () => {
+    const ever = (liquidusC: number) => {
+      const input = { ...lump, joint: { ...lump.joint, filmWPerM2K: 0 }, alloy: { ...solid, solidusC: 300, liquidusC } }
+      const { steadyC, everReachesLiquidus } = heatJoint(input)
+      expect(steadyC).toBe(360)
+      return everReachesLiquidus
+    }
+    expect([359.999, 360, 360.001].map(ever)).toEqual([true, false, false])
+  })
+
   test('after the tool it cools by its own film', () => {
     const { jointC, jointAtToolOffC, jointPeakC } = heatJoint({ ...lump, observeS: 20, sampleTimesS: [2, 12], accuracy: 0.01 })
     expect(jointPeakC).toBe(jointAtToolOffC)
