@@ -44,6 +44,17 @@ function step(durationS: number) {
 }
 
 describe('the edge within a step', () => {
+  test('near the joint its rise and slope hold their share of the joint', () => {
+    const far = step(0.8)
+    const near = { ...step(0.8), modes: { ...modes, edgeJoint: 0.3 } }
+    for (const x of [0, 0.4, 1]) {
+      edgeWithin(far, x)
+      edgeWithin(near, x)
+      expect((near.found[0] ?? 0) - (far.found[0] ?? 0)).toBeCloseTo(0.3 * (10 + 20 * x - 5 * x * x), 12)
+      expect((near.found[1] ?? 0) - (far.found[1] ?? 0)).toBeCloseTo(0.3 * (20 - 10 * x), 12)
+    }
+  })
+
   test.each([0.25, 0.6, 1])('its rise and slope at %s of it', (x) => {
     const one = step(0.8)
     edgeWithin(one, x)

@@ -35,20 +35,22 @@ function lump(melt: typeof point | null, riseK: number, phase: Lump['phase'] = '
   return Object.assign(newLump(0.05, melt, riseK), { phase, share })
 }
 
-/** A solved step in which all that moves goes straight to these values. */
+const stands = ({ phase, melt }: Lump): boolean => phase === 'melting' && melt?.liquidusRiseK === melt?.solidusRiseK
+
+/** A solved step in which all that moves goes straight to these values: a rise, or on a plateau a share, while the rise stands. */
 function straight(source: HeatSource, joint: Lump, jointTo: number, body: Lump | null = null, bodyTo = 0, limited = false): HeatingStep {
   const step = newStep(modelOf(source), joint, body, limited, [])
-  const from = joint.phase === 'melting' && joint.melt?.liquidusRiseK === joint.melt?.solidusRiseK ? joint.share : joint.riseK
+  const from = stands(joint) ? joint.share : joint.riseK
   step.jointMoves1 = from + (jointTo - from) / 3
   step.jointMoves2 = jointTo
-  step.joint1 = joint.riseK + (jointTo - joint.riseK) / 3
-  step.joint2 = jointTo
+  step.joint1 = stands(joint) ? joint.riseK : step.jointMoves1
+  step.joint2 = stands(joint) ? joint.riseK : jointTo
   if (body !== null) {
-    const at = body.phase === 'melting' && body.melt?.liquidusRiseK === body.melt?.solidusRiseK ? body.share : body.riseK
+    const at = stands(body) ? body.share : body.riseK
     step.bodyMoves1 = at + (bodyTo - at) / 3
     step.bodyMoves2 = bodyTo
-    step.body1 = body.riseK + (bodyTo - body.riseK) / 3
-    step.body2 = bodyTo
+    step.body1 = stands(body) ? body.riseK : step.bodyMoves1
+    step.body2 = stands(body) ? body.riseK : bodyTo
   }
   return step
 }
@@ -75,6 +77,8 @@ describe('the first event of a step', () => {
     ["a tube's ring at its melting point", straight(tube, lump(null, 20), 30, lump(point, 150), 170), 'recovered', 0, 100],
     ['the recovery of a tube', straight(tube, lump(null, 20), 30, lump(point, 90), 110), 'recovered', 0.5, 100],
     ['the ring under a loose tube', straight({ ...tube, recoveryRiseK: 300 }, lump(null, 20), 30, lump(point, 150), 170), 'body-up', 0.5, 160],
+    ['the last of a ring', straight({ ...tube, recoveryRiseK: 300 }, lump(null, 20), 30, lump(point, 160, 'melting', 0.9), 1.1), 'body-up', 0.5, 1],
+    ['the first of a ring', straight({ ...tube, recoveryRiseK: 300 }, lump(null, 20), 30, lump(point, 160, 'melting', 0.1), -0.1), 'body-down', 0.5, 0],
     ['its freezing', straight({ ...tube, recoveryRiseK: 300 }, lump(null, 20), 30, lump(range, 195, 'liquid', 1), 185), 'body-down', 0.5, 190],
     ['the limit of an iron, on the way up', straight(iron, lump(null, 130), 150, null, 0, true), 'freed', 0.5, 140],
     ['the limit of an iron, on the way down', straight(iron, lump(null, 150), 130), 'limited', 0.5, 140],

@@ -14,10 +14,10 @@ export interface Passing {
   bound: number
 }
 
+/** A bound that is not there lies at infinity: never passed. */
 function consider(found: Passing, kind: Passed, start: number, first: number, last: number, bound: number, upwards: boolean): void {
-  if (!(bound > -Infinity && bound < Infinity)) return
   const x = firstPassing(start, first, last, bound, upwards)
-  if (x > 1 || x >= found.share) return
+  if (x >= found.share) return
   found.kind = kind
   found.share = x
   found.bound = bound
@@ -69,20 +69,17 @@ export function happen(step: HeatingStep, record: HeatingRecord, found: Passing,
   const { joint, body } = step
   switch (found.kind) {
     case 'joint-up':
-      moveTo(joint, found.bound)
       if (joint.phase === 'solid') record.solidusAtS ??= nowS
       changePhase(joint, true)
       if (joint.phase === 'liquid') record.liquidusAtS ??= nowS
       return
     case 'joint-down':
-      moveTo(joint, found.bound)
       changePhase(joint, false)
       record.resolidifiedAtS = joint.phase === 'solid' ? nowS : null
       return
     case 'body-up':
     case 'body-down':
       if (body === null) return
-      moveTo(body, found.bound)
       changePhase(body, found.kind === 'body-up')
       if (body.phase === 'liquid') record.ringMeltsAtS ??= nowS
       return
