@@ -62,6 +62,13 @@ describe('the steady fin', () => {
     expect(edgeOffsetK).toBeCloseTo(7 * beyond.edgeSlope, 9)
   })
 
+  test('held behind a stub without loss: a plain bar between two temperatures', () => {
+    const clip = { atM: 0.004, resistanceKPerW: 0, riseK: 7 }
+    const { admittanceWPerK, offsetW } = finAdmittance({ ...wire, bareLossWPerMK: 0, clip }, true)
+    expect(admittanceWPerK).toBeCloseTo(kA / 0.004, 12)
+    expect(offsetW).toBeCloseTo((7 * kA) / 0.004, 12)
+  })
+
   test('a clip with resistance is a branch', () => {
     const free = finAdmittance({ ...wire, stubM: 0 }, true)
     const near = finAdmittance({ ...wire, stubM: 0, clip: { atM: 1e-9, resistanceKPerW: 8, riseK: 3 } }, true)
