@@ -35,6 +35,35 @@ test('negative values and powers of ten stand in brackets', () => {
   expect(steps[1]?.tex).toContain('\\left(1.4531\\times 10^{-8}\\right)')
 })
 
+test('sizes with many zeros stand as powers of ten, those between as they are', () => {
+  const { steps } = explain('interfaceConductanceSPerM', { bondWidthMm: 0.65, layerMm: 0.1, layerOhmM: 1.53e-7 })
+  expect(steps.at(-1)?.tex).toMatch(/= 4\.2484\\times 10\^\{7\}\\,/)
+  const shown = explain('resistanceOhm', { areaMm2: 1, lengthM: 0.0052, material: 'annealed-copper', temperatureC: 20 })
+  expect(shown.substitutedTex).toMatch(/= 8\.9653\\times 10\^\{-5\}\\,/)
+  expect(shown.substitutedTex).toContain('0.0052')
+})
+
+test('a residual far below its terms is 0 to rounding, and keeps its value; a real one is a number', () => {
+  const overlap = explain('breakEvenOverlapMm', { conductorsOhmPerM: [0.0172, 0.0172], interfaceSPerM: 4.27e7 })
+  const residual = overlap.steps.at(-1)
+  expect(residual?.tex).toMatch(/= \\text\{0, to rounding\}$/)
+  expect(overlap.plain).toMatch(/residual 0, to rounding$/)
+  expect(Math.abs(residual?.value ?? 1)).toBeLessThan(1e-15)
+  expect(overlap.steps[0]?.tex).not.toContain('rounding')
+  const { steps } = explain('heatJoint', {
+    ambientC: 20,
+    tool: { kind: 'iron', setC: 360, tipResistanceKPerW: 1.5, contactResistanceKPerW: 3 },
+    joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
+    conductors: [{ areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2 }],
+    alloy: 'Sn63Pb37',
+    toolOffS: 3,
+  })
+  const left = steps.at(-1)
+  expect(Math.abs(left?.value ?? 0)).toBeGreaterThan(1e-6)
+  expect(left?.text).toMatch(/^residual/)
+  expect(left?.tex).not.toContain('rounding')
+})
+
 test('positional functions take an object of their parameters', () => {
   expect(explain('awgToAreaMm2', { gauge: 18 }).value).toBeCloseTo(0.823047, 5)
   expect(explain('galvanicDifferenceV', { metal1: 'annealed-copper', metal2: 'tinned-copper' }).value).toBe(0.25)

@@ -1,6 +1,6 @@
 import { DomainError, UnknownEntryError } from '@strandwise/core/errors'
 import type { Provenance } from '@strandwise/core/materials'
-import { type ClosedFormula, type FormulaStep, type Inputs, numberAt, type SolvedFormula, type ValuedSymbol, valuesOf } from './formula.ts'
+import { type ClosedFormula, type FormulaStep, type Inputs, numberAt, type SolvedFormula, type SolvedTerm, type ValuedSymbol, valuesOf } from './formula.ts'
 import { formulas } from './formulas.ts'
 import { evaluateExpression } from './mathematics.ts'
 import { plainNumber, texOf, texQuantity, texValue } from './tex.ts'
@@ -96,6 +96,15 @@ function quantity(value: number, unit: string): string {
   return unit === '1' ? plainNumber(value) : `${plainNumber(value)} ${unit}`
 }
 
+/** A residual that is this small a share of the terms it balances lies far below their printed digits: it is what computing and solving leave. */
+const roundingShare = 1e-9
+const rounding = '0, to rounding'
+
+function isRounding(term: SolvedTerm, terms: readonly SolvedTerm[]): boolean {
+  const balanced = terms.filter((other) => other !== term && other.unit === term.unit).map((other) => Math.abs(other.value))
+  return term.text.startsWith('residual') && Math.abs(term.value) <= roundingShare * Math.max(0, ...balanced)
+}
+
 function explainSolved(formula: SolvedFormula, inputs: Inputs): Explanation {
   const { value, terms, notes = [] } = formula.solution(inputs)
   const symbols = valuesOf(formula.symbols(inputs), inputs)
@@ -106,9 +115,9 @@ function explainSolved(formula: SolvedFormula, inputs: Inputs): Explanation {
     unit,
     formulaTex: equationTex,
     substitutedTex: `${tex} = ${texQuantity(value, unit)}`,
-    plain: `${equation}${putIn(symbols)}; solved: ${name} = ${quantity(value, unit)}; ${terms.map((term) => `${term.text} ${quantity(term.value, term.unit)}`).join(', ')}`,
+    plain: `${equation}${putIn(symbols)}; solved: ${name} = ${quantity(value, unit)}; ${terms.map((term) => `${term.text} ${isRounding(term, terms) ? rounding : quantity(term.value, term.unit)}`).join(', ')}`,
     symbols,
-    steps: terms.map((term) => ({ ...term, tex: `${term.tex} = ${texQuantity(term.value, term.unit)}` })),
+    steps: terms.map((term) => ({ ...term, tex: `${term.tex} = ${isRounding(term, terms) ? `\\text{${rounding}}` : texQuantity(term.value, term.unit)}` })),
     source: formula.source,
     validity: formula.validity,
     notes,

@@ -2,19 +2,20 @@ import { type MathNode, parseExpression, type SymbolNode } from './mathematics.t
 
 /** Digits with which values stand in a shown formula. */
 const shownDigits = 5
-const places = 10 ** -(shownDigits + 3)
+/** From this size on, and below that one, zeros would have to be counted: such a number stands as a power of ten. */
+const long = { from: 1e6, below: 1e-4 } as const
+
+const isLong = (value: number): boolean => value !== 0 && (Math.abs(value) >= long.from || Math.abs(value) < long.below)
 
 /** A number with the digits that a page shows, in plain characters. */
 export function plainNumber(value: number): string {
-  const size = Math.abs(value)
-  return String(size !== 0 && (size < 1e-4 || size >= 1e6) ? Number(value.toPrecision(shownDigits)) : Number(Number(value.toPrecision(shownDigits)).toFixed(8)))
+  const rounded = Number(value.toPrecision(shownDigits))
+  return String(isLong(value) ? rounded : Number(rounded.toFixed(shownDigits + 3)))
 }
 
 /** The same number in TeX: a power of ten stands as one. */
 function texNumber(value: number): string {
-  if (Math.abs(value) < places && value !== 0) return texPower(value.toExponential(shownDigits - 1))
-  const plain = plainNumber(value)
-  return plain.includes('e') ? texPower(plain) : plain
+  return isLong(value) ? texPower(value.toExponential(shownDigits - 1)) : plainNumber(value)
 }
 
 function texPower(text: string): string {
