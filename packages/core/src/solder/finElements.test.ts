@@ -82,7 +82,26 @@ describe('zones and elements', () => {
     expect(lengths.reduce((sum, one) => sum + one, 0)).toBeCloseTo(0.6, 12)
     expect(lengths.at(-1)).toBeGreaterThan(0.1)
     expect(Math.max(...lengths.slice(0, 2))).toBeLessThan(5e-3)
-    expect([...mesh.atM]).toEqual([...mesh.atM].sort((a, b) => a - b))
+    for (let i = 1; i < mesh.atM.length; i++) expect(mesh.atM[i] ?? 0).toBeGreaterThan(mesh.atM[i - 1] ?? 0)
+  })
+
+  test('breaks that nearly meet are one; a short stretch between two takes fewer points', () => {
+    const clip = (atM: number) => ({ ...wire, swept: null, clip: { atM, resistanceKPerW: 8, riseK: 5 } })
+    const one = finMesh({ ...wire, swept: null, clip: null }, settings)
+    const met = finMesh(clip(0.006_001), settings)
+    expect(met.atM).toEqual(one.atM)
+    expect(met.clipNode).toBe(met.stubNode)
+    const apart = finMesh(clip(0.006_003), settings)
+    expect(apart.clipNode).toBe(apart.stubNode + 1)
+    expect(apart.degree[apart.firstNode.indexOf(apart.stubNode)]).toBe(1)
+    const short = finMesh(clip(0.0062), settings)
+    expect(short.degree[short.firstNode.indexOf(short.stubNode)]).toBe(2)
+  })
+
+  test.each([0.005, 0.006])('a wire cut at %s m has no break beyond, and none twice', (lengthM) => {
+    const { atM } = finMesh({ ...wire, swept: null, clip: null }, { ...settings, lengthM })
+    expect(atM.at(-1)).toBe(lengthM)
+    for (let i = 1; i < atM.length; i++) expect(atM[i] ?? 0).toBeGreaterThan(atM[i - 1] ?? 0)
   })
 
   test('a sliver of a stub is one with the joint, a short one takes fewer points', () => {
@@ -124,6 +143,18 @@ describe.each([true, false])('nodes and modes with the tool on: %s', (on) => {
       expect(Math.abs(lost - flow)).toBeLessThan(1e-9)
     }
     for (const rate of modes.ratesPerS) expect(rate).toBeGreaterThan(0)
+  })
+
+  test('what leaves it: its losses, its clip, and at the cut an endless wire and a little more', () => {
+    for (const lengthM of [0.05, 0.6]) {
+      const { conductanceWPerK, nodes } = finMatrix(wire, finMesh(wire, { ...settings, lengthM }), on)
+      // An even rise passes no heat from node to node: the sum of all entries is what leaves.
+      const left = conductanceWPerK.reduce((sum, part) => sum + part, 0)
+      const stub = on ? 0.006 * 0.7 + 0.004 * 0.5 + (lengthM - 0.01) * 0.1 : 0.006 * 0.06 + (lengthM - 0.006) * 0.1
+      expect(left).toBeCloseTo(stub + 1 / 8 + Math.sqrt(391e-6 * 0.1) + 391e-6 / lengthM, 9)
+      const cut = Array.from({ length: nodes }, (_, k) => conductanceWPerK[(nodes - 1) * nodes + k] ?? 0).reduce((sum, part) => sum + part, 0)
+      expect(cut).toBeGreaterThan(Math.sqrt(391e-6 * 0.1) + 391e-6 / lengthM)
+    }
   })
 
   test('all of the wire stores, and the base is whole', () => {
