@@ -163,17 +163,6 @@ export const jointRules: readonly PracticeRule[] = [
     source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'para 19.7' },
   },
   {
-    id: 'jg-lineman',
-    decides: 'joint',
-    statement:
-      "Lineman's splice: tinned wires, at least three tight turns round each, no gaps, no overlaps, ends trimmed, nothing over the other wire's insulation; then solder.",
-    conditions: [{ field: 'method', op: '=', values: ['soldered-lineman-splice'] }],
-    effect: 'requires',
-    methods: ['soldered-lineman-splice'],
-    values: { minTurnsEach: 3, gaps: false, pretinned: true },
-    source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'page 84, as quoted' },
-  },
-  {
     id: 'jg-army-splice',
     decides: 'joint',
     statement:

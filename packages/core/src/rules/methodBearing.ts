@@ -82,7 +82,7 @@ export const aboveWaterRule: PracticeRule = {
   id: 'cb-above-water',
   decides: 'cut-back',
   statement:
-    'Keep splices above the highest standing water: in a bilge as high over the pump as the lead allows, about 450 mm by one marine consultant; where it cannot be, a sealed crimped splice only.',
+    'Keep splices above the highest standing water: in a bilge as high over the pump as the lead allows, some 450 mm is advised; where it cannot be, a sealed crimped splice only.',
   conditions: [{ field: 'location', op: '=', values: ['splash', 'submerged'] }],
   effect: 'requires',
   methods: ['crimped-and-sealed-butt-splice'],

@@ -134,7 +134,7 @@ export const methodByPlaceRules: readonly PracticeRule[] = [
   {
     id: 'me-mechanical-first',
     decides: 'method',
-    statement: 'Army practice for every soldered joint: make it mechanically sound first, because solder alone does not have the strength.',
+    statement: 'Make every soldered joint mechanically sound first, because solder alone does not have the strength.',
     conditions: [whenSoldered],
     effect: 'requires',
     methods: soldered,
@@ -144,8 +144,7 @@ export const methodByPlaceRules: readonly PracticeRule[] = [
   {
     id: 'me-nec-solder',
     decides: 'method',
-    statement:
-      'Building code: a soldered splice must already be mechanically and electrically secure before solder, and then be insulated as well as the wire.',
+    statement: 'A soldered splice must already be mechanically and electrically secure before solder, and then be insulated as well as the wire.',
     conditions: [whenSoldered],
     effect: 'requires',
     methods: soldered,

@@ -36,4 +36,15 @@ export const quotedJointRules: readonly PracticeRule[] = [
     values: { fullWireStrength: false },
     source: tradePractice,
   },
+  {
+    id: 'jg-lineman',
+    decides: 'joint',
+    statement:
+      "Lineman's splice: tinned wires, at least three tight turns round each, no gaps, no overlaps, ends trimmed, nothing over the other wire's insulation; then solder.",
+    conditions: [{ field: 'method', op: '=', values: ['soldered-lineman-splice'] }],
+    effect: 'requires',
+    methods: ['soldered-lineman-splice'],
+    values: { minTurnsEach: 3, gaps: false, pretinned: true },
+    source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'page 84, as quoted' },
+  },
 ]

@@ -13,6 +13,7 @@ export const assumed = {
   meterVolt: { percentOfReading: 0.8, counts: 2, resolution: 0.01, why: 'an ordinary hand meter on its volts range' },
   fourWireResolutionOhm: { value: 0.0001, why: 'an ordinary four-wire meter on its lowest range' },
   jointShareOfDrop: { value: 0.1, why: 'a tenth of the drop budget is the outer limit for one joint' },
+  jointAsWireMm: { value: 100, why: 'a joint worth more than 100 mm of its wire is a bad one, whatever the budget' },
   leadOhm: { value: 0.2, uncertainty: 0.1, why: 'two test leads and their probes' },
   brightMarginMm: { value: 10, why: 'past the last dark copper, to be sure of bright strands' },
   serviceSlackMm: { value: 20, why: 'left so that the plug can be pulled once more' },
@@ -27,6 +28,11 @@ export const assumed = {
   nozzleMm: { value: 20, why: 'a nozzle of common width, or a small reflector' },
   overlapDiameters: { value: 4, why: 'inside the 3 to 6 wire diameters of the spaceflight workmanship standard' },
   solderLayerMm: { value: 0.1, why: 'solder between two wires pressed together' },
+  platingLimitC: {
+    value: 150,
+    of: 'its tin plating',
+    source: { status: 'from memory', source: 'tin plating grows into the copper above some 150 °C' } satisfies Provenance,
+  },
   barrelMm: { value: 25, why: 'a common butt splice, end to end' },
   ours: ours('choice of this plan'),
 } as const

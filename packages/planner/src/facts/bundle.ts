@@ -1,4 +1,4 @@
-import { bundleCurrentA, bundleDiameterMm, bundleTemperatureC, steadyCurrentBandA } from '@strandwise/core'
+import { bundleCurrentA, bundleDiameterMm, bundleTemperatureC, conductorTemperatureC, NoSteadyStateError, steadyCurrentBandA } from '@strandwise/core'
 import type { JobFacts } from './jobFacts.ts'
 
 interface Band {
@@ -27,4 +27,22 @@ export function wireCurrent(facts: JobFacts): number | null {
   if (facts.loadedInBundle === 1) return steadyCurrentBandA({ ...facts.wire, ambientC: facts.hottestC, limitC: facts.limitC })?.low ?? null
   const found = (['churchill-chu', 'morgan'] as const).map((correlation) => bundleCurrentA({ ...bundleInputs(facts, correlation), limitC: facts.limitC }))
   return found.reduce<number | null>((least, current) => (current === null || least === null ? null : Math.min(least, current)), Number.POSITIVE_INFINITY)
+}
+
+/** Rounds in which the air that warms a lone wire as the bundle does is found; each takes off most of what is left. */
+const rounds = 6
+
+/** The air that a joint feels: in a bundle the warmth of the other wires, as the air in which this wire alone would come to the bundle's centre. */
+export function airAroundJointC(facts: JobFacts): number {
+  if (facts.loadedInBundle === 1) return facts.hottestC
+  try {
+    const centreC = bundleBand(facts, facts.currentA).high
+    let airC = facts.hottestC
+    for (let n = 0; n < rounds; n += 1) airC += centreC - conductorTemperatureC({ ...facts.wire, ambientC: airC, currentA: facts.currentA })
+    return airC
+  } catch (error) {
+    // The wire section tells of a bundle that settles nowhere.
+    if (!(error instanceof NoSteadyStateError)) throw error
+    return facts.hottestC
+  }
 }

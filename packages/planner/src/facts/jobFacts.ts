@@ -20,8 +20,10 @@ export interface JobFacts {
   readonly insulationThicknessMm: number
   readonly outsideMm: number
   readonly insulationConductivityWPerMK: number
-  /** Low end of the continuous rating of the insulation's family. */
+  /** What the wire stands for ever: the low end of the insulation's family, or its plating where that gives up first. */
   readonly limitC: number
+  /** Which of the two it is. */
+  readonly limitOf: string
   readonly layFactor: number
   readonly outLengthM: number
   readonly returnLengthM: number
@@ -52,6 +54,12 @@ function assumptionList(): { readonly list: PlanAssumption[]; readonly assume: A
       return value
     },
   }
+}
+
+function limit(material: MetalName, insulationName: InsulationName, insulationC: number): Pick<JobFacts, 'limitC' | 'limitOf'> {
+  const { value, of } = assumed.platingLimitC
+  const platingC = material === 'tinned-copper' ? value : Number.POSITIVE_INFINITY
+  return platingC < insulationC ? { limitC: platingC, limitOf: of } : { limitC: insulationC, limitOf: `the lowest grade of ${insulationName}` }
 }
 
 /** Reads a job into facts. Nothing is guessed silently: each value that the job does not give stands in `assumptions`. */
@@ -106,7 +114,7 @@ export function jobFacts(job: RepairJob): JobFacts {
     insulationThicknessMm,
     outsideMm: wire.outsideDiameterMm ?? conductorDiameterMm + 2 * insulationThicknessMm,
     insulationConductivityWPerMK,
-    limitC: family.continuousC.low,
+    ...limit(material, wire.insulation, family.continuousC.low),
     layFactor,
     outLengthM: wire.outLengthM,
     returnLengthM,

@@ -5,6 +5,14 @@ import { rule } from './rule.ts'
 
 /** Said whatever the job: the rules have conditions of place that a job does not carry. */
 const always = ['ca-power-off', 'ca-prove-dead', 'ca-all-sources', 'ca-jewellery', 'ca-eyes-cutting', 'ca-identify-wire'] as const
+export const generalCautions: readonly string[] = always.map((id) => rule(id).statement)
+export const localCodes = 'Local codes and licensed practice come before this plan.'
+
+/** What comes with a body of rules, though no answer names it: the negative side tied to the frame, a battery taken off and others close by. */
+const situations: Readonly<Record<string, readonly string[]>> = {
+  'road-vehicle': ['battery-disconnect', 'negative-ground', 'restraint-system-near'],
+  'small-craft': ['battery-disconnect', 'negative-ground', 'battery-near'],
+}
 
 /** The facts of the job in the words of the trade rules; a list means any of them. */
 function jobRuleFacts(facts: JobFacts, method: MethodName): RuleFacts {
@@ -13,6 +21,7 @@ function jobRuleFacts(facts: JobFacts, method: MethodName): RuleFacts {
   return {
     circuit: job.circuit.kind,
     rules: job.circuit.rules ?? [],
+    situation: (job.circuit.rules ?? []).flatMap((name) => situations[name] ?? []),
     location: job.surroundings.location,
     vibration: job.surroundings.vibration,
     flexes: facts.flexes,
@@ -45,8 +54,8 @@ function jobRuleFacts(facts: JobFacts, method: MethodName): RuleFacts {
 export function cautionsFor(facts: JobFacts, method: MethodName): readonly string[] {
   const held = rulesHolding(cautionRules, jobRuleFacts(facts, method))
   const acting = held.filter((item) => item.effect === 'forbids' || item.effect === 'requires' || item.effect === 'limits')
-  const lines = [...always.map((id) => rule(id).statement), ...acting.map((item) => item.statement)]
+  const lines = [...generalCautions, ...acting.map((item) => item.statement)]
   if (facts.flammableVapour) lines.unshift(rule('ca-no-hot-work-fuel').statement)
-  lines.push('Local codes and licensed practice come before this plan.')
+  lines.push(localCodes)
   return [...new Set(lines)]
 }

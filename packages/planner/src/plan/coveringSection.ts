@@ -1,4 +1,4 @@
-import { chooseSleeve, cutLengthMm, type MethodName, type Reason, recoveredWallMm, type Sleeve, temperatureOrder } from '@strandwise/core'
+import { chooseSleeve, cutLengthMm, type MethodName, type Reason, recoveredWallMm, type Sleeve, sleeveMaterial, temperatureOrder } from '@strandwise/core'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { alloyFor, solderedMethods } from '../facts/soldered.ts'
 import { jointLengthMm } from './jointSection.ts'
@@ -12,8 +12,10 @@ export interface Covering {
   readonly section: PlanSection
   readonly options: readonly PlanOption[]
   readonly sleeve: Sleeve | null
-  /** Cut length of the sleeve that is taken; 0 where none is. */
+  /** Cut length of the sleeve that is taken or needed; 0 where none is. */
   readonly cutMm: number
+  /** Where the job names no sleeve and the joint wants one: what to fetch. */
+  readonly needed: { readonly words: string; readonly lined: boolean } | null
 }
 
 /** Cover past each cut edge of insulation: two outer diameters, and 6 mm at the least. */
@@ -46,7 +48,7 @@ function inWords(reason: Reason): string {
 export function coveringSection(facts: JobFacts, method: MethodName): Covering {
   const draft = new SectionDraft('covering')
   const wet = facts.job.surroundings.location !== 'dry'
-  const none = (section: PlanSection): Covering => ({ section, options: [], sleeve: null, cutMm: 0 })
+  const none = (section: PlanSection): Covering => ({ section, options: [], sleeve: null, cutMm: 0, needed: null })
   if (method === 'replace-the-run') return none(draft.say('sound', 'No joint to cover.').done())
   if (method === 'new-crimped-terminal') {
     seal(draft, facts, facts.outsideMm)
@@ -63,14 +65,24 @@ export function coveringSection(facts: JobFacts, method: MethodName): Covering {
   }
   const stock = method === 'solder-sleeve' && facts.job.solderSleeve !== undefined ? [facts.job.solderSleeve.tube] : (facts.job.sleeves ?? [])
   if (stock.length === 0) {
-    draft.say(
-      'caution',
-      `No sleeve is named. It must slide over ${mm(largestMm(facts, method))} and recover to less than ${mm(0.8 * facts.outsideMm)}${wet ? ', with an adhesive lining' : ''}.`,
-      rule('co-recovery-margin').source,
-    )
-    return none(draft.done())
+    const wanted = sleeveToFetch(facts, method)
+    draft.say('caution', `No sleeve is named. Fetch ${wanted.needed.words}.`, rule('co-recovery-margin').source)
+    return { section: draft.done(), options: [], sleeve: null, ...wanted }
   }
   return fitted(draft, facts, method, stock, wet)
+}
+
+/** A sleeve that would do, where none at hand is one. */
+function sleeveToFetch(facts: JobFacts, method: MethodName): { readonly needed: NonNullable<Covering['needed']>; readonly cutMm: number } {
+  const lined = facts.job.surroundings.location !== 'dry'
+  const { longitudinalChange } = sleeveMaterial(lined ? 'polyolefin-adhesive-lined' : 'polyolefin')
+  const cutMm = cutLengthMm({
+    jointMm: jointLengthMm(method, facts),
+    overlapEachSideMm: overlapEachSideMm(facts),
+    longitudinalChange: longitudinalChange ?? 0,
+  })
+  const words = `${lined ? 'adhesive-lined ' : ''}heat-shrink sleeve that slides over ${mm(largestMm(facts, method))} and recovers to less than ${mm(0.8 * facts.outsideMm)}`
+  return { needed: { words, lined }, cutMm }
 }
 
 function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock: readonly Sleeve[], wet: boolean): Covering {
@@ -100,7 +112,7 @@ function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock:
   const index = options.map((option) => option.verdict).reduce((best, verdict, at, all) => (worst(verdict, all[best] ?? 'refused') === verdict ? best : at), 0)
   const chosen = ranked[index]
   const option = options[index]
-  if (chosen === undefined || option === undefined) return { section: draft.done(), options, sleeve: null, cutMm: 0 }
+  if (chosen === undefined || option === undefined) return { section: draft.done(), options, sleeve: null, cutMm: 0, needed: null }
   const length = { jointMm: jointLengthMm(method, facts), overlapEachSideMm: overlapEachSideMm(facts), longitudinalChange: chosen.sleeve.longitudinalChange }
   const cutMm = cutLengthMm(length)
   draft.working('cutLengthMm', length)
@@ -126,7 +138,10 @@ function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock:
     seal(draft, facts, chosen.outsideMm)
   }
   if (wet) draft.say('sound', rule('me-wet-seal').statement, rule('me-wet-seal').source)
-  return { section: draft.done(), options, sleeve: chosen.fits ? chosen.sleeve : null, cutMm: chosen.fits ? cutMm : 0 }
+  if (chosen.fits) return { section: draft.done(), options, sleeve: chosen.sleeve, cutMm, needed: null }
+  const wanted = sleeveToFetch(facts, method)
+  draft.say(option.verdict, `Fetch ${wanted.needed.words}.`, rule('co-recovery-margin').source)
+  return { section: draft.done(), options, sleeve: null, ...wanted }
 }
 
 function orderFinding(sleeve: Sleeve, facts: JobFacts, method: MethodName): { readonly verdict: PlanVerdict; readonly text: string } {

@@ -1,70 +1,19 @@
-import { type MethodName, slackAfterCutBack } from '@strandwise/core'
+import type { MethodName } from '@strandwise/core'
 import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import { cutBackFor, insertedMm, jointConsumesMm, slackInputs, spliceNeedsMm } from './cutBack.ts'
+import type { MethodChoice } from './methodSection.ts'
+import { isSplice, methodTitles } from './methodTitles.ts'
 import { mm } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
 
-/** Nearer to the plug than this a splice has no room for barrel, sleeve, tie and a straight piece of wire. */
-export function spliceNeedsMm(facts: JobFacts): number {
-  return facts.job.circuit.rules?.includes('aircraft') ? figure('cb-splice-12in', 'minDistanceMm') : figure('cb-too-near-for-splice', 'spliceNeedsMm')
-}
-
-/** An inserted length is at least this long, so that its splices lie clear of the plug and of each other. */
-const leastInsertedMm = 150
-
-interface CutBack {
-  readonly cutBackMm: number
-  readonly leftMm: number
-  readonly insertMm: number
-  readonly joints: number
-}
-
-/** Wire that goes before the metal is bright, past the break. */
-function cutBackMm(facts: JobFacts): number {
-  const { damage } = facts.job
-  return damage.kind === 'broken' && damage.discolouredMm === undefined
-    ? assumed.brightMarginMm.value
-    : (damage.discolouredMm ?? 0) + assumed.brightMarginMm.value
-}
-
-/** Length of wire that goes into one joint of that kind. */
-function jointConsumesMm(method: MethodName, facts: JobFacts): number {
-  if (method === 'soldered-lap' || method === 'solder-sleeve') return assumed.overlapDiameters.value * facts.conductorDiameterMm
-  return method === 'soldered-lineman-splice' ? 12 * facts.conductorDiameterMm : 0
-}
-
-/** What cutting back leaves for the method: a new terminal loses the stub at the plug as well. */
-export function cutBackFor(method: MethodName, facts: JobFacts): CutBack {
-  const terminal = method === 'new-crimped-terminal'
-  const cut = cutBackMm(facts) + (terminal ? facts.job.damage.fromTerminationMm : 0)
-  const inputs = slackInputs(method, facts, cut)
-  return { cutBackMm: cut, ...slackAfterCutBack(inputs) }
-}
-
-function slackInputs(method: MethodName, facts: JobFacts, cut: number) {
-  return {
-    slackMm: facts.job.damage.slackMm,
-    cutBackMm: cut,
-    jointConsumesMm: jointConsumesMm(method, facts),
-    // A new terminal on an inserted length needs one splice; an inserted length between two ends needs two.
-    jointsIfInserted: method === 'new-crimped-terminal' ? 1 : 2,
-    serviceSlackMm: assumed.serviceSlackMm.value,
-  }
-}
-
-/** The length of wire to put in; 0 where the slack is enough. Where more goes in than is missing, as much more is cut back. */
-export function insertedMm(method: MethodName, facts: JobFacts): number {
-  const cut = cutBackFor(method, facts)
-  return cut.insertMm === 0 || method === 'replace-the-run' ? 0 : Math.max(leastInsertedMm, cut.insertMm)
-}
-
 /** Cutting back to bright metal, and whether slack is left. */
-export function cutBackSection(facts: JobFacts, method: MethodName): PlanSection {
+export function cutBackSection(facts: JobFacts, choice: MethodChoice, method: MethodName): PlanSection {
   const draft = new SectionDraft('cut-back')
   const { damage } = facts.job
-  const splice = method !== 'new-crimped-terminal' && method !== 'replace-the-run'
+  const splice = isSplice(method)
   const needsMm = spliceNeedsMm(facts)
   const cut = cutBackFor(method, facts)
   draft.value('cut back', cut.cutBackMm, 'mm', assumed.ours)
@@ -77,7 +26,7 @@ export function cutBackSection(facts: JobFacts, method: MethodName): PlanSection
   else
     draft.say(
       'sound',
-      `Cut back ${mm(cut.cutBackMm)}: the dark length and ${assumed.brightMarginMm.value} mm more, until every strand is bright all round.`,
+      `Cut back ${mm(cut.cutBackMm)}: ${method === 'new-crimped-terminal' ? `the ${mm(damage.fromTerminationMm)} between plug and break, ` : ''}the dark length and ${assumed.brightMarginMm.value} mm more, until every strand is bright all round.`,
       rule('cb-bright-metal').source,
     )
   if (damage.kind === 'corroded' && facts.job.surroundings.location !== 'dry') draft.say('sound', rule('cb-wicking').statement, rule('cb-wicking').source)
@@ -95,15 +44,27 @@ export function cutBackSection(facts: JobFacts, method: MethodName): PlanSection
   draft.working('slackAfterCutBack', slackInputs(method, facts, cut.cutBackMm))
   draft.value('slack left', cut.leftMm, 'mm')
   if (method === 'replace-the-run') return draft.done()
+  const intoJointMm = jointConsumesMm(method, facts)
+  const balance = `${mm(damage.slackMm)} of slack less ${mm(cut.cutBackMm)} cut back${intoJointMm > 0 ? ` and ${mm(intoJointMm)} that go into the joint` : ''} leaves ${mm(cut.leftMm)}`
   if (cut.insertMm > 0) {
     const insertMm = insertedMm(method, facts)
     draft.value('inserted length', insertMm, 'mm')
     draft.say(
       'caution',
-      `${mm(damage.slackMm)} of slack less ${mm(cut.cutBackMm)} cut back leaves ${mm(cut.leftMm)}; ${assumed.serviceSlackMm.value} mm should stay. Put in ${mm(insertMm)} of the same wire with ${cut.joints === 1 ? 'one splice' : 'two staggered splices'}, away from the plug${splice ? ', or replace the run' : ''}.`,
+      `${balance}; ${assumed.serviceSlackMm.value} mm should stay. Put in ${mm(insertMm)} of the same wire with ${cut.joints === 1 ? 'one splice' : 'two staggered splices'}, away from the plug${splice ? ', or replace the run' : ''}.`,
       rule('cb-single-or-two-splices').source,
       rule('wp-same-gauge').source,
     )
-  } else draft.say('sound', `${mm(damage.slackMm)} of slack less ${mm(cut.cutBackMm)} cut back leaves ${mm(cut.leftMm)}: enough.`, rule('cb-no-tension').source)
+  } else draft.say('sound', `${balance}: enough.`, rule('cb-no-tension').source)
+  advised(draft, facts, choice, method)
   return draft.done()
+}
+
+/** The steps make the way advised: what it cuts back, where that is another. */
+function advised(draft: SectionDraft, facts: JobFacts, { considered, recommended }: MethodChoice, method: MethodName): void {
+  if (method !== considered || recommended === considered || recommended === 'replace-the-run') return
+  const { cutBackMm, leftMm, joints } = cutBackFor(recommended, facts)
+  const insertMm = insertedMm(recommended, facts)
+  const put = insertMm > 0 ? `${mm(insertMm)} put in with ${joints === 1 ? 'one splice' : 'two splices'}` : 'nothing put in'
+  draft.say('sound', `For the ${methodTitles[recommended]} of the steps: ${mm(cutBackMm)} cut back in all, ${mm(leftMm)} left, ${put}.`)
 }

@@ -102,6 +102,10 @@ function assessTool(draft: SectionDraft, tool: JobTool, index: number, facts: Jo
   const slow = slowest.wettedAtS === null ? `with poor contact not within ${holdS} s` : `${seconds(slowest.wettedAtS)} with poor contact`
   const reasons = [`${tool.name}: ${joint.alloy} flows and wets in ${seconds(nominal.wettedAtS)}, ${slow}.`]
   const spared = insulationFinding(facts, lifted.nominal)
+  if (slowest.wettedAtS === null)
+    reasons.push(
+      `Wet the tip with fresh solder so that it bridges to the joint, take a wider tip, and stop at ${holdS} s: let it cool, clean, flux, and try again.`,
+    )
   reasons.push(spared.text)
   if (spared.verdict !== 'sound')
     reasons.push(...advice({ ...inputs, toolOffS: nominal.wettedAtS + holdMoltenS, observeS: nominal.wettedAtS + holdMoltenS + 30 }, true))

@@ -11,6 +11,7 @@ import {
   transferLengthMm,
 } from '@strandwise/core'
 import { assumed } from '../facts/assumed.ts'
+import { airAroundJointC } from '../facts/bundle.ts'
 import { stubMm } from '../facts/heatInputs.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
@@ -36,7 +37,7 @@ function site(facts: JobFacts): JointSite {
     insulationThicknessMm: facts.insulationThicknessMm,
     insulationConductivityWPerMK: facts.insulationConductivityWPerMK,
   }
-  return { currentA: facts.currentA, ambientC: facts.hottestC, conductors: [side, side] }
+  return { currentA: facts.currentA, ambientC: airAroundJointC(facts), conductors: [side, side] }
 }
 
 interface JointLimits {
@@ -44,16 +45,19 @@ interface JointLimits {
   readonly newOhm: number
   /** Once aged. */
   readonly agedOhm: number
-  /** By drop or temperature, whichever comes first: beyond it the joint is to be made again. */
-  readonly outerOhm: number
+  /** By drop, temperature or as much wire as a joint may be worth, whichever comes first: beyond it the joint is to be made again. null where none is hot enough a place for any. */
+  readonly outerOhm: number | null
 }
 
 /** What the joint may measure, new and aged, and its outer limit. */
 export function jointLimits(method: MethodName, facts: JobFacts): JointLimits {
   const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
   const newOhm = acceptanceResistanceOhm({ ...base, plainWireMultiple: 1 }).resistanceOhm
+  const agedOhm = figure('pr-mv-splice', 'agedMaxRatio') * newOhm
   const outer = acceptanceResistanceOhm({ ...base, limitC: facts.limitC, allowedDropV: jointShareOfDropV(facts) })
-  return { newOhm, agedOhm: figure('pr-mv-splice', 'agedMaxRatio') * newOhm, outerOhm: outer.resistanceOhm }
+  const asWireOhm = facts.ohmPerM * (assumed.jointAsWireMm.value / 1000)
+  const outerOhm = Math.min(outer.resistanceOhm, asWireOhm)
+  return { newOhm, agedOhm, outerOhm: outerOhm < agedOhm ? null : outerOhm }
 }
 
 /** Predicted resistance of a soldered overlap; the band is the width of bond, half to one wire diameter. */
@@ -98,7 +102,7 @@ export function jointSection(facts: JobFacts, { considered: method, recommended 
   draft.working('acceptanceResistanceOhm', { ...base, plainWireMultiple: 1 })
   draft.value('limit, new', limits.newOhm, 'Ω', rule('pr-mv-splice').source)
   draft.value('limit, aged', limits.agedOhm, 'Ω', rule('pr-mv-splice').source)
-  draft.value('outer limit', limits.outerOhm, 'Ω', assumed.ours)
+  if (limits.outerOhm !== null) draft.value('outer limit', limits.outerOhm, 'Ω', assumed.ours)
   const soldered = solderedMethods.includes(method)
   const expectedOhm = soldered ? predicted(draft, method, facts) : limits.newOhm
   if (expectedOhm > limits.newOhm) draft.say('caution', `Predicted ${ohm(expectedOhm)} is more than as much plain wire, ${ohm(limits.newOhm)}.`)
@@ -114,19 +118,23 @@ export function jointSection(facts: JobFacts, { considered: method, recommended 
   return draft.done()
 }
 
-function warmth(draft: SectionDraft, facts: JobFacts, method: MethodName, resistance: { readonly new: number; readonly outer: number }): void {
+function warmth(draft: SectionDraft, facts: JobFacts, method: MethodName, resistance: { readonly new: number; readonly outer: number | null }): void {
   try {
     const inputs = { ...site(facts), jointResistanceOhm: resistance.new }
     const bands = (['churchill-chu', 'morgan'] as const).map((correlation) => jointTemperatureC({ ...inputs, correlation }))
     const high = Math.max(...bands)
     draft.working('jointTemperatureC', inputs)
     draft.value('joint, full load in the hottest air', high, '°C', undefined, { low: Math.min(...bands), high })
-    const outerC = jointTemperatureC({ ...site(facts), jointResistanceOhm: resistance.outer })
-    draft.value('joint at its outer limit', outerC, '°C')
-    draft.say(
-      high > facts.limitC ? 'unsound' : 'sound',
-      `At ${ampere(facts.currentA)} and ${degrees(facts.hottestC)} it settles at ${degrees(high)}; at the outer limit of ${ohm(resistance.outer)} it would be ${degrees(outerC)}.`,
-    )
+    const settles = `At ${ampere(facts.currentA)} and ${degrees(facts.hottestC)}${facts.loadedInBundle > 1 ? ' in its bundle' : ''} it settles at ${degrees(high)}`
+    if (high > facts.limitC)
+      draft.say('unsound', `${settles}, above the ${degrees(facts.limitC)} of ${facts.limitOf}. Help the wire first: thicker, or out of the heat.`)
+    else if (resistance.outer === null)
+      draft.say('caution', `${settles}, so near the ${degrees(facts.limitC)} of ${facts.limitOf} that no worse joint than a new one is allowed.`)
+    else {
+      const outerC = jointTemperatureC({ ...site(facts), jointResistanceOhm: resistance.outer })
+      draft.value('joint at its outer limit', outerC, '°C')
+      draft.say('sound', `${settles}; at the outer limit of ${ohm(resistance.outer)} it would be ${degrees(outerC)}.`)
+    }
     if (solderedMethods.includes(method)) solidusMargin(draft, facts, method, high)
   } catch (error) {
     if (!(error instanceof NoSteadyStateError)) throw error

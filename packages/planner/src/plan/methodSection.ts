@@ -2,8 +2,8 @@ import { assessMethods, galvanicDifferenceV, type MethodName, UnknownEntryError 
 import { methodContext } from '../facts/context.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedMethods } from '../facts/soldered.ts'
-import { cutBackFor, spliceNeedsMm } from './cutBackSection.ts'
-import { methodTitles } from './methodTitles.ts'
+import { cutBackFor, insertedMm, spliceNeedsMm } from './cutBack.ts'
+import { isSplice, methodTitles } from './methodTitles.ts'
 import type { PlanOption, PlanSection, PlanVerdict } from './repairPlan.ts'
 import { rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
@@ -26,7 +26,6 @@ export interface MethodChoice {
 export function chooseMethod(facts: JobFacts): MethodChoice {
   const assessed = assessMethods(methodContext(facts)).filter((item) => facts.job.methods?.includes(item.method) ?? true)
   const nearPlug = facts.job.damage.fromTerminationMm < spliceNeedsMm(facts)
-  const splice = (method: MethodName) => method !== 'new-crimped-terminal' && method !== 'replace-the-run'
   const options = assessed.map(
     (item): PlanOption => ({
       of: 'method',
@@ -37,11 +36,17 @@ export function chooseMethod(facts: JobFacts): MethodChoice {
   )
   // Near a plug a splice gives way to the terminal, away from it the terminal to a splice; a new run always works, and comes after what can be done on conditions,
   // save where the wire bends at work: there no joint beats it.
+  const order = ['suitable', 'conditional', 'unsuitable'] as const
+  const verdictIn = (method: MethodName) => order.indexOf(assessed.find((item) => item.method === method)?.verdict ?? 'suitable')
   const rank = (item: (typeof assessed)[number]) => {
-    const lateness = ['suitable', 'conditional', 'unsuitable'].indexOf(item.verdict)
+    // A terminal on an inserted length is no better than the sealed splice that the length hangs on.
+    const onSplice = item.method === 'new-crimped-terminal' && insertedMm(item.method, facts) > 0
+    const lateness = Math.max(order.indexOf(item.verdict), onSplice ? verdictIn('crimped-and-sealed-butt-splice') : 0)
     if (item.method === 'replace-the-run') return 10 * Math.max(lateness, 1) + (facts.flexes ? 0 : 9)
-    const misplaced = nearPlug ? splice(item.method) : item.method === 'new-crimped-terminal'
-    return 10 * lateness + (misplaced ? 4 : 0) + (item.method === facts.job.intendedMethod ? 0 : 1)
+    const meant = item.method === facts.job.intendedMethod ? 0 : 1
+    // To fit a terminal far from the plug gives away all the wire between.
+    if (item.method === 'new-crimped-terminal' && !nearPlug) return 10 * Math.max(lateness, 1) + 8 + meant
+    return 10 * lateness + (nearPlug && isSplice(item.method) ? 4 : 0) + meant
   }
   const best = [...assessed].sort((a, b) => rank(a) - rank(b))[0]
   const recommended = best?.method ?? 'replace-the-run'

@@ -10,3 +10,6 @@ export const methodTitles: Readonly<Record<MethodName, string>> = {
   'new-crimped-terminal': 'new crimped terminal',
   'replace-the-run': 'new run of wire',
 }
+
+/** Whether wire is joined to wire. */
+export const isSplice = (method: MethodName): boolean => method !== 'new-crimped-terminal' && method !== 'replace-the-run'

@@ -4,10 +4,11 @@ import { cutBackSection } from './cutBackSection.ts'
 import { heatingSection } from './heatingSection.ts'
 import { jointSection } from './jointSection.ts'
 import { chooseMethod, methodSection } from './methodSection.ts'
+import { partsFor } from './parts.ts'
 import { proofSection } from './proofSection.ts'
 import { readingsSection } from './readingsSection.ts'
 import type { PlanAssumption, PlanSection, PlanVerdict } from './repairPlan.ts'
-import { partsFor, sequenceFor } from './sequence.ts'
+import { sequenceFor } from './sequence.ts'
 import { strainSection } from './strainSection.ts'
 import { worst } from './verdict.ts'
 import { wireSection } from './wireSection.ts'
@@ -27,7 +28,7 @@ export function planFrom(facts: JobFacts) {
   const sections: readonly PlanSection[] = [
     readingsSection(facts),
     wireSection(facts),
-    cutBackSection(facts, considered),
+    cutBackSection(facts, choice, considered),
     methodSection(facts, choice),
     jointSection(facts, choice),
     heating.section,
@@ -38,7 +39,13 @@ export function planFrom(facts: JobFacts) {
   ]
   const same = recommended === considered
   const coveringDone = same ? covering : coveringSection(facts, recommended)
-  const done = same ? sections : [cutBackSection(facts, recommended), strainSection(facts, recommended), ...sections.filter(({ id }) => id === 'proof')]
+  const done = same
+    ? sections
+    : [
+        cutBackSection(facts, choice, recommended),
+        strainSection(facts, recommended),
+        ...sections.filter(({ id }) => id !== 'cut-back' && id !== 'strain-relief'),
+      ]
   return {
     verdict: worst(...sections.map((section) => section.verdict)) as PlanVerdict,
     considered,

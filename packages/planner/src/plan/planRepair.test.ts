@@ -107,7 +107,7 @@ describe('verdicts follow the physics', () => {
   test('a fuse too large for the wire is unsound, and one that fits is named', () => {
     const plan = planRepair({ ...lamp, circuit: { ...lamp.circuit, fuseA: 40 } })
     expect(verdictOf(plan, 'wire-and-protection')).toBe('unsound')
-    expect(textOf(plan, 'wire-and-protection')).toMatch(/blade fuse does both/)
+    expect(textOf(plan, 'wire-and-protection')).toMatch(/blade fuse carries this load and guards this wire/)
   })
 
   test('negative slack asks for an inserted length of wire', () => {

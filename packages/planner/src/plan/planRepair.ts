@@ -2,7 +2,7 @@ import type { Provenance } from '@strandwise/core'
 import { jobFacts } from '../facts/jobFacts.ts'
 import { parseRepairJob } from '../job/parseRepairJob.ts'
 import type { RepairJob } from '../job/repairJob.ts'
-import { cautionsFor } from './cautions.ts'
+import { cautionsFor, generalCautions, localCodes } from './cautions.ts'
 import { changingAssumptions } from './changingAssumptions.ts'
 import { planFrom } from './planFrom.ts'
 import { type PlanSection, type RepairPlan, sectionIds } from './repairPlan.ts'
@@ -26,15 +26,17 @@ export function planRepair(job: RepairJob): RepairPlan {
 
 /** Nothing is computed for a circuit that this plan must not touch: each section says so. */
 function refusal(stops: readonly Stop[]): RepairPlan {
+  const [first] = sectionIds
   const sections = sectionIds.map((id): PlanSection => {
     const draft = new SectionDraft(id)
+    if (id !== first) return draft.say('refused', 'Not planned: the stop list ends it.').done()
     for (const stop of stops) draft.say('refused', stop.text, stop.source)
     return draft.done()
   })
   return {
     version: 1,
     verdict: 'refused',
-    cautions: [...stops.map((stop) => stop.text), 'Local codes and licensed practice come before this plan.'],
+    cautions: [...stops.map((stop) => stop.text), ...generalCautions, localCodes],
     sections,
     assumptions: [],
     options: [],

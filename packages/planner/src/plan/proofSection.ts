@@ -41,22 +41,28 @@ export function proofSection(facts: JobFacts, { recommended: method, considered 
   if (method !== 'replace-the-run') {
     const limits = jointLimits(method, facts)
     const newV = limits.newOhm * facts.currentA
+    const outerV = limits.outerOhm === null ? null : limits.outerOhm * facts.currentA
+    const metreV = facts.ohmPerM * facts.currentA
     draft.value('drop over the new joint, at most', newV, 'V', rule('pr-mv-splice').source)
-    draft.value('make it again from', limits.outerOhm * facts.currentA, 'V', assumed.ours)
+    if (outerV !== null) draft.value('make it again from', outerV, 'V', assumed.ours)
+    draft.value('plain wire drops, each metre', metreV, 'V')
+    const between =
+      outerV === null
+        ? ''
+        : ` Between that and ${volt(outerV)} clean the probe points and read again with a larger known current; from ${volt(outerV)} on make it again.`
     draft.say(
       'sound',
-      `Drop under load: with the real ${ampere(facts.currentA)} flowing for ${Math.ceil(settleS / 60)} minutes, read millivolts from bare metal to bare metal. At most ${volt(newV)} over the joint, as over as much of its own wire; make it again from ${volt(limits.outerOhm * facts.currentA)}.`,
+      `Drop under load: with the real ${ampere(facts.currentA)} flowing for ${Math.ceil(settleS / 60)} minutes, read millivolts over the joint: from bare metal to bare metal before it is covered, else between the nearest open metal less ${volt(metreV)} for each metre of plain wire. At most ${volt(newV)}, as over as much of its own wire.${between}`,
       rule('pr-mv-splice').source,
       rule('pr-load-test-time').source,
     )
-    const outerV = limits.outerOhm * facts.currentA
-    const readable = outerV >= 10 * millivoltCountV
-    if (newV < 10 * millivoltCountV)
+    if (newV < 10 * millivoltCountV) {
+      const readable = outerV !== null && outerV >= 10 * millivoltCountV
       draft.say(
         readable ? 'sound' : 'caution',
-        `${volt(newV)} is only a few counts of a millivolt range: ${readable ? `at ${volt(outerV)} it is plain, and a larger known current shows the rest` : 'put a larger known current through it for the test, or read four-wire'}. ${ohm(limits.newOhm)} is the limit.`,
+        `${volt(newV)} is only a few counts of a millivolt range: ${readable ? `${volt(outerV)} is plain on it, and a larger known current shows the rest` : 'put a larger known current through it for the test, or read four-wire'}. ${ohm(limits.newOhm)} is the limit.`,
       )
-    else
+    } else
       draft.say(
         'sound',
         `Four wires, or millivolts at a known current, can show ${ohm(limits.newOhm)}; the ohms range with two leads cannot.`,

@@ -128,7 +128,7 @@ export function readingsSection(facts: JobFacts): PlanSection {
   else if (findings.length > 0)
     draft.say(
       'cannot tell',
-      `No reading here can tell a good joint from a bad one. The reading that would: volts from joint-in to joint-out with the load on; more than ${volt(limitV)} proves the fault.`,
+      `No reading here can tell a good joint from a bad one. The reading that would: volts from joint-in to joint-out with the load on; more than ${volt(limitV)} proves the fault.${seen ? ' What you see is reason enough to repair all the same.' : ''}`,
     )
   else if (seen)
     draft.say(

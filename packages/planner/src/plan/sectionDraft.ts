@@ -3,7 +3,7 @@ import type { PlanSection, PlanValue, PlanVerdict, PlanWorking, SectionId } from
 import { bySeverity, worst } from './verdict.ts'
 
 const sectionTitles: Readonly<Record<SectionId, string>> = {
-  readings: 'What the readings prove',
+  readings: 'The readings, as proof',
   'wire-and-protection': 'Wire, terminal and fuse',
   'cut-back': 'Cut back and slack',
   method: 'Way to join',

@@ -1,6 +1,7 @@
 import { type MethodName, minimumBendRadiusMm } from '@strandwise/core'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedMethods } from '../facts/soldered.ts'
+import { isSplice } from './methodTitles.ts'
 import { mm } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { rule } from './rule.ts'
@@ -9,7 +10,7 @@ import { SectionDraft } from './sectionDraft.ts'
 /** First tie, bend, drip loop and free span, so that it doesn't break again. */
 export function strainSection(facts: JobFacts, method: MethodName): PlanSection {
   const draft = new SectionDraft('strain-relief')
-  const splice = method !== 'new-crimped-terminal' && method !== 'replace-the-run'
+  const splice = isSplice(method)
   const soldered = solderedMethods.includes(method)
   const bend = { outsideDiameterMm: facts.outsideMm, rule: 'unsupported' } as const
   const radiusMm = minimumBendRadiusMm(bend)

@@ -3,15 +3,17 @@ import {
   dropBudget,
   fuseBands,
   fuseForWire,
+  fuseOpeningS,
   fuseProtectsWire,
   NoSteadyStateError,
   prospectiveCurrentA,
   resistanceOhm,
   terminalCurrentA,
 } from '@strandwise/core'
+import { assumed } from '../facts/assumed.ts'
 import { bundleBand, wireCurrent } from '../facts/bundle.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
-import { ampere, degrees, percent, span, volt } from './print.ts'
+import { ampere, degrees, percent, seconds, span, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
@@ -25,6 +27,7 @@ const commonTerminal = { ratedAmbientC: 25, limitC: 105, reserveFactor: figure('
 
 function steadyWire(draft: SectionDraft, facts: JobFacts): void {
   const inputs = { ...facts.wire, ambientC: facts.hottestC, currentA: facts.currentA }
+  if (facts.limitOf === assumed.platingLimitC.of) draft.cite(assumed.platingLimitC.source)
   try {
     const band = facts.loadedInBundle > 1 ? bundleBand(facts, facts.currentA) : conductorTemperatureBandC(inputs)
     draft.working(facts.loadedInBundle > 1 ? 'bundleTemperatureC' : 'conductorTemperatureC', inputs)
@@ -33,13 +36,9 @@ function steadyWire(draft: SectionDraft, facts: JobFacts): void {
     const room = facts.limitC - band.high
     const what = `${facts.sizeText} with ${ampere(facts.currentA)} ${where} at ${degrees(facts.hottestC)} settles at ${span(band.low, band.high, degrees)}`
     if (room < 0)
-      draft.say(
-        'unsound',
-        `${what}: ${Math.ceil(-room)} K above the ${degrees(facts.limitC)} of the lowest grade of ${facts.insulationName}. Take thicker wire or better insulation.`,
-      )
-    else if (room < 10)
-      draft.say('caution', `${what}: only ${Math.floor(room)} K below the ${degrees(facts.limitC)} of the lowest grade of ${facts.insulationName}.`)
-    else draft.say('sound', `${what}, ${Math.floor(room)} K below the ${degrees(facts.limitC)} of the lowest grade of ${facts.insulationName}.`)
+      draft.say('unsound', `${what}: ${Math.ceil(-room)} K above the ${degrees(facts.limitC)} of ${facts.limitOf}. Take thicker wire or better insulation.`)
+    else if (room < 10) draft.say('caution', `${what}: only ${Math.floor(room)} K below the ${degrees(facts.limitC)} of ${facts.limitOf}.`)
+    else draft.say('sound', `${what}, ${Math.floor(room)} K below the ${degrees(facts.limitC)} of ${facts.limitOf}.`)
   } catch (error) {
     if (!(error instanceof NoSteadyStateError)) throw error
     draft.say(
@@ -102,7 +101,14 @@ function terminal(draft: SectionDraft, facts: JobFacts): void {
 function fuse(draft: SectionDraft, facts: JobFacts): void {
   const { circuit, load } = facts.job
   const wireA = wireCurrent(facts)
-  if (wireA === null) return
+  if (wireA === null) {
+    draft.say(
+      'unsound',
+      `At ${degrees(facts.hottestC)} the wire may carry nothing, for ${facts.limitOf} ends at ${degrees(facts.limitC)}: no fuse guards it there.`,
+    )
+    if (circuit.fuseA !== undefined) beyondTheWire(draft, facts, circuit.fuseA)
+    return
+  }
   draft.value('wire, for ever, in the hottest air', wireA, 'A')
   const choice = fuseForWire({
     loadA: facts.currentA,
@@ -116,7 +122,7 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
   const advice =
     choice.ratedA === null
       ? 'No blade fuse both carries this load and guards this wire: thicker wire, or a slower protector by its own curve.'
-      : `A ${choice.ratedA} A blade fuse does both.`
+      : `A ${choice.ratedA} A blade fuse carries this load and guards this wire.`
   if (circuit.fuseA === undefined) {
     draft.say('caution', `No fuse is named. ${rule('wp-no-fuse').statement} ${advice}`, rule('wp-no-fuse').source)
     return
@@ -145,15 +151,6 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
       rule('wp-continuous-75').source,
     )
   if (candidate?.carriesInrush === false) draft.say('caution', `${circuit.fuseA} A may open on the inrush of ${load.inrushA ?? 0} A.`, rule('wp-inrush').source)
-  if (load.stallA !== undefined && load.stallA < overload) {
-    draft.say(
-      'unsound',
-      `Stalled, the motor draws ${load.stallA} A, below the ${ampere(overload)} at which a ${circuit.fuseA} A fuse is sure to open: a jammed motor cooks on behind it. ${advice}`,
-      rule('wp-motor-stall').source,
-    )
-  } else if (load.stallA !== undefined)
-    draft.say('sound', `Stalled, the motor draws ${load.stallA} A: the ${circuit.fuseA} A fuse opens.`, rule('wp-motor-stall').source)
-
   if (facts.loadedInBundle === 1) {
     const inputs = { ratedA: circuit.fuseA, band: series.band, wire: { ...facts.wire, ambientC: facts.hottestC }, limitC: facts.limitC }
     const guard = fuseProtectsWire(inputs)
@@ -163,11 +160,33 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
       if (gap !== undefined)
         draft.say(
           'caution',
-          `Between ${ampere(gap.lowA)} and ${ampere(gap.highA)} the slowest fuse of its band opens later than the wire reaches ${degrees(facts.limitC)}.`,
+          `Between ${ampere(gap.lowA)} and ${ampere(gap.highA)} the slowest fuse of its band opens later than the wire reaches ${degrees(facts.limitC)}. ${advice}`,
         )
     }
   }
-  farEnd(draft, facts, circuit.fuseA)
+  beyondTheWire(draft, facts, circuit.fuseA, advice)
+}
+
+/** What the fuse owes to more than this wire: a jammed motor, a short at the far end, the stretch before it. */
+function beyondTheWire(draft: SectionDraft, facts: JobFacts, fuseA: number, advice = ''): void {
+  const { circuit, load } = facts.job
+  const overload = sureMultiple * fuseA
+  if (load.stallA !== undefined && load.stallA < overload) {
+    draft.say(
+      'unsound',
+      `Stalled, the motor draws ${load.stallA} A, below the ${ampere(overload)} at which a ${fuseA} A fuse is sure to open: a jammed motor cooks on behind it. ${advice}`.trim(),
+      rule('wp-motor-stall').source,
+    )
+  } else if (load.stallA !== undefined) {
+    const { longestS } = fuseOpeningS({ ratedA: fuseA, band: series.band, currentA: load.stallA })
+    draft.say(
+      'sound',
+      `Stalled, the motor draws ${load.stallA} A: the ${fuseA} A fuse opens${longestS === null ? '' : ` within ${seconds(longestS)}`}.`,
+      rule('wp-motor-stall').source,
+    )
+  }
+
+  farEnd(draft, facts, fuseA)
   const aimM = figure('wp-fuse-near-source', 'maxDistanceMm') / 1000
   if (circuit.fuseDistanceM !== undefined && circuit.fuseDistanceM > aimM) {
     draft.say(
