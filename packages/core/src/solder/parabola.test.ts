@@ -61,6 +61,14 @@ describe('the parabola of a step', () => {
     expect(firstPassing(0, -1 / 3, -1, -0.25, false)).toBeCloseTo(0.25, 12)
   })
 
+  test('hardly below the bound, it dips and comes back', () => {
+    // x (2 x - 1): back at a half.
+    const dip = (below: number) => firstPassing(-below, -1 / 9, 1, 0, true)
+    for (const below of [5e-324, 1e-300, 1e-17]) expect(dip(below)).toBeCloseTo(0.5, 12)
+    expect(dip(1e-6)).toBeCloseTo(0.5, 5)
+    expect(firstPassing(5e-324, 1 / 9, -1, 0, false)).toBeCloseTo(0.5, 12)
+  })
+
   test('a crown that passes between two ends below', () => {
     // 4 x (1 - x): 0, 8/9, 0; passes 0.75 at a quarter.
     expect(firstPassing(0, 8 / 9, 0, 0.75, true)).toBeCloseTo(0.25, 12)

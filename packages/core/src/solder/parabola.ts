@@ -26,21 +26,20 @@ export function firstPassing(start: number, first: number, last: number, bound: 
   const b = sign * startSlope(start, first, last)
   const ends = sign * (last - bound)
   // A crown within the step may pass the bound although both ends lie below it.
-  if (ends < 0 && !(c < 0 && b > 0 && b < -2 * c && (b * b) / (-4 * c) > below)) return 2
+  if (ends < 0 && !(b > 0 && b < -2 * c)) return 2
   const root = b * b + 4 * c * below
   if (root < 0) return 2
   const q = b + Math.sqrt(root)
   // The smaller positive root of c x^2 + b x - below, written without cancellation.
   if (q > 0) return Math.min((2 * below) / q, 1)
-  const other = (-b + Math.sqrt(root)) / (2 * c)
-  return other > 0 ? Math.min(other, 1) : 1
+  // So little below that the root is b itself: it dips first and comes back to where it was.
+  return Math.min(-b / c, 1)
 }
 
 /** The highest value of the parabola in 0..1. */
 export function highest(start: number, first: number, last: number): number {
   const ends = Math.max(start, last)
   const c = curvature(start, first, last)
-  if (!(c < 0)) return ends
   const x = -startSlope(start, first, last) / (2 * c)
   return x > 0 && x < 1 ? Math.max(ends, parabolaAt(start, first, last, x)) : ends
 }
