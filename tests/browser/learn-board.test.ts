@@ -58,6 +58,26 @@ describe('the board view', () => {
     await context.close()
   })
 
+  it.each([
+    [1280, 800, ['wire', 'solder', 'transfer', 'enough', 'strength']],
+    [390, 844, []],
+  ] as const)('at %i px its buttons stand in one row, and a step’s result above them', async (width, height, steps) => {
+    const { page, context } = await site.open(path, { viewport: { width, height } })
+    await page.click('[data-open]')
+    const tops = await page.$$eval('dialog button', (buttons) => buttons.map((button) => button.getBoundingClientRect().top))
+    expect(new Set(tops).size).toBe(1)
+    const cards = await page.$$eval('[data-card]', (nodes) => nodes.map((node) => node.id))
+    for (const id of cards) {
+      const below = await page.$eval('[data-stage]', (stage) => {
+        const result = stage.querySelector('dl.strong')?.getBoundingClientRect().bottom ?? 0
+        return result - stage.getBoundingClientRect().bottom
+      })
+      if ((steps as readonly string[]).includes(id)) expect(below, id).toBeLessThan(0)
+      await page.keyboard.press('ArrowRight')
+    }
+    await context.close()
+  })
+
   it('is in large type, and holds no id a second time', async () => {
     const { page, context } = await site.open(path, { viewport: { width: 1280, height: 800 } })
     await page.click('[data-open]')

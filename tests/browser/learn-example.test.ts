@@ -64,6 +64,28 @@ describe('the worked example of the soldered overlap', () => {
     await context.close()
   })
 
+  it('the picture asks for the overlap until it is made in step 5', async () => {
+    const { page, context } = await site.open(path, { javaScriptEnabled: false })
+    const labels = (id: string) => page.locator(`#${id} figure.to-scale svg text`).allTextContents()
+    expect(await labels('question')).toContain('?')
+    expect(await textOf(page, '#question')).not.toContain(text(overlapMm, 'lengthMm', 2))
+    expect(await textOf(page, '#question figcaption')).toMatch(/Overlap to be found/)
+    for (const id of ['made', 'answer']) expect(await labels(id), id).toContain(text(overlapMm, 'lengthMm', 2))
+    await context.close()
+  })
+
+  it('its working has no zeros to count and no remainder of rounding', async () => {
+    const { page, context } = await site.open(path, { javaScriptEnabled: false })
+    const known = await page.locator('.lesson .working dd').allTextContents()
+    expect(known).toContain(`${Number((pair.interfaceSPerM / 1e6).toPrecision(5))} MS/m`)
+    expect(known).toContain(`${Number((layer.layerOhmM * 1e9).toPrecision(5))} nΩ m`)
+    expect(await textOf(page, '#enough .put-in')).toMatch(/residual.*0, to rounding/)
+    const numbers = await page.locator('.lesson .working dd, .lesson mn').allTextContents()
+    expect(numbers.length).toBeGreaterThan(50)
+    expect(numbers.filter((number) => /\d{7}|^−?0\.0000/.test(number))).toEqual([])
+    await context.close()
+  })
+
   it('the limit of like wires and the sliced ladder agree on the page', async () => {
     const { page, context } = await site.open(path, { javaScriptEnabled: false })
     const checks = await page.$$eval('#check .check', (nodes) =>
@@ -90,6 +112,9 @@ describe('the worked example of the soldered overlap', () => {
     const whole = await textOf(page, '.lesson')
     for (const ohm of [dry, partly, lapJointResistanceOhm({ ...pair, overlapMm: diameterMm }), lapJointResistanceOhm({ ...pair, overlapMm: 12 * diameterMm })])
       expect(whole).toContain(text(ohm, 'resistanceOhm'))
+    // All that lies inside the common tangents of both wires, less their metal: the valleys and the gaps between the strands.
+    const filled = (length: number): string => text(length * ((1 + Math.PI / 4) * diameterMm ** 2 - 2 * areaMm2), 'volumeMm3', 2)
+    expect(whole).toContain(`for ${filled(12 * diameterMm)} of solder, that between the strands counted, instead of ${filled(overlapMm)}.`)
     await context.close()
   })
 

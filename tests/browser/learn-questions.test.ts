@@ -169,8 +169,10 @@ describe('which sleeve from the stock', () => {
     const cut = cutLengthMm({ jointMm: 26, overlapEachSideMm: 6, longitudinalChange: change })
     expect(choice?.fits).toBe(true)
     expect(await textOf(page, '[data-part="sleeve"] .short')).toBe(
-      `Take 6/2 mm adhesive-lined 3:1, metric, cut ${text(cut, 'lengthMm')} long; it comes out ${text(choice?.outsideMm ?? 0, 'lengthMm')} thick.`,
+      `Take 6/2 mm adhesive-lined 3:1, metric, cut ${text(cut, 'lengthMm')} long; shrunk on, it is ${text(choice?.outsideMm ?? 0, 'lengthMm')} outside.`,
     )
+    expect(await page.inputValue('#largest')).toBe('5.2')
+    expect(await textOf(page, '#largest-unit')).toBe('mm')
     const others = await valuesIn(page, '[data-part="others"]')
     expect(Object.keys(others)).toHaveLength(6)
     expect(others['3/16 in thin wall 2:1, AS23053/5']).toBe('4.75 mm inside does not go over 5.2 mm')
@@ -182,6 +184,7 @@ describe('which sleeve from the stock', () => {
     const { page, context, faults } = await site.open(sleeve)
     await page.uncheck('input[value="metric-3-1-lined-6/2-mm"]')
     await answered(page, 'sleeve', /^None of these 6 fits/)
+    expect(await textOf(page, '[data-part="sleeve"] li')).toMatch(/is at most 8 mm outside after shrinking/)
     expect(await page.getAttribute('[data-part="sleeve"]', 'data-verdict')).toBe('unsound')
     await page.click('.group summary')
     await page.fill('#own-supplied', '6.4 mm')

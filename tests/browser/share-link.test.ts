@@ -35,6 +35,18 @@ describe('a job in a link', () => {
     expect(read.job?.damage.fromTerminationMm).toBe(25.4)
   })
 
+  it('fills a bare number where the unit typed is the one beside the field, and the job stays the same', () => {
+    const { slackMm: _, fromTerminationMm: __, ...damage } = { ...bilge?.damage }
+    const reading = bilge?.readings?.find((one) => one.kind === 'drop')
+    const written = { ...bilge, damage: { ...damage, slack: '45 mm', fromTermination: '1 in' }, readings: [{ ...reading, value: '1.9 V' }] }
+    const answers = answersFrom(written)
+    expect(answers).toMatchObject({ 'damage.slackMm': '45', 'damage.fromTerminationMm': '1 in', 'readings.0.value': '1.9', 'wire.size': '16 AWG' })
+    const { typed, job } = readJob(answers)
+    expect(job).toEqual(parseRepairJob(written))
+    expect(typed).toMatchObject({ damage: { slackMm: 45, fromTermination: '1 in' }, readings: [{ value: 1.9 }] })
+    expect(readJob(answersFrom(jobFromFragment(jobToFragment(typed)))).typed).toEqual(typed)
+  })
+
   it('holds the largest job that the form takes', () => {
     const sleeve = bilge?.solderSleeve?.tube
     const many = { ...bilge, title: 'x'.repeat(120), sleeves: Array.from({ length: 60 }, (_, index) => ({ ...sleeve, name: `sleeve ${index}` })) }

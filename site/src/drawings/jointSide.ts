@@ -6,6 +6,8 @@ const width = 360
 const marginX = 14
 /** Room on the right for the outside diameter. */
 const diameterRoom = 66
+/** Room on top for the length of the sleeve. */
+const roomAbove = 40
 
 const mm = (value: number): string => `${value < 10 ? value.toFixed(1) : Math.round(value)} mm`
 
@@ -45,8 +47,8 @@ function solder(picture: JointPicture, scale: Scale): string {
   )
 }
 
-/** The joint from the side, to scale: stubs, overlap or barrel, solder, sleeve and their lengths. */
-export function jointSide(picture: JointPicture): { readonly svg: string; readonly sentence: string } {
+/** The joint from the side, to scale: stubs, overlap or barrel, solder, sleeve and their lengths; an unknown length stands as what is asked. */
+export function jointSide(picture: JointPicture, lengthIsAsked = false): { readonly svg: string; readonly sentence: string } {
   const longestCut = Math.max(0, ...picture.layers.map((layer) => layer.cutMm))
   const halfShown = Math.max(picture.jointMm / 2 + picture.stubMm + 2 * picture.outsideMm, longestCut / 2 + picture.outsideMm)
   const perMm = (width - 2 * marginX - diameterRoom) / (2 * halfShown)
@@ -56,7 +58,8 @@ export function jointSide(picture: JointPicture): { readonly svg: string; readon
     picture.barrelMm,
     ...picture.layers.map((layer) => layer.outsideMm),
   )
-  const top = 40
+  const outer = picture.layers.at(-1)
+  const top = outer === undefined ? roomAbove / 3 : roomAbove
   const axis = top + (tallestMm / 2) * perMm
   const scale: Scale = { x: (value) => marginX + (halfShown + value) * perMm, y: (value) => axis + value * perMm, perMm }
   const bottom = axis + (tallestMm / 2) * perMm
@@ -66,7 +69,6 @@ export function jointSide(picture: JointPicture): { readonly svg: string; readon
   const layers = picture.layers.map((layer) =>
     rect(scale.x(-layer.cutMm / 2), scale.y(-layer.outsideMm / 2), layer.cutMm * perMm, layer.outsideMm * perMm, 'sleeve', 3),
   )
-  const outer = picture.layers.at(-1)
   const svg = drawing(
     width,
     bottom + 62,
@@ -75,7 +77,7 @@ export function jointSide(picture: JointPicture): { readonly svg: string; readon
     wire(picture, scale, 1, offset, -tip, halfShown),
     lap ? solder(picture, scale) : rect(scale.x(-half), scale.y(-picture.barrelMm / 2), picture.jointMm * perMm, picture.barrelMm * perMm, 'barrel', 2),
     ...layers,
-    levelDimension(scale.x(-half), scale.x(half), bottom + 16, bottom - 2, mm(picture.jointMm)),
+    levelDimension(scale.x(-half), scale.x(half), bottom + 16, bottom - 2, lengthIsAsked ? '?' : mm(picture.jointMm)),
     picture.stubMm * perMm > 14 ? levelDimension(scale.x(half), scale.x(half + picture.stubMm), bottom + 40, bottom - 2, mm(picture.stubMm)) : '',
     outer === undefined || outer.cutMm === 0 ? '' : levelDimension(scale.x(-outer.cutMm / 2), scale.x(outer.cutMm / 2), top - 14, top + 2, mm(outer.cutMm)),
     outer === undefined
@@ -88,7 +90,10 @@ export function jointSide(picture: JointPicture): { readonly svg: string; readon
           `⌀ ${mm(outer.outsideMm)}`,
         ),
   )
-  const cover = outer === undefined ? '' : `, under a sleeve cut ${mm(outer.cutMm)} long that comes out ${mm(outer.outsideMm)} thick`
+  const cover = outer === undefined ? '' : `, under a sleeve cut ${mm(outer.cutMm)} long, ${mm(outer.outsideMm)} outside after shrinking`
   const bare = lap ? `, ${mm(picture.stubMm)} of bare wire on each side` : ''
-  return { svg, sentence: `${lap ? 'Overlap' : 'Barrel'} ${mm(picture.jointMm)}${bare}${cover}; wire ${mm(picture.outsideMm)} over its insulation.` }
+  return {
+    svg,
+    sentence: `${lap ? 'Overlap' : 'Barrel'} ${lengthIsAsked ? 'to be found' : mm(picture.jointMm)}${bare}${cover}; wire ${mm(picture.outsideMm)} over its insulation.`,
+  }
 }

@@ -4,12 +4,28 @@ import { equationMarkup, mathml } from './mathml.ts'
 
 const shownDigits = 5
 
-const raised = (power: string): string => [...power.replace('+', '')].map((sign) => (sign === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)])).join('')
+/** From this size on, and below that one, a number takes a prefix of its unit, or stands as a power of ten. */
+const long = { from: 1e6, below: 1e-4 } as const
+const isLong = (value: number): boolean => value !== 0 && (Math.abs(value) >= long.from || Math.abs(value) < long.below)
 
-/** A number as a page prints it: a power of ten stands as one. */
-function numberText(value: number): string {
-  const [mantissa = '', power] = String(Number(value.toPrecision(shownDigits))).split('e')
-  return `${mantissa.replace('-', '−')}${power === undefined ? '' : ` · 10${raised(power)}`}`
+const thousand = 3
+/** Prefixes by power of ten; units of a power, such as mm², and those that have one already take none. */
+const prefixes: Readonly<Record<number, string>> = { 9: 'G', 6: 'M', [-6]: 'µ', [-9]: 'n', [-12]: 'p' }
+const takesPrefix = /^(?:Ω|S|W|V|A|J|N|Pa|Hz)(?![\w²³^])/
+
+const signed = (digits: number): string => String(digits).replace('-', '−')
+const raised = (power: number): string => [...String(power)].map((sign) => (sign === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)])).join('')
+const withUnit = (number: string, unit: string): string => (unit === '1' ? number : `${number} ${unit}`)
+
+/** A value as a page prints it: without zeros to count. */
+export function quantityText(value: number, unit: string): string {
+  if (!isLong(value)) return withUnit(signed(Number(value.toPrecision(shownDigits))), unit)
+  const [mantissa = '0', exponent = '0'] = value.toExponential(shownDigits - 1).split('e')
+  const power = Number(exponent)
+  const step = thousand * Math.floor(power / thousand)
+  const prefix = takesPrefix.test(unit) ? prefixes[step] : undefined
+  if (prefix !== undefined) return `${signed(Number((Number(mantissa) * 10 ** (power - step)).toPrecision(shownDigits)))} ${prefix}${unit}`
+  return withUnit(`${signed(Number(mantissa))} · 10${raised(power)}`, unit)
 }
 
 /** Where a value or a rule comes from, in one line. */
@@ -17,8 +33,6 @@ export function sourceText(source: Explanation['source']): string {
   const place = [source.source, source.edition, source.clause].filter((part) => part !== undefined && part !== '').join(', ')
   return `${place} (${source.status})`
 }
-
-const quantityText = (value: number, unit: string): string => (unit === '1' ? numberText(value) : `${numberText(value)} ${unit}`)
 
 const list = (items: readonly string[]): string => (items.length === 0 ? '' : `<ul>${items.map((item) => `<li>${escapeText(item)}</li>`).join('')}</ul>`)
 

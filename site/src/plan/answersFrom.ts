@@ -1,5 +1,6 @@
 import { type FormField, type FormGroup, jobForm } from '@strandwise/planner/job'
-import { type Answers, pathIn } from './answers.ts'
+import { type Answers, askedFields, pathIn, textsOf } from './answers.ts'
+import { readAs } from './readJob.ts'
 
 type Plain = Readonly<Record<string, unknown>>
 const isPlain = (value: unknown): value is Plain => typeof value === 'object' && value !== null && !Array.isArray(value)
@@ -28,7 +29,20 @@ function fieldTexts(holder: unknown, at: string, group: FormGroup): readonly (re
   })
 }
 
-/** The form filled from a job, in either spelling: a quantity that was typed with its unit stands there so again. */
+/** "5.2 mm" where mm stands beside the field anyway is 5.2: both would read twice. */
+function withoutOwnUnit(answers: Answers): Answers {
+  const bare = askedFields(answers).flatMap((asked) => {
+    const unit = readAs(asked, answers)?.unit ?? ''
+    return textsOf(asked.field, asked.path).flatMap((name): readonly (readonly [string, string])[] => {
+      const text = (answers[name] ?? '').trim()
+      const number = text.slice(0, text.length - unit.length).trimEnd()
+      return unit !== '' && text.endsWith(unit) && /^[-+−]?\d+(?:\.\d+)?$/.test(number) ? [[name, number]] : []
+    })
+  })
+  return { ...answers, ...Object.fromEntries(bare) }
+}
+
+/** The form filled from a job, in either spelling: a quantity that was typed in a unit other than the field's own stands there so again. */
 export function answersFrom(job: unknown): Answers {
   const texts = jobForm.flatMap((group) => {
     if (group.at === '') return fieldTexts(job, '', group)
@@ -37,5 +51,5 @@ export function answersFrom(job: unknown): Answers {
     const entries = Array.isArray(value) ? value.slice(0, group.most) : []
     return [[group.at, String(entries.length)] as const, ...entries.flatMap((entry, index) => fieldTexts(entry, `${group.at}.${index}`, group))]
   })
-  return Object.fromEntries(texts)
+  return withoutOwnUnit(Object.fromEntries(texts))
 }

@@ -7,6 +7,12 @@ export interface NamedValue {
   readonly text: string
 }
 
+/** A drawing with the sentence that says the same. */
+export interface LessonPicture {
+  readonly svg: string
+  readonly sentence: string
+}
+
 /** One step of a worked example: the question, the working, what it tells. */
 export interface LessonStep {
   readonly id: string
@@ -16,6 +22,7 @@ export interface LessonStep {
   readonly working: { readonly id: string; readonly inputs: Readonly<Record<string, unknown>> }
   readonly values: readonly NamedValue[]
   readonly tells: readonly string[]
+  readonly picture?: LessonPicture
 }
 
 /** A common mistake with what it costs; the mark on the wire says how bad it is. */
@@ -61,9 +68,10 @@ export interface Lesson {
   readonly scenario: string
   readonly question: string
   readonly given: readonly NamedValue[]
-  readonly picture: { readonly svg: string; readonly sentence: string }
+  /** With what the question asks for left open. */
+  readonly picture: LessonPicture
   readonly steps: readonly LessonStep[]
-  readonly answer: { readonly short: string; readonly words: readonly string[] }
+  readonly answer: { readonly short: string; readonly words: readonly string[]; readonly picture?: LessonPicture }
   readonly checks: readonly LessonCheck[]
   readonly whatIf: WhatIf
   readonly mistakes: readonly Mistake[]

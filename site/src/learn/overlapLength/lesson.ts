@@ -6,7 +6,7 @@ import { areaMm2, diameterMm, enoughMm, interfaceSPerM, lapOhm, layer, ohmPerM, 
 import codeText from './inCode.ts?raw'
 import { ladderOhm } from './ladder.ts'
 import { mistakes } from './mistakes.ts'
-import { picture } from './picture.ts'
+import { asked, made } from './picture.ts'
 import { currentA, enough, steps, strengthMm, text } from './steps.ts'
 import type { LapGiven } from './whatIf.ts'
 
@@ -42,9 +42,10 @@ export const overlapLength: Lesson = {
     { name: 'solder, Sn60Pb40', text: `${(layer.layerOhmM * 1e9).toPrecision(3)} nΩ m, a layer of ${text(layer.layerMm, 'lengthMm', 1)}` },
     { name: 'bond', text: `${text(layer.bondWidthMm, 'lengthMm', 2)} wide, half a wire diameter` },
   ],
-  picture,
+  picture: asked,
   steps,
   answer: {
+    picture: made,
     short: `${low} to ${high} wire diameters: ${ruleMm} of overlap here.`,
     words: [
       `The current is content with ${mm(enough)}. The rest is for what you can’t see: solder that did not reach everywhere, a layer that came out thicker, a wire that lay crooked.`,

@@ -1,7 +1,7 @@
 import { interfaceConductanceSPerM, lapJointResistanceOhm, lapNetworkResistanceOhm } from '@strandwise/core/joint'
-import { lapOverlapDiameters, lapStrengthN, solderVolumeMm3, sustainedStrengthShares } from '@strandwise/core/solder'
+import { lapOverlapDiameters, lapStrengthN, solderVolumeMm3, strandVoidMm2, sustainedStrengthShares } from '@strandwise/core/solder'
 import type { Mistake } from '../lesson/lesson.ts'
-import { diameterMm, interfaceSPerM, lapOhm, layer, overlapMm, pair } from './inCode.ts'
+import { areaMm2, diameterMm, interfaceSPerM, lapOhm, layer, overlapMm, pair } from './inCode.ts'
 import { currentA, enough, plainOhm, text } from './steps.ts'
 
 const ohm = (value: number): string => text(value, 'resistanceOhm')
@@ -32,7 +32,9 @@ const shortPlainOhm = (plainOhm * shortMm) / overlapMm
 const longDiameters = 12
 const longMm = longDiameters * diameterMm
 const longOhm = lapJointResistanceOhm({ ...pair, overlapMm: longMm })
-const solderMm3 = (length: number): number => solderVolumeMm3({ overlapMm: length, diametersMm: [diameterMm, diameterMm] })
+/** The gaps between the strands of both wires fill as well. */
+const voidMm2 = 2 * strandVoidMm2({ areaMm2, diameterMm })
+const solderMm3 = (length: number): number => solderVolumeMm3({ overlapMm: length, diametersMm: [diameterMm, diameterMm], strandVoidMm2: voidMm2 })
 
 const pull = lapStrengthN({ alloy: 'Sn60Pb40', overlapMm, bondWidthMm: layer.bondWidthMm })
 
@@ -59,7 +61,7 @@ export const mistakes: readonly Mistake[] = [
   {
     title: 'Too long',
     verdict: 'caution',
-    what: `${longDiameters} diameters, ${mm(longMm)}: ${ohm(longOhm)}, no better than two wires side by side, for ${text(solderMm3(longMm), 'volumeMm3', 2)} of solder instead of ${text(solderMm3(overlapMm), 'volumeMm3', 2)}. Each millimetre more is stiff, has to be heated, and moves the bend to the edge of the insulation.`,
+    what: `${longDiameters} diameters, ${mm(longMm)}: ${ohm(longOhm)}, no better than two wires side by side, for ${text(solderMm3(longMm), 'volumeMm3', 2)} of solder, that between the strands counted, instead of ${text(solderMm3(overlapMm), 'volumeMm3', 2)}. Each millimetre more is stiff, has to be heated, and moves the bend to the edge of the insulation.`,
     instead: `Stop at ${lapOverlapDiameters.high} diameters.`,
   },
   {

@@ -1,3 +1,4 @@
+import type { JointPicture } from '@strandwise/planner/picture'
 import { jointSide } from '../../drawings/jointSide.ts'
 import { diameterMm, overlapMm } from './inCode.ts'
 
@@ -5,8 +6,8 @@ import { diameterMm, overlapMm } from './inCode.ts'
 const wallMm = 0.6
 const outsideMm = diameterMm + 2 * wallMm
 
-/** The lap of the lesson from the side, to scale; bare wire of one outside diameter on each side, as the rule of the gap asks. */
-export const picture = jointSide({
+/** Bare wire of one outside diameter on each side, as the rule of the gap asks. */
+const lap: JointPicture = {
   kind: 'lap',
   conductorMm: diameterMm,
   outsideMm,
@@ -17,4 +18,9 @@ export const picture = jointSide({
   strandMm: 0,
   strands: [],
   housingHoleMm: null,
-})
+}
+
+/** The lap of the lesson from the side, to scale, its overlap still asked for. */
+export const asked = jointSide(lap, true)
+/** The same with the overlap that is made. */
+export const made = jointSide(lap)

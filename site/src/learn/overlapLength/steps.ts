@@ -1,8 +1,10 @@
+import { conductorDefaults, layFactorOfClass, resistanceOhmPerM } from '@strandwise/core/conductor'
 import { knownNominal, metal, solder } from '@strandwise/core/materials'
 import { lapLengthForStrengthMm } from '@strandwise/core/solder'
 import { formatQuantity, type QuantityKind } from '@strandwise/working/quantity'
 import type { LessonStep } from '../lesson/lesson.ts'
 import { areaMm2, diameterMm, enoughMm, interfaceSPerM, lapOhm, layer, ohmPerM, overlapMm, pair, transferMm, wire } from './inCode.ts'
+import { made } from './picture.ts'
 
 const figures = 3
 export const text = (value: number, kind: QuantityKind, significant = figures): string => formatQuantity(Number(value.toPrecision(significant)), kind)
@@ -10,6 +12,8 @@ const inDiameters = (lengthMm: number): string => `${(lengthMm / diameterMm).toP
 
 /** What the strip draws. */
 export const currentA = 4
+/** The same wire as a plan takes it over a run: strands longer than the wire. */
+const twisted = { ...wire, layFactor: layFactorOfClass(5).nominal }
 const copper = metal('annealed-copper')
 const alloy = solder('Sn60Pb40')
 /** Equal to the wire: the least that "as strong as the wire" could mean. */
@@ -32,7 +36,11 @@ export const steps: readonly LessonStep[] = [
     asks: 'How many milliohms does one metre of this wire have at 20 °C?',
     working: { id: 'resistanceOhmPerM', inputs: wire },
     values: [{ name: 'one metre of wire', text: text(ohmPerM, 'resistanceOhmPerM') }],
-    tells: ['Everything is compared with this: a joint is good when it resists no more than the wire that it replaces.'],
+    tells: [
+      'Everything is compared with this: a joint is good when it resists no more than the wire that it replaces.',
+      `Strands are taken as straight here, K = ${conductorDefaults.layFactor}. Over a run they wind about one another and are longer than the wire: the plan and the question of the wire’s size take K = ${twisted.layFactor} (from memory), ${text(resistanceOhmPerM(twisted), 'resistanceOhmPerM')}.`,
+      'The 10⁶ in the formula turns square millimetres into square metres.',
+    ],
   },
   {
     id: 'solder',
@@ -44,6 +52,7 @@ export const steps: readonly LessonStep[] = [
       { name: 'thickness of the layer', text: text(layer.layerMm, 'lengthMm', 1) },
     ],
     tells: [
+      'The 1000 here and in the steps below turns millimetres into metres.',
       'Round wires side by side touch along a line; the fillet makes that line a strip. Half a diameter is a modest fillet.',
       `One millimetre of overlap alone would let the current across through ${text(1000 / interfaceSPerM, 'resistanceOhm')}.`,
     ],
@@ -72,6 +81,7 @@ export const steps: readonly LessonStep[] = [
   },
   {
     id: 'made',
+    picture: made,
     title: 'The lap you make',
     asks: `Workmanship rules ask for three to six wire diameters. You take four, ${text(overlapMm, 'lengthMm', 2)}. What does that lap resist?`,
     working: { id: 'lapJointResistanceOhm', inputs: { ...pair, overlapMm } },
@@ -83,7 +93,7 @@ export const steps: readonly LessonStep[] = [
     ],
     tells: [
       `The lap has ${Math.round((100 * lapOhm) / plainOhm)} % of the plain wire’s resistance: along the overlap two conductors share the current.`,
-      'A reading of a good soldered lap is that of the wire. A lap that reads higher is not wetted or cracked; the solder’s own resistivity never explains it.',
+      'A reading of a good soldered lap is no more than that of the wire. A lap that reads higher is not wetted or cracked; the solder’s own resistivity never explains it.',
     ],
   },
   {

@@ -16,7 +16,7 @@ export interface AskedQuantity {
   readonly whole?: boolean
   readonly optional?: boolean
   readonly example: string
-  /** The sensible case. */
+  /** The sensible case, as a bare number: its unit stands beside the field. */
   readonly typed: string
 }
 

@@ -51,7 +51,7 @@ function against(choice: SleeveChoice, write: Write): string {
   const reasons = choice.reasons.map(({ code, value = 0, limit = 0 }) => {
     if (code === 'does-not-slide-over') return `${write(value, 'lengthMm')} inside does not go over ${write(limit, 'lengthMm')}`
     if (code === 'does-not-grip') return `shrinks to ${write(value, 'lengthMm')} and stays loose on ${write(limit, 'lengthMm')}`
-    return `comes out ${write(value, 'lengthMm')} thick where ${write(limit, 'lengthMm')} is allowed`
+    return `is ${write(value, 'lengthMm')} outside after shrinking where ${write(limit, 'lengthMm')} is allowed`
   })
   return reasons.join('; ')
 }
@@ -85,7 +85,7 @@ function taken(choice: SleeveChoice, sleeve: Named, joint: Joint, facts: SleeveF
     id: 'sleeve',
     title: 'The sleeve to take',
     verdict: warned.length === 0 ? 'sound' : 'caution',
-    sentence: `Take ${sleeve.name}, cut ${write(cut(sleeve, joint), 'lengthMm')} long; it comes out ${write(choice.outsideMm, 'lengthMm')} thick.`,
+    sentence: `Take ${sleeve.name}, cut ${write(cut(sleeve, joint), 'lengthMm')} long; shrunk on, it is ${write(choice.outsideMm, 'lengthMm')} outside.`,
     values: [
       { name: 'inside as supplied', text: `${write(sleeve.suppliedInsideMm, 'lengthMm')}, ${percent(marginSupplied)} over the largest diameter` },
       {
@@ -105,7 +105,7 @@ function taken(choice: SleeveChoice, sleeve: Named, joint: Joint, facts: SleeveF
 }
 
 function none(choices: readonly SleeveChoice[], joint: Joint, write: Write): AnswerPart {
-  const limit = joint.outsideLimitMm === undefined ? '' : ` and comes out at most ${write(joint.outsideLimitMm, 'lengthMm')} thick`
+  const limit = joint.outsideLimitMm === undefined ? '' : ` and is at most ${write(joint.outsideLimitMm, 'lengthMm')} outside after shrinking`
   return {
     id: 'sleeve',
     title: 'The sleeve to take',
@@ -129,7 +129,7 @@ function others(choices: readonly SleeveChoice[], write: Write): AnswerPart {
     sentence: choices.length === 0 ? 'Nothing else is ticked.' : counted,
     values: choices.map((choice) => ({
       name: choice.sleeve.name ?? '',
-      text: choice.fits ? `fits, ${write(choice.outsideMm, 'lengthMm')} thick` : against(choice, write),
+      text: choice.fits ? `fits, ${write(choice.outsideMm, 'lengthMm')} outside` : against(choice, write),
     })),
     notes: [],
   }

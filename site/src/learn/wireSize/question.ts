@@ -65,7 +65,7 @@ export const wireSizeQuestion: Question<WireSizeFacts> = {
           low: 0.05,
           high: thickestMm2,
           example: '1 mm²',
-          typed: '1 mm²',
+          typed: '1',
         },
         {
           kind: 'choice',
@@ -93,7 +93,7 @@ export const wireSizeQuestion: Question<WireSizeFacts> = {
           low: 0,
           high: 10,
           example: '0.6 mm',
-          typed: '0.6 mm',
+          typed: '0.6',
         },
       ],
     },
@@ -110,7 +110,7 @@ export const wireSizeQuestion: Question<WireSizeFacts> = {
           low: -60,
           high: 200,
           example: '35 °C',
-          typed: '35 °C',
+          typed: '35',
         },
         {
           kind: 'quantity',
@@ -141,9 +141,9 @@ export const wireSizeQuestion: Question<WireSizeFacts> = {
           aboveLow: true,
           high: 500,
           example: '4.5 A',
-          typed: '4.5 A',
+          typed: '4.5',
         },
-        { kind: 'quantity', id: 'out', title: 'Wire out', quantity: 'lengthM', unit: 'm', low: 0, high: 500, example: '4 m', typed: '4 m' },
+        { kind: 'quantity', id: 'out', title: 'Wire out', quantity: 'lengthM', unit: 'm', low: 0, high: 500, example: '4 m', typed: '4' },
         {
           kind: 'quantity',
           id: 'back',
@@ -154,7 +154,7 @@ export const wireSizeQuestion: Question<WireSizeFacts> = {
           low: 0,
           high: 500,
           example: '4 m',
-          typed: '4 m',
+          typed: '4',
         },
         {
           kind: 'quantity',
@@ -167,7 +167,7 @@ export const wireSizeQuestion: Question<WireSizeFacts> = {
           aboveLow: true,
           high: 60,
           example: '0.36 V',
-          typed: '0.36 V',
+          typed: '0.36',
         },
         {
           kind: 'choice',
