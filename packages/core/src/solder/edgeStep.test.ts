@@ -100,6 +100,43 @@ describe('the edge within a step', () => {
     expect(one.found[0]).toBeCloseTo(value, 5)
   })
 
+  test('a place is found to the last digits in a dozen looks, by wires slow and quick, early and late in the step', () => {
+    let cases = 0
+    let looks = 0
+    for (const rate of [0.5, 3, 30, 300, 3000]) {
+      for (const [start, b, c] of [
+        [10, 20, -5],
+        [0, 300, -250],
+        [100, -150, 60],
+      ] as const) {
+        let asked = 0
+        const counted: WireModes = {
+          ...modes,
+          ratesPerS: Float64Array.of(rate),
+          coupling: Float64Array.of(0.4 * rate),
+          get edge() {
+            asked++
+            return Float64Array.of(2)
+          },
+        }
+        const one = newEdgeStep(counted, 0, Float64Array.of(7))
+        Object.assign(one, { durationS: 0.8, start, first: start + b * firstStage + c * firstStage ** 2, last: start + b + c })
+        const [rise = 0, , last = 0] = ends(one)
+        for (const share of [0.001, 0.1, 0.5, 0.9, 0.999]) {
+          asked = 0
+          const value = rise + (last - rise) * share
+          const place = placeOf(one, 0, value, 0, rise, 1, last)
+          cases++
+          looks += asked
+          expect(asked).toBeLessThanOrEqual(20)
+          edgeWithin(one, place)
+          expect(Math.abs(((one.found[0] ?? 0) - value) / (one.found[1] ?? 0))).toBeLessThan(1e-12)
+        }
+      }
+    }
+    expect(looks / cases).toBeLessThan(12.5)
+  })
+
   test('the share above its limit, from either side', () => {
     const one = step(0.8)
     const [rise = 0, slope = 0, last = 0, slopeLast = 0] = ends(one)

@@ -1,0 +1,126 @@
+import { describe, expect, test } from 'vitest'
+import { finAdmittance } from './finAdmittance.ts'
+import type { Wire } from './finZones.ts'
+import { exchange, X } from './heatExchange.ts'
+import type { HeatModel, HeatSource, HeatTube } from './heatModel.ts'
+import { steadyJoint } from './steadyJoint.ts'
+import { constantFilm } from './streamFilm.ts'
+
+const wire: Wire = {
+  tails: 1,
+  conductanceWM: 391e-6,
+  stubM: 0.006,
+  bareStoreJPerMK: 3.4,
+  insulatedStoreJPerMK: 5.9,
+  bareLossWPerMK: 0.06,
+  insulatedLossWPerMK: 0.1,
+  swept: null,
+  clip: null,
+  limitRiseK: 80,
+  outerShare: 1,
+  sweptOuterShare: 1,
+}
+const swept: Wire = { ...wire, tails: 2, swept: { toM: 0.01, bareLossWPerMK: 0.7, insulatedLossWPerMK: 0.5, riseK: 300 } }
+const cooled: Wire = { ...wire, clip: { atM: 0.004, resistanceKPerW: 8, riseK: -30 } }
+const warmed: Wire = { ...wire, clip: { atM: 0.004, resistanceKPerW: 0, riseK: 400 } }
+const model = (source: HeatSource, wires: readonly Wire[]): HeatModel => ({
+  ambientC: 20,
+  source,
+  surfaceM2: 80e-6,
+  filmWPerM2K: 15,
+  emissivity: 0.3,
+  capacityJPerK: 0.06,
+  melt: { solidusRiseK: 163, liquidusRiseK: 170, latentJ: 2 },
+  wettedRiseK: 200,
+  wires,
+  wireOf: wires.map((_, k) => k),
+  toolOffS: 1,
+  observeS: 2,
+  sampleTimesS: [],
+  accuracy: 1,
+})
+const iron: HeatSource = { kind: 'iron', setRiseK: 340, maximumW: 500, resistanceKPerW: 5 }
+const tube: HeatTube = {
+  kind: 'tube',
+  airRiseK: 330,
+  film: constantFilm(140),
+  stillFilmWPerM2K: 12,
+  emissivity: 0.8,
+  outsideM2: 390e-6,
+  capacityJPerK: 0.3,
+  recoveryRiseK: 900,
+  gripped: false,
+  tightWPerK: 0.04,
+  gapM: 0.1,
+  gapAir: constantFilm(0.03),
+  gapM2: 60e-6,
+  gapEmissivity: 0.9,
+}
+
+/** What the joint gains and its wires take, which must be the same. */
+function missW(one: HeatModel, source: HeatSource, limited: boolean, rise: number, body: number): number {
+  const out = new Float64Array(8)
+  exchange(one, source, limited, rise, body, out)
+  return one.wires.reduce((sum, each) => {
+    const { admittanceWPerK, offsetW } = finAdmittance(each, true)
+    return sum - each.tails * (admittanceWPerK * rise - offsetW)
+  }, out[X.joint] ?? Number.NaN)
+}
+
+describe('the steady joint', () => {
+  test.each<[string, HeatSource, readonly Wire[], boolean]>([
+    ['an iron', iron, [wire, cooled], false],
+    ['an iron at its limit', { ...iron, maximumW: 3 }, [wire, { ...wire, stubM: 0.02, tails: 2 }], true],
+    ['a stream on joint and wires', { kind: 'air', airRiseK: 330, film: constantFilm(150) }, [swept, wire], false],
+    ['nothing but a clip colder than the surroundings', { kind: 'none' }, [cooled], false],
+    ['a clip hotter than the iron', { ...iron, setRiseK: 100 }, [warmed, wire], false],
+    ['an iron colder than the surroundings', { ...iron, setRiseK: -40 }, [wire], false],
+  ])('%s: what comes in goes out by surface and wires', (_name, source, wires, limited) => {
+    const one = model(source, wires)
+    const { riseK, edgeRiseK } = steadyJoint(one)
+    expect(Math.abs(missW(one, source, limited, riseK, 0))).toBeLessThan(1e-9)
+    wires.forEach((each, w) => {
+      const { edgeOffsetK, edgeSlope } = finAdmittance(each, true)
+      expect(edgeRiseK[w]).toBeCloseTo(edgeOffsetK + edgeSlope * riseK, 9)
+    })
+  })
+
+  test('a tip with mass ends where one without does, free or at its limit', () => {
+    for (const maximumW of [500, 3]) {
+      const heavy: HeatSource = { kind: 'heavy-iron', setRiseK: 340, maximumW, tipResistanceKPerW: 2, contactResistanceKPerW: 3, capacityJPerK: 1 }
+      expect(steadyJoint(model(heavy, [wire])).riseK).toBeCloseTo(steadyJoint(model({ ...iron, maximumW }, [wire])).riseK, 9)
+    }
+  })
+
+  /** The tube's own balance, between stream and joint. */
+  const tubeFor = (one: HeatModel, source: HeatTube, rise: number): number => {
+    const out = new Float64Array(8)
+    let [low, high] = [0, 330]
+    for (let k = 0; k < 200; k++) {
+      const body = (low + high) / 2
+      exchange(one, source, false, rise, body, out)
+      if ((out[X.body] ?? 0) > 0) low = body
+      else high = body
+    }
+    return low
+  }
+
+  test.each([
+    ['that hangs loose', tube, false],
+    ['that recovers on the way', { ...tube, recoveryRiseK: 60 }, true],
+  ] as const)('a tube %s: stream, tube, joint and wires in a row', (_name, source, gripped) => {
+    const one = model(source, [wire, wire])
+    const { riseK } = steadyJoint(one)
+    const ends = { ...source, gripped }
+    expect(Math.abs(missW(one, ends, false, riseK, tubeFor(one, ends, riseK)))).toBeLessThan(1e-8)
+  })
+
+  test('a tube recovers where it comes to its temperature, not short of it', () => {
+    const loose = model(tube, [wire])
+    const at = tubeFor(loose, tube, steadyJoint(loose).riseK)
+    const rise = (recoveryRiseK: number): number => steadyJoint(model({ ...tube, recoveryRiseK }, [wire])).riseK
+    expect(rise(at + 1e-6)).toBeCloseTo(steadyJoint(loose).riseK, 9)
+    expect(rise(at - 1e-6)).toBeCloseTo(steadyJoint(model({ ...tube, gripped: true }, [wire])).riseK, 9)
+    expect(Math.abs(rise(at - 1e-6) - rise(at + 1e-6))).toBeGreaterThan(1)
+  })
+})
