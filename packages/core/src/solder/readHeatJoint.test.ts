@@ -26,7 +26,7 @@ const joint: HeatJointInput = {
   toolOffS: 2,
 }
 /** A wall that lets so little through that the film does not tell in its loss. */
-const thick = { insulationConductivityWPerMK: 1e-9, insulationFilmWPerM2K: 5e6 }
+const thick = { diameterMm: 1e-6, insulationOutsideMm: 500, insulationConductivityWPerMK: 1e-9, insulationFilmWPerM2K: 5e6 }
 const clip = { distanceMm: 4, resistanceKPerW: 8, temperatureC: 23 }
 
 describe('wires that are alike share one solution', () => {
@@ -74,6 +74,17 @@ describe('wires that are alike share one solution', () => {
   ])('not those that differ in %s alone', (_name, a, b) => {
     expect(wiresOf(a, b)).toBe(2)
     expect(wiresOf(b, a)).toBe(2)
+  })
+
+  test('a film under so thick a wall does not tell in the loss, only in what stands across it', () => {
+    const { wires } = readHeatJoint({
+      ...joint,
+      conductors: [
+        { ...side, ...thick },
+        { ...side, ...thick, insulationFilmWPerM2K: 1e7 },
+      ],
+    })
+    expect(wires[1]).toEqual({ ...wires[0], outerShare: wires[1]?.outerShare })
   })
 
   test('nor those that differ in what stands across the film of the stream, under a tube that keeps the stub still', () => {
