@@ -1,5 +1,37 @@
+import { readFileSync } from 'node:fs'
+import { basename } from 'node:path'
 import { defineConfig } from 'vitest/config'
+import { BaseSequencer, type TestSpecification } from 'vitest/node'
 import { packageAlias, root } from './vitest.config.ts'
+
+/** The one file that is mutated, where a room goes file by file. */
+const mutated = process.env.STRANDWISE_FILE
+const quick = process.env.STRANDWISE_QUICK !== undefined
+const docs = ['tests/docs/domains.test.ts', 'tests/docs/examples.test.ts']
+/** Whole runs against other methods, and searches by many runs: a file that has tests of its own meets them last. */
+const slow = ['heatJoint.ladder', 'heatJoint.golden', 'heatJointAdvice', 'heatJointBand', 'heatSolderSleeve', 'jointVolumes']
+
+const nameOf = (path: string): string => basename(path).replace(/(\.test)?\.ts$/, '')
+
+/** The docstrings of the room are those of its formulas; what lies beneath them has tests by itself. */
+function leftOut(file: string): readonly string[] {
+  const isFormula = readFileSync(root + file, 'utf8').includes('@domain')
+  const ownName = nameOf(file)
+  const aim = ownName.startsWith('advice') ? 'heatJointAdvice' : ownName
+  return [...(isFormula ? [] : docs), ...slow.filter((name) => name !== aim).map((name) => `**/${name}.test.ts`)]
+}
+
+/** The mutated file's own test first, then the quickest of the last run: most mutants die at once, and a dead one meets no further test. */
+class QuickFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const isOwn = ({ moduleId }: TestSpecification): boolean => mutated !== undefined && nameOf(moduleId) === nameOf(mutated)
+    const timeOf = (file: TestSpecification): number => (isOwn(file) ? -1 : (this.ctx.cache.getTestSpecificationResult(file)?.duration ?? 0))
+    return files
+      .map((file) => ({ file, time: timeOf(file) }))
+      .sort((a, b) => a.time - b.time)
+      .map(({ file }) => file)
+  }
+}
 
 /** The tests that judge the mutants of one room: its own, and the generated ones of its docstrings. */
 export default defineConfig({
@@ -7,8 +39,10 @@ export default defineConfig({
   resolve: { alias: packageAlias },
   test: {
     environment: 'node',
-    setupFiles: ['tests/propertySeed.ts'],
+    setupFiles: ['tests/propertySeed.ts', 'tests/prove/mutationSetup.ts'],
     testTimeout: 60_000,
-    include: [`${process.env.STRANDWISE_ROOM ?? 'packages'}/**/*.test.ts`, 'tests/docs/domains.test.ts', 'tests/docs/examples.test.ts'],
+    sequence: { sequencer: QuickFirst },
+    include: [`${process.env.STRANDWISE_ROOM ?? 'packages'}/**/*.test.ts`, ...docs],
+    exclude: mutated !== undefined && quick ? [...leftOut(mutated)] : [],
   },
 })

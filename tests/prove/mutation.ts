@@ -1,13 +1,16 @@
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Stryker } from '@stryker-mutator/core'
 import { entries } from '../docs/entries.ts'
 import { root } from '../repository/tree.ts'
-import type { PartResult } from './results.ts'
+import { judge, type Mutant } from './equivalent.ts'
+import { type PartResult, sourcesHash } from './results.ts'
 
 /** Rooms whose code decides something; tables, materials and rules are data, which the tests of data and the references check. */
 const data = new Set(['materials', 'rules'])
+/** A changed file runs some thirty times slower, and here a test takes thousands of steps: by single files the others keep their speed. */
+const byFile = new Set(['core/solder', 'core/joint', 'core/ampacity'])
 /** A room whose tests let more than this share of its mutants live is not proven. */
 const least = 80
 const shown = 60
@@ -18,30 +21,85 @@ export function rooms(): readonly string[] {
   return [...core.map((entry) => `core/${entry.name}`), 'working/quantity', 'working/uncertainty']
 }
 
-interface Mutant {
-  readonly status: string
-  readonly mutatorName: string
-  readonly replacement?: string
-  readonly fileName: string
-  readonly location: { readonly start: { readonly line: number } }
-}
-
 /** Changes the room's code in small ways, one at a time, and sees whether a test of the room notices. */
 export async function mutate(room: string, say: (text: string) => void): Promise<PartResult> {
   const [name = '', folder = ''] = room.split('/')
-  process.env.STRANDWISE_ROOM = `packages/${name}/src/${folder}`
+  const place = `packages/${name}/src/${folder}`
+  process.env.STRANDWISE_ROOM = place
   // The docstrings of this room alone, read before anything is changed: those of another room don't judge it.
   const own = entries().filter((entry) => entry.package === name && entry.room === folder)
   const kept = mkdtempSync(join(tmpdir(), 'strandwise-mutation-'))
   process.env.STRANDWISE_ENTRIES = join(kept, 'entries.json')
   writeFileSync(process.env.STRANDWISE_ENTRIES, JSON.stringify({ entries: own }))
   process.chdir(root)
-  say(`${room}: mutating`)
+  try {
+    if (byFile.has(room)) return summary(room, await fileByFile(room, place, say))
+    say(`${room}: mutating`)
+    return summary(room, await run([`${place}/**/*.ts`, '!**/*.test.ts', '!**/index.ts', '!**/inner.ts']))
+  } finally {
+    delete process.env.STRANDWISE_ENTRIES
+    rmSync(kept, { recursive: true, force: true })
+  }
+}
+
+/** Where an interrupted room leaves what its files came to, for these sources alone. */
+const halfwayFile = `${root}tests/results/local/mutation.json`
+
+interface Halfway {
+  readonly sources: string
+  readonly files: Record<string, readonly Mutant[]>
+}
+
+function halfway(sources: string): Halfway {
+  const found = existsSync(halfwayFile) ? (JSON.parse(readFileSync(halfwayFile, 'utf8')) as Halfway) : null
+  return found?.sources === sources ? found : { sources, files: {} }
+}
+
+/** One file after the other; what an interrupted run has done is not done again. */
+async function fileByFile(room: string, place: string, say: (text: string) => void): Promise<readonly Mutant[]> {
+  const names = readdirSync(root + place).filter((file) => file.endsWith('.ts') && !/(\.test|^index|^inner)\.ts$/.test(file))
+  const state = halfway(sourcesHash())
+  for (const [index, name] of names.entries()) {
+    const file = `${place}/${name}`
+    if (state.files[file] !== undefined) continue
+    say(`${room}: ${index + 1} of ${names.length}, ${name}`)
+    state.files[file] = await mutateFile(file)
+    mkdirSync(`${root}tests/results/local`, { recursive: true })
+    writeFileSync(halfwayFile, JSON.stringify(state))
+  }
+  const mutants = names.flatMap((name) => state.files[`${place}/${name}`] ?? [])
+  // The room is done: asked for once more, it runs once more.
+  for (const name of names) delete state.files[`${place}/${name}`]
+  writeFileSync(halfwayFile, JSON.stringify(state))
+  return mutants
+}
+
+/** First by the quick tests; only what they let live meets the slow ones, which a mutant that never ends would hold up longest. */
+async function mutateFile(file: string): Promise<readonly Mutant[]> {
+  process.env.STRANDWISE_FILE = file
+  process.env.STRANDWISE_QUICK = 'yes'
+  try {
+    const first = await run([file], 4_000)
+    const lives = first.filter(isAlive)
+    if (lives.length === 0) return first
+    delete process.env.STRANDWISE_QUICK
+    // A range counts its columns from 0, a report from 1.
+    const second = await run(lives.map(({ location: { start, end } }) => `${file}:${start.line}:${start.column - 1}-${end.line}:${end.column}`))
+    const key = ({ location, mutatorName, replacement }: Mutant): string => JSON.stringify([location, mutatorName, replacement])
+    const again = new Map(second.map((mutant) => [key(mutant), mutant]))
+    return first.map((mutant) => (isAlive(mutant) ? (again.get(key(mutant)) ?? mutant) : mutant))
+  } finally {
+    delete process.env.STRANDWISE_FILE
+    delete process.env.STRANDWISE_QUICK
+  }
+}
+
+async function run(mutate: string[], timeoutMS = 10_000): Promise<readonly Mutant[]> {
   const stryker = new Stryker({
-    mutate: [`packages/${name}/src/${folder}/**/*.ts`, '!**/*.test.ts', '!**/index.ts', '!**/inner.ts'],
+    mutate,
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
-    vitest: { configFile: 'tests/vitest.mutation.config.ts', related: false },
+    vitest: { configFile: 'tests/vitest.mutation.config.ts', related: process.env.STRANDWISE_FILE !== undefined },
     coverageAnalysis: 'perTest',
     // A value of a module is computed once, before any test: the tests of data and the references check those.
     ignoreStatic: true,
@@ -50,33 +108,47 @@ export async function mutate(room: string, say: (text: string) => void): Promise
     ignorePatterns: ['site', 'tests/results', '**/dist'],
     tempDirName: '.stryker-tmp',
     concurrency: 2,
-    timeoutMS: 10_000,
+    timeoutMS,
+    timeoutFactor: 1.2,
     reporters: [],
     logLevel: 'error',
     fileLogLevel: 'off',
     allowConsoleColors: false,
   } as ConstructorParameters<typeof Stryker>[0])
-  try {
-    return summary(room, (await stryker.runMutationTest()) as readonly Mutant[])
-  } finally {
-    delete process.env.STRANDWISE_ENTRIES
-    rmSync(kept, { recursive: true, force: true })
-  }
+  const mutants = (await stryker.runMutationTest()) as readonly Mutant[]
+  // Only what the report needs: the state of an interrupted run is read back.
+  return mutants.map(({ status, mutatorName, replacement = '', fileName, location }) => ({
+    status,
+    mutatorName,
+    replacement,
+    fileName: fileName.slice(fileName.indexOf('packages/')),
+    location,
+  }))
+}
+
+function isAlive({ status }: Mutant): boolean {
+  return status === 'Survived' || status === 'NoCoverage'
 }
 
 function summary(room: string, mutants: readonly Mutant[]): PartResult {
   const count = (...statuses: readonly string[]): number => mutants.filter(({ status }) => statuses.includes(status)).length
   const caught = count('Killed', 'Timeout')
-  const alive = mutants.filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
+  const alive = mutants.filter(isAlive)
   const score = (100 * caught) / Math.max(1, caught + alive.length)
-  const lines = alive.slice(0, shown).map(({ fileName, location, mutatorName, replacement, status }) => {
-    const file = fileName.slice(fileName.indexOf('packages/'))
-    return `- ${file}:${location.start.line} ${mutatorName}${status === 'NoCoverage' ? ' (no test comes here)' : ''}: \`${(replacement ?? '').replace(/\s+/g, ' ').slice(0, 80)}\``
+  const { judged, unmatched } = judge(room, alive)
+  // Those that no reason is known for come first.
+  const sorted = [...judged].sort((a, b) => Number(a.reason !== null) - Number(b.reason !== null))
+  const lines = sorted.slice(0, shown).map(({ mutant: { fileName, location, mutatorName, replacement, status }, reason }) => {
+    const change = `\`${replacement.replace(/\s+/g, ' ').slice(0, 80)}\``
+    return `- ${fileName}:${location.start.line} ${mutatorName}${status === 'NoCoverage' ? ' (no test comes here)' : ''}: ${change}${reason === null ? '' : `. ${reason}`}`
   })
   const details = [
-    `${caught} caught, ${alive.length} alive, ${count('Ignored')} left out (words, and values computed once), ${count('CompileError', 'RuntimeError')} that don't run.`,
+    `${caught} caught, ${alive.length} alive (${judged.filter(({ reason }) => reason !== null).length} of them for a reason that is known), ${count('Ignored')} left out (words, and values computed once), ${count('CompileError', 'RuntimeError')} that don't run.`,
     lines.join('\n'),
     alive.length > shown ? `and ${alive.length - shown} more` : '',
+    unmatched.length > 0
+      ? `Reasons for which no mutant lives any more:\n\n${unmatched.map(({ file, line, replacement }) => `- ${file}, \`${line}\`: \`${replacement}\``).join('\n')}`
+      : '',
   ]
   return {
     ok: score >= least && mutants.length > 0,
