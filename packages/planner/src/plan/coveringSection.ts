@@ -36,7 +36,7 @@ function nameOf(sleeve: Sleeve): string {
 const reasonWords: Readonly<Record<string, string>> = {
   'does-not-slide-over': 'does not slide over the joint',
   'does-not-grip': 'stays loose on the insulation',
-  'outside-too-large': 'comes out thicker than the housing passes',
+  'outside-too-large': 'comes out larger than the housing passes',
 }
 
 function inWords(reason: Reason): string {

@@ -81,7 +81,7 @@ function fourWireFinding(draft: SectionDraft, reading: JobReading, facts: JobFac
   const verdict: ProofVerdict = interval.high <= limitOhm ? 'passes' : interval.low > limitOhm ? 'fails' : 'cannot tell'
   return {
     verdict,
-    text: `${ohm(reading.value)} with four wires, ${stretch(reading)}: between ${span(Math.max(0, interval.low), interval.high, ohm)}; ${ohm(limitOhm)} is allowed there: ${verdict === 'cannot tell' ? 'too near the limit to tell' : `it ${verdict}`}.`,
+    text: `${ohm(reading.value)} with four wires, ${stretch(reading)}: ${span(Math.max(0, interval.low), interval.high, ohm)}; ${ohm(limitOhm)} is allowed there: ${verdict === 'cannot tell' ? 'too near the limit to tell' : `it ${verdict}`}.`,
   }
 }
 
