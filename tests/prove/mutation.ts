@@ -11,8 +11,8 @@ import { type PartResult, sourcesHash } from './results.ts'
 const data = new Set(['materials', 'rules'])
 /** A changed file runs some thirty times slower, and here a test takes thousands of steps: by single files the others keep their speed. */
 const byFile = new Set(['core/solder', 'core/joint', 'core/ampacity'])
-/** A room whose tests let more than this share of its mutants live is not proven. */
-const least = 80
+/** A room whose tests catch less than this share of its mutants, in %, is not proven; the models of the joint and of its heating are held closer. */
+const least = (room: string): number => (room === 'core/solder' || room === 'core/joint' ? 90 : 80)
 const shown = 60
 
 /** The rooms of core that are proven by mutation, and the quantities of working. */
@@ -151,7 +151,7 @@ function summary(room: string, mutants: readonly Mutant[]): PartResult {
       : '',
   ]
   return {
-    ok: score >= least && mutants.length > 0,
+    ok: score >= least(room) && mutants.length > 0,
     summary: `${score.toFixed(1)} % of ${caught + alive.length} mutants caught in ${room}`,
     details: details.filter((one) => one !== '').join('\n\n'),
   }
