@@ -28,9 +28,8 @@ export const assumed = {
   nozzleMm: { value: 20, why: 'a nozzle of common width, or a small reflector' },
   overlapDiameters: { value: 4, why: 'inside the 3 to 6 wire diameters of the spaceflight workmanship standard' },
   solderLayerMm: { value: 0.1, why: 'solder between two wires pressed together' },
-  platingLimitC: {
+  tinPlatingLimitC: {
     value: 150,
-    of: 'its tin plating',
     source: { status: 'from memory', source: 'tin plating grows into the copper above some 150 °C' } satisfies Provenance,
   },
   barrelMm: { value: 25, why: 'a common butt splice, end to end' },

@@ -1,4 +1,13 @@
-import { type InsulationName, insulation, knownNominal, type MetalName, resistanceOhmPerM, strandedDiameterMm, type WireHeat } from '@strandwise/core'
+import {
+  type InsulationName,
+  insulation,
+  knownNominal,
+  type MetalName,
+  type Provenance,
+  resistanceOhmPerM,
+  strandedDiameterMm,
+  type WireHeat,
+} from '@strandwise/core'
 import type { RepairJob } from '../job/repairJob.ts'
 import { wireSize } from '../job/wireSize.ts'
 import type { PlanAssumption } from '../plan/repairPlan.ts'
@@ -22,8 +31,9 @@ export interface JobFacts {
   readonly insulationConductivityWPerMK: number
   /** What the wire stands for ever: the low end of the insulation's family, or its plating where that gives up first. */
   readonly limitC: number
-  /** Which of the two it is. */
+  /** Which of the two it is, and the source of the plating's: the insulation's stands with its material. */
   readonly limitOf: string
+  readonly limitSource: Provenance | null
   readonly layFactor: number
   readonly outLengthM: number
   readonly returnLengthM: number
@@ -37,6 +47,8 @@ export interface JobFacts {
   readonly coldestC: number
   readonly flexes: boolean
   readonly flammableVapour: boolean
+  /** Water comes there in some way. */
+  readonly wet: boolean
   readonly loadedInBundle: number
   readonly wire: Omit<WireHeat, 'ambientC'>
 }
@@ -56,10 +68,11 @@ function assumptionList(): { readonly list: PlanAssumption[]; readonly assume: A
   }
 }
 
-function limit(material: MetalName, insulationName: InsulationName, insulationC: number): Pick<JobFacts, 'limitC' | 'limitOf'> {
-  const { value, of } = assumed.platingLimitC
-  const platingC = material === 'tinned-copper' ? value : Number.POSITIVE_INFINITY
-  return platingC < insulationC ? { limitC: platingC, limitOf: of } : { limitC: insulationC, limitOf: `the lowest grade of ${insulationName}` }
+function limit(material: MetalName, insulationName: InsulationName, insulationC: number): Pick<JobFacts, 'limitC' | 'limitOf' | 'limitSource'> {
+  const { value, source } = assumed.tinPlatingLimitC
+  return material === 'tinned-copper' && value < insulationC
+    ? { limitC: value, limitOf: 'its tin plating', limitSource: source }
+    : { limitC: insulationC, limitOf: `the lowest grade of ${insulationName}`, limitSource: null }
 }
 
 /** Reads a job into facts. Nothing is guessed silently: each value that the job does not give stands in `assumptions`. */
@@ -137,6 +150,7 @@ export function jobFacts(job: RepairJob): JobFacts {
       false,
       'you smell and keep no fuel, gas or solvent there; if you do, nothing hot is used',
     ),
+    wet: surroundings.location !== 'dry',
     loadedInBundle: assume('wire.loadedInBundle', wire.loadedInBundle, 1, 'the lead runs by itself in free air'),
     wire: {
       areaMm2: size.areaMm2,

@@ -1,8 +1,11 @@
-import { knownNominal, type MethodName, type SolderName, solder, solderVolumeMm3 } from '@strandwise/core'
+import { knownNominal, type MethodName, type SolderName, solder, solderVolumeMm3, solderWireLengthMm } from '@strandwise/core'
 import { assumed } from './assumed.ts'
 import type { JobFacts } from './jobFacts.ts'
 
 export const solderedMethods: readonly MethodName[] = ['soldered-lap', 'soldered-lineman-splice', 'solder-sleeve']
+
+/** The solder wire that lengths are told for: a common one. */
+export const solderWireMm = 1
 
 /** The soldered joint that the job's method would make: two like wires side by side. */
 interface SolderedJoint {
@@ -10,6 +13,8 @@ interface SolderedJoint {
   /** Across both wires. */
   readonly widthMm: number
   readonly solderMm3: number
+  /** The same as so much solder wire, in whole mm. */
+  readonly solderLengthMm: number
   readonly alloy: SolderName
   readonly alloyOhmM: number
 }
@@ -27,10 +32,12 @@ export function solderedJoint(method: MethodName, facts: JobFacts): SolderedJoin
   const alloy = solder(name)
   // Gaps between the strands of both wires fill with solder as well.
   const strandVoidMm2 = Math.max(0, 2 * ((Math.PI / 4) * d * d - facts.areaMm2))
+  const solderMm3 = solderVolumeMm3({ overlapMm, diametersMm: [d, d], strandVoidMm2 })
   return {
     overlapMm,
     widthMm: 2 * d,
-    solderMm3: solderVolumeMm3({ overlapMm, diametersMm: [d, d], strandVoidMm2 }),
+    solderMm3,
+    solderLengthMm: Math.ceil(solderWireLengthMm({ volumeMm3: solderMm3, wireDiameterMm: solderWireMm })),
     alloy: name,
     alloyOhmM: knownNominal(alloy, 'resistivityOhmM', alloy.resistivityOhmM),
   }

@@ -1,4 +1,14 @@
-import { chooseSleeve, cutLengthMm, type MethodName, type Reason, recoveredWallMm, type Sleeve, sleeveMaterial, temperatureOrder } from '@strandwise/core'
+import {
+  chooseSleeve,
+  cutLengthMm,
+  type Interval,
+  type MethodName,
+  type Reason,
+  recoveredWallMm,
+  type Sleeve,
+  sleeveMaterial,
+  temperatureOrder,
+} from '@strandwise/core'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { alloyFor, solderedMethods } from '../facts/soldered.ts'
 import { jointLengthMm } from './jointSection.ts'
@@ -21,6 +31,11 @@ export interface Covering {
 /** Cover past each cut edge of insulation: two outer diameters, and 6 mm at the least. */
 function overlapEachSideMm(facts: JobFacts): number {
   return Math.max(6, 2 * facts.outsideMm)
+}
+
+/** What a sleeve has to cover, for its cut length. */
+function coverOf(facts: JobFacts, method: MethodName, longitudinalChange: number | Interval) {
+  return { jointMm: jointLengthMm(method, facts), overlapEachSideMm: overlapEachSideMm(facts), longitudinalChange }
 }
 
 function largestMm(facts: JobFacts, method: MethodName): number {
@@ -47,7 +62,6 @@ function inWords(reason: Reason): string {
 /** Which tube, how long, how thick after, whether it fits through the housing, and in which order heat may come. */
 export function coveringSection(facts: JobFacts, method: MethodName): Covering {
   const draft = new SectionDraft('covering')
-  const wet = facts.job.surroundings.location !== 'dry'
   const none = (section: PlanSection): Covering => ({ section, options: [], sleeve: null, cutMm: 0, needed: null })
   if (method === 'replace-the-run') return none(draft.say('sound', 'No joint to cover.').done())
   if (method === 'new-crimped-terminal') {
@@ -69,23 +83,19 @@ export function coveringSection(facts: JobFacts, method: MethodName): Covering {
     draft.say('caution', `No sleeve is named. Fetch ${wanted.needed.words}.`, rule('co-recovery-margin').source)
     return { section: draft.done(), options: [], sleeve: null, ...wanted }
   }
-  return fitted(draft, facts, method, stock, wet)
+  return fitted(draft, facts, method, stock)
 }
 
 /** A sleeve that would do, where none at hand is one. */
 function sleeveToFetch(facts: JobFacts, method: MethodName): { readonly needed: NonNullable<Covering['needed']>; readonly cutMm: number } {
-  const lined = facts.job.surroundings.location !== 'dry'
+  const lined = facts.wet
   const { longitudinalChange } = sleeveMaterial(lined ? 'polyolefin-adhesive-lined' : 'polyolefin')
-  const cutMm = cutLengthMm({
-    jointMm: jointLengthMm(method, facts),
-    overlapEachSideMm: overlapEachSideMm(facts),
-    longitudinalChange: longitudinalChange ?? 0,
-  })
+  const cutMm = cutLengthMm(coverOf(facts, method, longitudinalChange ?? 0))
   const words = `${lined ? 'adhesive-lined ' : ''}heat-shrink sleeve that slides over ${mm(largestMm(facts, method))} and recovers to less than ${mm(0.8 * facts.outsideMm)}`
   return { needed: { words, lined }, cutMm }
 }
 
-function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock: readonly Sleeve[], wet: boolean): Covering {
+function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock: readonly Sleeve[]): Covering {
   const outsideLimitMm = facts.job.terminal?.housingHoleMm
   const inputs = {
     largestMm: largestMm(facts, method),
@@ -97,7 +107,7 @@ function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock:
   draft.working('chooseSleeve', inputs)
   const options = ranked.map((item): PlanOption => {
     const order = orderFinding(item.sleeve, facts, method)
-    const lining: PlanVerdict = wet && item.sleeve.material !== 'polyolefin-adhesive-lined' ? 'caution' : 'sound'
+    const lining: PlanVerdict = facts.wet && item.sleeve.material !== 'polyolefin-adhesive-lined' ? 'caution' : 'sound'
     return {
       of: 'sleeve',
       name: nameOf(item.sleeve),
@@ -113,7 +123,7 @@ function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock:
   const chosen = ranked[index]
   const option = options[index]
   if (chosen === undefined || option === undefined) return { section: draft.done(), options, sleeve: null, cutMm: 0, needed: null }
-  const length = { jointMm: jointLengthMm(method, facts), overlapEachSideMm: overlapEachSideMm(facts), longitudinalChange: chosen.sleeve.longitudinalChange }
+  const length = coverOf(facts, method, chosen.sleeve.longitudinalChange)
   const cutMm = cutLengthMm(length)
   draft.working('cutLengthMm', length)
   draft.say(option.verdict, `${option.name}: ${option.reasons.join('; ')}.`, rule('co-size-rule').source)
@@ -137,7 +147,7 @@ function fitted(draft: SectionDraft, facts: JobFacts, method: MethodName, stock:
       )
     seal(draft, facts, chosen.outsideMm)
   }
-  if (wet) draft.say('sound', rule('me-wet-seal').statement, rule('me-wet-seal').source)
+  if (facts.wet) draft.say('sound', rule('me-wet-seal').statement, rule('me-wet-seal').source)
   if (chosen.fits) return { section: draft.done(), options, sleeve: chosen.sleeve, cutMm, needed: null }
   const wanted = sleeveToFetch(facts, method)
   draft.say(option.verdict, `Fetch ${wanted.needed.words}.`, rule('co-recovery-margin').source)

@@ -3,9 +3,12 @@ import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { figure } from './rule.ts'
 
-/** Nearer to the plug than this a splice has no room for barrel, sleeve, tie and a straight piece of wire. */
-export function spliceNeedsMm(facts: JobFacts): number {
-  return facts.job.circuit.rules?.includes('aircraft') ? figure('cb-splice-12in', 'minDistanceMm') : figure('cb-too-near-for-splice', 'spliceNeedsMm')
+/** Nearer to the plug than this a splice has no room for barrel, sleeve, tie and a straight piece of wire; and the rule that says so. */
+export function spliceRoom(facts: JobFacts): { readonly needsMm: number; readonly rule: string } {
+  const [rule, key] = facts.job.circuit.rules?.includes('aircraft')
+    ? (['cb-splice-12in', 'minDistanceMm'] as const)
+    : (['cb-too-near-for-splice', 'spliceNeedsMm'] as const)
+  return { needsMm: figure(rule, key), rule }
 }
 
 /** An inserted length is at least this long, so that its splices lie clear of the plug and of each other. */

@@ -1,20 +1,19 @@
 import type { MethodName } from '@strandwise/core'
 import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
-import { cutBackFor, insertedMm, jointConsumesMm, slackInputs, spliceNeedsMm } from './cutBack.ts'
-import type { MethodChoice } from './methodSection.ts'
+import { cutBackFor, insertedMm, jointConsumesMm, slackInputs, spliceRoom } from './cutBack.ts'
 import { isSplice, methodTitles } from './methodTitles.ts'
 import { mm } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { figure, rule } from './rule.ts'
 import { SectionDraft } from './sectionDraft.ts'
 
-/** Cutting back to bright metal, and whether slack is left. */
-export function cutBackSection(facts: JobFacts, choice: MethodChoice, method: MethodName): PlanSection {
+/** Cutting back to bright metal, and whether slack is left; told as well for the way that the steps make, where that is another. */
+export function cutBackSection(facts: JobFacts, method: MethodName, advised: MethodName = method): PlanSection {
   const draft = new SectionDraft('cut-back')
   const { damage } = facts.job
   const splice = isSplice(method)
-  const needsMm = spliceNeedsMm(facts)
+  const room = spliceRoom(facts)
   const cut = cutBackFor(method, facts)
   draft.value('cut back', cut.cutBackMm, 'mm', assumed.ours)
   if (damage.discolouredMm === undefined && damage.kind !== 'broken')
@@ -29,16 +28,16 @@ export function cutBackSection(facts: JobFacts, choice: MethodChoice, method: Me
       `Cut back ${mm(cut.cutBackMm)}: ${method === 'new-crimped-terminal' ? `the ${mm(damage.fromTerminationMm)} between plug and break, ` : ''}the dark length and ${assumed.brightMarginMm.value} mm more, until every strand is bright all round.`,
       rule('cb-bright-metal').source,
     )
-  if (damage.kind === 'corroded' && facts.job.surroundings.location !== 'dry') draft.say('sound', rule('cb-wicking').statement, rule('cb-wicking').source)
+  if (damage.kind === 'corroded' && facts.wet) draft.say('sound', rule('cb-wicking').statement, rule('cb-wicking').source)
   if (damage.kind === 'overheated') draft.say('caution', rule('wp-overheated-wire').statement, rule('wp-overheated-wire').source)
   if (cut.cutBackMm > figure('cb-bright-metal', 'giveUpAfterMm'))
     draft.say('unsound', `More than ${figure('cb-bright-metal', 'giveUpAfterMm')} mm of dark wire: replace the run.`, rule('cb-bright-metal').source)
 
-  if (splice && damage.fromTerminationMm < needsMm) {
+  if (splice && damage.fromTerminationMm < room.needsMm) {
     draft.say(
       'unsound',
-      `The break is ${mm(damage.fromTerminationMm)} from the plug; a splice there wants ${needsMm} mm for its barrel, sleeve, a tie and a straight piece of wire. Fit a new terminal on sound wire, or set an inserted length whose splices lie further back, staggered.`,
-      rule(facts.job.circuit.rules?.includes('aircraft') ? 'cb-splice-12in' : 'cb-too-near-for-splice').source,
+      `The break is ${mm(damage.fromTerminationMm)} from the plug; a splice there wants ${room.needsMm} mm for its barrel, sleeve, a tie and a straight piece of wire. Fit a new terminal on sound wire, or set an inserted length whose splices lie further back, staggered.`,
+      rule(room.rule).source,
     )
   }
   draft.working('slackAfterCutBack', slackInputs(method, facts, cut.cutBackMm))
@@ -56,15 +55,14 @@ export function cutBackSection(facts: JobFacts, choice: MethodChoice, method: Me
       rule('wp-same-gauge').source,
     )
   } else draft.say('sound', `${balance}: enough.`, rule('cb-no-tension').source)
-  advised(draft, facts, choice, method)
+  if (advised !== method && advised !== 'replace-the-run') draft.say('sound', inAll(facts, advised))
   return draft.done()
 }
 
-/** The steps make the way advised: what it cuts back, where that is another. */
-function advised(draft: SectionDraft, facts: JobFacts, { considered, recommended }: MethodChoice, method: MethodName): void {
-  if (method !== considered || recommended === considered || recommended === 'replace-the-run') return
-  const { cutBackMm, leftMm, joints } = cutBackFor(recommended, facts)
-  const insertMm = insertedMm(recommended, facts)
+/** What another way cuts back in all. */
+function inAll(facts: JobFacts, method: MethodName): string {
+  const { cutBackMm, leftMm, joints } = cutBackFor(method, facts)
+  const insertMm = insertedMm(method, facts)
   const put = insertMm > 0 ? `${mm(insertMm)} put in with ${joints === 1 ? 'one splice' : 'two splices'}` : 'nothing put in'
-  draft.say('sound', `For the ${methodTitles[recommended]} of the steps: ${mm(cutBackMm)} cut back in all, ${mm(leftMm)} left, ${put}.`)
+  return `For the ${methodTitles[method]} of the steps: ${mm(cutBackMm)} cut back in all, ${mm(leftMm)} left, ${put}.`
 }

@@ -29,7 +29,7 @@ export function jointLengthMm(method: MethodName, facts: JobFacts): number {
   return assumed.barrelMm.value
 }
 
-function site(facts: JobFacts): JointSite {
+function siteOf(facts: JobFacts): JointSite {
   const side = {
     areaMm2: facts.areaMm2,
     material: facts.material,
@@ -45,13 +45,13 @@ interface JointLimits {
   readonly newOhm: number
   /** Once aged. */
   readonly agedOhm: number
-  /** By drop, temperature or as much wire as a joint may be worth, whichever comes first: beyond it the joint is to be made again. null where none is hot enough a place for any. */
+  /** By drop, temperature or as much wire as a joint may be worth, whichever comes first: beyond it the joint is to be made again. null where that leaves nothing beyond an aged joint. */
   readonly outerOhm: number | null
 }
 
 /** What the joint may measure, new and aged, and its outer limit. */
-export function jointLimits(method: MethodName, facts: JobFacts): JointLimits {
-  const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
+export function jointLimits(method: MethodName, facts: JobFacts, place: JointSite = siteOf(facts)): JointLimits {
+  const base = { ...place, jointLengthMm: jointLengthMm(method, facts) }
   const newOhm = acceptanceResistanceOhm({ ...base, plainWireMultiple: 1 }).resistanceOhm
   const agedOhm = figure('pr-mv-splice', 'agedMaxRatio') * newOhm
   const outer = acceptanceResistanceOhm({ ...base, limitC: facts.limitC, allowedDropV: jointShareOfDropV(facts) })
@@ -97,8 +97,9 @@ function predicted(draft: SectionDraft, method: MethodName, facts: JobFacts): nu
 export function jointSection(facts: JobFacts, { considered: method, recommended }: MethodChoice): PlanSection {
   const draft = new SectionDraft('joint')
   if (method === 'replace-the-run') return draft.say('sound', 'No joint: the run is replaced from terminal to terminal.', rule('cb-end-to-end').source).done()
-  const base = { ...site(facts), jointLengthMm: jointLengthMm(method, facts) }
-  const limits = jointLimits(method, facts)
+  const place = siteOf(facts)
+  const base = { ...place, jointLengthMm: jointLengthMm(method, facts) }
+  const limits = jointLimits(method, facts, place)
   draft.working('acceptanceResistanceOhm', { ...base, plainWireMultiple: 1 })
   draft.value('limit, new', limits.newOhm, 'Ω', rule('pr-mv-splice').source)
   draft.value('limit, aged', limits.agedOhm, 'Ω', rule('pr-mv-splice').source)
@@ -112,15 +113,21 @@ export function jointSection(facts: JobFacts, { considered: method, recommended 
       `A sound crimp measures at most as much as ${mm(base.jointLengthMm)} of its own wire: ${ohm(limits.newOhm)} new, ${ohm(limits.agedOhm)} once aged.`,
       rule('pr-mv-splice').source,
     )
-  warmth(draft, facts, method, { new: expectedOhm, outer: limits.outerOhm })
+  warmth(draft, facts, place, method, { new: expectedOhm, outer: limits.outerOhm })
   if (method !== recommended)
     draft.say('sound', `Joint, heat and covering are reckoned for the ${methodTitles[method]} you mean to make; the steps make a ${methodTitles[recommended]}.`)
   return draft.done()
 }
 
-function warmth(draft: SectionDraft, facts: JobFacts, method: MethodName, resistance: { readonly new: number; readonly outer: number | null }): void {
+function warmth(
+  draft: SectionDraft,
+  facts: JobFacts,
+  place: JointSite,
+  method: MethodName,
+  resistance: { readonly new: number; readonly outer: number | null },
+): void {
   try {
-    const inputs = { ...site(facts), jointResistanceOhm: resistance.new }
+    const inputs = { ...place, jointResistanceOhm: resistance.new }
     const bands = (['churchill-chu', 'morgan'] as const).map((correlation) => jointTemperatureC({ ...inputs, correlation }))
     const high = Math.max(...bands)
     draft.working('jointTemperatureC', inputs)
@@ -129,9 +136,12 @@ function warmth(draft: SectionDraft, facts: JobFacts, method: MethodName, resist
     if (high > facts.limitC)
       draft.say('unsound', `${settles}, above the ${degrees(facts.limitC)} of ${facts.limitOf}. Help the wire first: thicker, or out of the heat.`)
     else if (resistance.outer === null)
-      draft.say('caution', `${settles}, so near the ${degrees(facts.limitC)} of ${facts.limitOf} that no worse joint than a new one is allowed.`)
+      draft.say(
+        'caution',
+        `${settles}. What heat, drop and ${assumed.jointAsWireMm.value} mm of its wire allow leaves nothing beyond an aged joint: hold it to that.`,
+      )
     else {
-      const outerC = jointTemperatureC({ ...site(facts), jointResistanceOhm: resistance.outer })
+      const outerC = jointTemperatureC({ ...place, jointResistanceOhm: resistance.outer })
       draft.value('joint at its outer limit', outerC, '°C')
       draft.say('sound', `${settles}; at the outer limit of ${ohm(resistance.outer)} it would be ${degrees(outerC)}.`)
     }

@@ -2,7 +2,7 @@ import { assessMethods, galvanicDifferenceV, type MethodName, UnknownEntryError 
 import { methodContext } from '../facts/context.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedMethods } from '../facts/soldered.ts'
-import { cutBackFor, insertedMm, spliceNeedsMm } from './cutBack.ts'
+import { cutBackFor, insertedMm, spliceRoom } from './cutBack.ts'
 import { isSplice, methodTitles } from './methodTitles.ts'
 import type { PlanOption, PlanSection, PlanVerdict } from './repairPlan.ts'
 import { rule } from './rule.ts'
@@ -25,7 +25,7 @@ export interface MethodChoice {
 /** Each method with its verdict in this place, and the one that the plan takes. */
 export function chooseMethod(facts: JobFacts): MethodChoice {
   const assessed = assessMethods(methodContext(facts)).filter((item) => facts.job.methods?.includes(item.method) ?? true)
-  const nearPlug = facts.job.damage.fromTerminationMm < spliceNeedsMm(facts)
+  const nearPlug = facts.job.damage.fromTerminationMm < spliceRoom(facts).needsMm
   const options = assessed.map(
     (item): PlanOption => ({
       of: 'method',
@@ -37,16 +37,16 @@ export function chooseMethod(facts: JobFacts): MethodChoice {
   // Near a plug a splice gives way to the terminal, away from it the terminal to a splice; a new run always works, and comes after what can be done on conditions,
   // save where the wire bends at work: there no joint beats it.
   const order = ['suitable', 'conditional', 'unsuitable'] as const
-  const verdictIn = (method: MethodName) => order.indexOf(assessed.find((item) => item.method === method)?.verdict ?? 'suitable')
-  const rank = (item: (typeof assessed)[number]) => {
-    // A terminal on an inserted length is no better than the sealed splice that the length hangs on.
-    const onSplice = item.method === 'new-crimped-terminal' && insertedMm(item.method, facts) > 0
-    const lateness = Math.max(order.indexOf(item.verdict), onSplice ? verdictIn('crimped-and-sealed-butt-splice') : 0)
-    if (item.method === 'replace-the-run') return 10 * Math.max(lateness, 1) + (facts.flexes ? 0 : 9)
-    const meant = item.method === facts.job.intendedMethod ? 0 : 1
+  const verdictOfSealed = assessed.find((item) => item.method === 'crimped-and-sealed-butt-splice')?.verdict ?? 'suitable'
+  // A terminal on an inserted length is no better than the sealed splice that the length hangs on.
+  const terminalAtBest = insertedMm('new-crimped-terminal', facts) > 0 ? order.indexOf(verdictOfSealed) : 0
+  const rank = ({ method, verdict }: (typeof assessed)[number]) => {
+    const lateness = order.indexOf(verdict)
+    if (method === 'replace-the-run') return 10 * Math.max(lateness, 1) + (facts.flexes ? 0 : 9)
+    const meant = method === facts.job.intendedMethod ? 0 : 1
+    if (isSplice(method)) return 10 * lateness + (nearPlug ? 4 : 0) + meant
     // To fit a terminal far from the plug gives away all the wire between.
-    if (item.method === 'new-crimped-terminal' && !nearPlug) return 10 * Math.max(lateness, 1) + 8 + meant
-    return 10 * lateness + (nearPlug && isSplice(item.method) ? 4 : 0) + meant
+    return 10 * Math.max(lateness, terminalAtBest, nearPlug ? 0 : 1) + (nearPlug ? 0 : 8) + meant
   }
   const best = [...assessed].sort((a, b) => rank(a) - rank(b))[0]
   const recommended = best?.method ?? 'replace-the-run'
@@ -76,7 +76,7 @@ export function methodSection(facts: JobFacts, choice: MethodChoice): PlanSectio
     draft.say('sound', `Do instead: ${methodTitles[recommended]}${insert}.`)
   }
   metals(draft, facts)
-  if (facts.job.circuit.rules === undefined && facts.job.surroundings.location !== 'dry') {
+  if (facts.job.circuit.rules === undefined && facts.wet) {
     draft.say(
       'sound',
       `No body of rules is named. If small-craft rules bind you, say so: ${rule('me-boat-lap-and-sleeve').statement}`,
@@ -97,7 +97,7 @@ function metals(draft: SectionDraft, facts: JobFacts): void {
     for (const [name, differenceV] of pairs) {
       if (differenceV <= galvanicLimitV) continue
       draft.say(
-        facts.job.surroundings.location === 'dry' ? 'sound' : 'caution',
+        facts.wet ? 'caution' : 'sound',
         `${name}: the metals stand ${differenceV.toFixed(2)} V apart on the anodic index; above ${galvanicLimitV} V the baser one is eaten in the wet. Use like platings, or seal.`,
       )
     }

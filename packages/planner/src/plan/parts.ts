@@ -1,6 +1,6 @@
-import { type MethodName, solderWireLengthMm } from '@strandwise/core'
+import type { MethodName } from '@strandwise/core'
 import type { JobFacts } from '../facts/jobFacts.ts'
-import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
+import { solderedJoint, solderedMethods, solderWireMm } from '../facts/soldered.ts'
 import type { Covering } from './coveringSection.ts'
 import { insertedMm } from './cutBack.ts'
 import { methodTitles } from './methodTitles.ts'
@@ -27,8 +27,7 @@ export function partsFor(facts: JobFacts, method: MethodName, covering: Covering
   else if (covering.needed !== null) add(covering.needed.words, splices * Math.ceil(covering.cutMm), 'mm')
   if (solderedMethods.includes(method) && method !== 'solder-sleeve') {
     const joint = solderedJoint(method, facts)
-    const solderMm = solderWireLengthMm({ volumeMm3: joint.solderMm3, wireDiameterMm: 1 })
-    add(`${joint.alloy} solder wire of 1 mm, rosin-cored`, splices * Math.ceil(solderMm), 'mm')
+    add(`${joint.alloy} solder wire of ${solderWireMm} mm, rosin-cored`, splices * joint.solderLengthMm, 'mm')
   }
   return parts
 }

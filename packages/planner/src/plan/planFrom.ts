@@ -28,7 +28,7 @@ export function planFrom(facts: JobFacts) {
   const sections: readonly PlanSection[] = [
     readingsSection(facts),
     wireSection(facts),
-    cutBackSection(facts, choice, considered),
+    cutBackSection(facts, considered, recommended),
     methodSection(facts, choice),
     jointSection(facts, choice),
     heating.section,
@@ -41,11 +41,7 @@ export function planFrom(facts: JobFacts) {
   const coveringDone = same ? covering : coveringSection(facts, recommended)
   const done = same
     ? sections
-    : [
-        cutBackSection(facts, choice, recommended),
-        strainSection(facts, recommended),
-        ...sections.filter(({ id }) => id !== 'cut-back' && id !== 'strain-relief'),
-      ]
+    : [cutBackSection(facts, recommended), strainSection(facts, recommended), ...sections.filter(({ id }) => id !== 'cut-back' && id !== 'strain-relief')]
   return {
     verdict: worst(...sections.map((section) => section.verdict)) as PlanVerdict,
     considered,

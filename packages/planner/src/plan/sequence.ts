@@ -5,12 +5,8 @@ import { insertedMm } from './cutBack.ts'
 import { joiningSteps } from './joiningSteps.ts'
 import { mm, volt } from './print.ts'
 import { jointShareOfDropV } from './readingsSection.ts'
-import type { PlanSection, PlanStep, PlanValue } from './repairPlan.ts'
-
-const valuesOf = (sections: readonly PlanSection[], id: string, names: readonly string[]): readonly PlanValue[] =>
-  (sections.find((section) => section.id === id)?.values ?? []).filter((value) => names.includes(value.name))
-
-const step = (text: string, check: string, values: readonly PlanValue[] = []): PlanStep => ({ text, check, values })
+import type { PlanSection, PlanStep } from './repairPlan.ts'
+import { step, valuesOf } from './step.ts'
 
 const switchedOff = step(
   'Switch off, take the source off the wire, and prove the wire dead at the place of work.',
@@ -126,8 +122,7 @@ function afterwards(facts: JobFacts, method: MethodName, sections: readonly Plan
       valuesOf(sections, 'strain-relief', ['least bend radius']),
     ),
   )
-  if (facts.job.surroundings.location !== 'dry')
-    steps.push(step('Leave a drip loop below the plug.', 'Water drops off at the lowest point, not into the seal.'))
+  if (facts.wet) steps.push(step('Leave a drip loop below the plug.', 'Water drops off at the lowest point, not into the seal.'))
   steps.push(step('With the load unplugged, read ohms from feed to return and to the frame.', 'No short, right polarity.'))
   if (unmended !== undefined)
     steps.push(

@@ -100,6 +100,13 @@ describe('limits', () => {
     expect(section(job, 'joint').verdict).toBe('unsound')
   })
 
+  test('where 100 mm of a thick wire leave nothing beyond an aged joint, it is not the heat that is blamed', () => {
+    const { strandCount: _, insulationThicknessMm: __, ...thick } = { ...wire, areaMm2: 95 }
+    const { fuseA: _a, fuseSeries: _s, fuseDistanceM: _d, ...unfused } = circuit
+    const job: RepairJob = { ...trailerTailLamp, circuit: unfused, wire: thick, load: { currentA: 100 }, intendedMethod: 'soldered-lap' }
+    expect(section(job, 'joint').text).toMatch(/settles at \d+ °C\. What heat, drop and 100 mm of its wire allow leaves nothing beyond an aged joint/)
+  })
+
   test('tin plating ends before PTFE does, and is told to be from memory', () => {
     const job: RepairJob = { ...trailerTailLamp, wire: { ...wire, insulation: 'PTFE', material: 'tinned-copper' } }
     expect(section(job, 'wire-and-protection').text).toMatch(/150 °C of its tin plating/)

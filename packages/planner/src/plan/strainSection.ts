@@ -31,7 +31,7 @@ export function strainSection(facts: JobFacts, method: MethodName): PlanSection 
     splice ? rule('sr-ties-splice-ends').statement : rule('sr-first-tie-distance').statement,
     rule(splice ? 'sr-ties-splice-ends' : 'sr-first-tie-distance').source,
   )
-  if (facts.job.surroundings.location !== 'dry') {
+  if (facts.wet) {
     draft.say('sound', 'Let the lead hang in a drip loop below the plug, so that water drops off before it reaches the seal.', rule('cb-above-water').source)
     if (facts.job.surroundings.location !== 'damp') draft.say('sound', rule('cb-above-water').statement, rule('cb-above-water').source)
   }

@@ -10,7 +10,6 @@ import {
   resistanceOhm,
   terminalCurrentA,
 } from '@strandwise/core'
-import { assumed } from '../facts/assumed.ts'
 import { bundleBand, wireCurrent } from '../facts/bundle.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { ampere, degrees, percent, seconds, span, volt } from './print.ts'
@@ -27,7 +26,7 @@ const commonTerminal = { ratedAmbientC: 25, limitC: 105, reserveFactor: figure('
 
 function steadyWire(draft: SectionDraft, facts: JobFacts): void {
   const inputs = { ...facts.wire, ambientC: facts.hottestC, currentA: facts.currentA }
-  if (facts.limitOf === assumed.platingLimitC.of) draft.cite(assumed.platingLimitC.source)
+  if (facts.limitSource !== null) draft.cite(facts.limitSource)
   try {
     const band = facts.loadedInBundle > 1 ? bundleBand(facts, facts.currentA) : conductorTemperatureBandC(inputs)
     draft.working(facts.loadedInBundle > 1 ? 'bundleTemperatureC' : 'conductorTemperatureC', inputs)
