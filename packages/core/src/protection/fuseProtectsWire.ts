@@ -74,11 +74,10 @@ export function fuseProtectsWire(i: {
   const wire = { ...i.wire, insulationShare: i.wire?.insulationShare ?? protectionDefaults.insulationShare }
   const steadyA = named(() => steadyCurrentA({ ...wire, limitC })) ?? 0
   const initialC = i.initialC === undefined ? wire.ambientC : requireFinite('initialC', i.initialC)
-  const wireS = (currentA: number): number | null =>
-    initialC >= limitC ? 0 : named(() => timeToTemperatureS({ ...wire, currentA, wantedC: limitC, initialC }))
+  const wireS = (currentA: number): number | null => (initialC >= limitC ? 0 : timeToTemperatureS({ ...wire, currentA, wantedC: limitC, initialC }))
   // Once, so that a value it refuses is named by its path here; the search then only changes the current.
   named(() => timeToTemperatureS({ ...wire, currentA: highestA, wantedC: limitC, initialC }))
-  return matchBand(band, atAmbientA, steadyA, highestA, wireS)
+  return named(() => matchBand(band, atAmbientA, steadyA, highestA, wireS))
 }
 
 /** The wire's own formulas name its fields and their own inputs; here the fields lie in "wire". */
