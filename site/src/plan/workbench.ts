@@ -28,6 +28,7 @@ export class Workbench {
   readonly #bar: StatusBar
   readonly #history: History
   #planning: Planning | null = null
+  #loading: Promise<void> | null = null
   #read: ReadJob = readJob({})
   #last: Planned | null = null
   #refusal: RepairPlan | null = null
@@ -46,10 +47,12 @@ export class Workbench {
   }
 
   /** The models come with the first answer, so that the form is there at once. */
-  async load(): Promise<void> {
-    if (this.#planning !== null) return
-    this.#planning = await import('./planning.ts')
-    this.refresh()
+  load(): Promise<void> {
+    this.#loading ??= import('./planning.ts').then((planning) => {
+      this.#planning = planning
+      this.refresh()
+    })
+    return this.#loading
   }
 
   get answers(): Answers {
