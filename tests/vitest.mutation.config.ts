@@ -8,8 +8,8 @@ import { packageAlias, root } from './vitest.config.ts'
 const mutated = process.env.STRANDWISE_FILE
 const quick = process.env.STRANDWISE_QUICK !== undefined
 const docs = ['tests/docs/domains.test.ts', 'tests/docs/examples.test.ts']
-/** Whole runs against other methods, and searches by many runs: a file that has tests of its own meets them last. */
-const slow = ['heatJoint.ladder', 'heatJoint.golden', 'heatJointAdvice', 'heatJointBand', 'heatSolderSleeve', 'jointVolumes']
+/** Whole runs against other methods, and searches of many starts: a file that has tests of its own meets them last. */
+const slow = ['heatJoint.ladder', 'heatJoint.golden', 'heatJointAdvice', 'heatJointBand', 'heatSolderSleeve', 'jointVolumes', 'packBundle']
 
 const nameOf = (path: string): string => basename(path).replace(/(\.test)?\.ts$/, '')
 

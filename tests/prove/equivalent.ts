@@ -116,8 +116,42 @@ export const equivalents: Readonly<Record<string, readonly Equivalent[]>> = {
     ['trial < mostTrials', ['trial <= mostTrials', 'trial--'], 'the number of trials is a guard; the root is found long before'],
     ['if (excess > 0) low', ['excess >= 0'], 'differs only at one exact value, at which both ways give the same'],
     ['const tails = wires[w]?.tails', ['wires[w].tails'], 'the wire is there: the check is for the types'],
+    [
+      'if (!(next >= low',
+      ['false', 'true', 'next >= low ||', 'next > low', '(low + high) * 2', 'low - high'],
+      'a guard: from above the tangent of a balance that bends down does not pass its root',
+    ],
+    ['if (Math.abs(next - rise)', ['Math.abs(next - rise) <'], 'differs only at one exact value, at which both ways give the same'],
+    ["throw new ConvergenceError('the steady joint", ['high + low'], 'in the words of an error alone, which no joint is known to reach'],
+    ['exchange(model, by, false', ['true'], 'a tube has no heater that could be at its limit'],
+    ['(own > 0 ?', ['true', 'own >= 0'], 'what a tube hands on the joint always takes: the check is a guard'],
+    [
+      'loose >= source.recoveryRiseK',
+      ['loose > source', 'true'],
+      'at the temperature of recovery itself, or for the tube that was found a line before, both give the same',
+    ],
   ],
-  'core/solder/heatingStep.ts': [['model.wires[w]?.tails', ['model.wires[w].tails'], 'the wire is there: the check is for the types']],
+  'core/solder/symmetricModes.ts': [
+    ['k < n - 2; k++', ['k <= n - 2', 'n + 2'], 'a column that ends at its second number needs no reflection, one beyond the end has none'],
+    ['if (norm - first * first === 0)', ['norm + first * first'], 'a column that is tridiagonal already is only turned round'],
+    ['const pivot = first > 0', ['first >= 0'], 'either sign will do'],
+    ['p[i] = (p[i] as number) - half', ['k - 1', 'i <= n'], 'what stands above the part, or beyond it, is read no more'],
+    ['for (let i = k + 1; i < n; i++) {', ['k - 1', 'i <= n'], 'what stands above the part, or beyond it, is read no more'],
+    ['for (let j = k + 1; j < n; j++) matrix', ['j <= n'], 'what stands above the part, or beyond it, is read no more'],
+    ['r[i] = (r[i] as number) - dot', ['i <= n'], 'beyond the row nothing is kept'],
+    ['let g = ((d[l + 1]', ['(d[l + 1] as number) + (d[l]'], 'another shift comes to the same rates, later'],
+    ['g = (d[m] as number) - (d[l]', ['(d[m] as number) - (d[l] as number) -', 'g > 0'], 'another shift comes to the same rates, later'],
+    ['for (let i = 0; i < n; i++) rates', ['i <= n'], 'beyond the list nothing is kept'],
+  ],
+  'core/solder/heatingStep.ts': [
+    ['model.wires[w]?.tails', ['model.wires[w].tails'], 'the wire is there: the check is for the types'],
+    ['for (let trial = 0;', ['trial--'], 'the number of trials is a guard; Newton is done long before'],
+    ['if (trial === mostTrials', ['false', '!(change <= Infinity)', 'change <= Infinity'], 'the number of trials is a guard; Newton is done long before'],
+    ['if (body !== null) {', ['true'], 'without a body its rows are not solved, and what they hold is 0'],
+    ['let change = Math.max', ['Math.min'], 'both stages settle with the same change'],
+    ['if (change <= newtonChange', ['change < newtonChange'], 'differs only at one exact value, at which both ways give the same'],
+    ['bodyFixed && body !== null', ['true'], 'what is fixed is there: the check is for the types'],
+  ],
 }
 
 interface Unmatched {

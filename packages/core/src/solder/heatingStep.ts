@@ -72,7 +72,6 @@ export function solveStep(step: HeatingStep, durationS: number, tables: readonly
     exchange(model, source, limited, t2, b2, flows2)
     f1 = (flows1[X.joint] as number) - k1 - g11 * t1 - g12 * t2
     f2 = (flows2[X.joint] as number) - k2 - g21 * t1 - g22 * t2
-    if (trial > 0 && jointFixed && (body === null || bodyFixed)) break
     const x1 = (flows1[X.jointByJoint] as number) - g11
     const x2 = (flows2[X.jointByJoint] as number) - g22
     if (jointFixed) {
@@ -120,14 +119,7 @@ export function solveStep(step: HeatingStep, durationS: number, tables: readonly
       b2 += right[3] as number
       change = Math.max(change, Math.abs(right[2] as number), Math.abs(right[3] as number))
     }
-    if (change <= newtonChange * (1 + Math.abs(t2))) {
-      // Newton's next change would be far below; the balances are brought up to the last rises.
-      exchange(model, source, limited, t1, b1, flows1)
-      exchange(model, source, limited, t2, b2, flows2)
-      f1 = (flows1[X.joint] as number) - k1 - g11 * t1 - g12 * t2
-      f2 = (flows2[X.joint] as number) - k2 - g21 * t1 - g22 * t2
-      break
-    }
+    if (change <= newtonChange * (1 + Math.abs(t2))) break
     if (trial === mostTrials || !(change < Infinity)) throw new ConvergenceError('a step of the heating curve, in K', change)
   }
   step.joint1 = t1

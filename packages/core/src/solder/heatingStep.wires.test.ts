@@ -1,13 +1,18 @@
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
+import { ConvergenceError } from '../errors/index.ts'
 import { solveStep } from './heatingStep.ts'
-import type { HeatModel, HeatSource } from './heatModel.ts'
+import type { HeatModel, HeatSource, HeatTube } from './heatModel.ts'
 import { type Lump, newLump } from './lump.ts'
 import { firstStage } from './moments.ts'
 import { startSlope } from './parabola.ts'
 import { rowWithin } from './rowWithin.ts'
+import { solveLinear } from './solveLinear.ts'
 import { type HeatingStep, newStep } from './stepState.ts'
 import { emptyTable, fillTable } from './stepTable.ts'
+import { constantFilm } from './streamFilm.ts'
 import type { WireModes } from './wireModes.ts'
+
+vi.mock('./solveLinear.ts', { spy: true })
 
 const none = new Float64Array(2)
 const modesOf = (rates: readonly [number, number], coupling: readonly [number, number], drive: readonly [number, number]): WireModes => ({
@@ -37,6 +42,13 @@ const C = 0.05
 const iron: HeatSource = { kind: 'iron', setRiseK: 300, maximumW: 80, resistanceKPerW: 5 }
 const heavy: HeatSource = { kind: 'heavy-iron', setRiseK: 300, maximumW: 80, tipResistanceKPerW: 2, contactResistanceKPerW: 3, capacityJPerK: 0.4 }
 
+const tablesFor = (durationS: number) =>
+  wires.map((modes) => {
+    const table = emptyTable(2)
+    fillTable(modes, durationS, table)
+    return table
+  })
+
 function solved(source: HeatSource, joint: Lump, body: Lump | null, durationS: number): HeatingStep {
   const model: HeatModel = {
     ambientC: 20,
@@ -63,15 +75,7 @@ function solved(source: HeatSource, joint: Lump, body: Lump | null, durationS: n
   )
   step.modes = wires
   Object.assign(step, { admittanceWPerK: admittance, drivenW: driven, jointStoreJPerK: store })
-  solveStep(
-    step,
-    durationS,
-    wires.map((modes) => {
-      const table = emptyTable(2)
-      fillTable(modes, durationS, table)
-      return table
-    }),
-  )
+  solveStep(step, durationS, tablesFor(durationS))
   return step
 }
 
@@ -116,6 +120,65 @@ describe('one step with wires', () => {
     expect([step.joint1, step.joint2]).toEqual([163, 163])
     expect(step.jointMoves1).toBeCloseTo(0.25 + (0.05 * ((5 / 12) * f(firstStage) - f(1) / 12)) / 2, 12)
     expect(step.jointMoves2).toBeCloseTo(0.25 + (0.05 * ((3 / 4) * f(firstStage) + f(1) / 4)) / 2, 12)
+  })
+})
+
+describe('Newton', () => {
+  const melt = { solidusRiseK: 163, liquidusRiseK: 163, latentJ: 2 }
+  const melting = (store: number): Lump => Object.assign(newLump(store, melt, 163), { phase: 'melting', share: 0.25 })
+  const tube: HeatTube = {
+    kind: 'tube',
+    airRiseK: 330,
+    film: constantFilm(140),
+    stillFilmWPerM2K: 0,
+    emissivity: 0,
+    outsideM2: 4e-4,
+    capacityJPerK: 0.3,
+    recoveryRiseK: 500,
+    gripped: true,
+    tightWPerK: 0.05,
+    gapM: 0.02,
+    gapAir: constantFilm(0.03),
+    gapM2: 6e-5,
+    gapEmissivity: 0.9,
+  }
+  const solutions = (source: HeatSource, joint: Lump, body: Lump | null, durationS: number): number => {
+    vi.mocked(solveLinear).mockClear()
+    solved(source, joint, body, durationS)
+    return vi.mocked(solveLinear).mock.calls.length
+  }
+
+  test.each<[string, HeatSource, Lump, Lump | null]>([
+    ['a joint', iron, newLump(C, null, 50), null],
+    ['a joint and a tip with mass', heavy, newLump(C, null, 50), newLump(0.4, null, 290)],
+    ['a light tip at a joint', heavy, newLump(C, null, 50), newLump(0.02, null, 290)],
+    ['a joint in a tube', tube, newLump(C, null, 60), newLump(0.3, null, 118)],
+    ['a joint on a plateau and a free tip', heavy, melting(C), newLump(0.4, null, 290)],
+    ['a free joint and a ring on a plateau', tube, newLump(C, null, 60), melting(0.3)],
+  ])('%s without radiation is solved by one change: the next finds nothing to do', (_name, source, joint, body) => {
+    for (const durationS of [0.01, 0.2, 3]) expect(solutions(source, joint, body, durationS)).toBe(2)
+  })
+
+  test('on a plateau the joint stands, free as it was a step before, and the tip goes on', () => {
+    const joint = newLump(C, melt, 150)
+    const step = solved(heavy, joint, newLump(0.4, null, 290), 0.1)
+    Object.assign(joint, { phase: 'melting', share: 0.25, riseK: 163 })
+    solveStep(step, 0.1, tablesFor(0.1))
+    const alone = solved(heavy, melting(C), newLump(0.4, null, 290), 0.1)
+    expect([step.joint1, step.joint2, step.body1, step.body2]).toEqual([163, 163, alone.body1, alone.body2])
+    const tip = (b: number): number => (300 - b) / 2 - (b - 163) / 3
+    expect(0.4 * (step.body2 - 290)).toBeCloseTo(0.1 * ((3 / 4) * tip(step.body1) + tip(step.body2) / 4), 9)
+  })
+
+  test('what is no number ends at once, by name', () => {
+    expect(() => solutions(iron, newLump(C, null, Number.NaN), null, 0.1)).toThrow(ConvergenceError)
+    expect(vi.mocked(solveLinear)).toHaveBeenCalledTimes(1)
+  })
+
+  test('with a tube that radiates its digits double: four changes at most', () => {
+    for (const durationS of [0.01, 0.2, 3]) {
+      expect(solutions({ ...tube, emissivity: 0.8 }, newLump(C, null, 60), newLump(0.3, null, 118), durationS)).toBeLessThanOrEqual(4)
+    }
   })
 })
 

@@ -1,10 +1,12 @@
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { finAdmittance } from './finAdmittance.ts'
 import type { Wire } from './finZones.ts'
 import { exchange, X } from './heatExchange.ts'
 import type { HeatModel, HeatSource, HeatTube } from './heatModel.ts'
 import { steadyJoint } from './steadyJoint.ts'
 import { constantFilm } from './streamFilm.ts'
+
+vi.mock('./heatExchange.ts', { spy: true })
 
 const wire: Wire = {
   tails: 1,
@@ -40,6 +42,7 @@ const model = (source: HeatSource, wires: readonly Wire[]): HeatModel => ({
   accuracy: 1,
 })
 const iron: HeatSource = { kind: 'iron', setRiseK: 340, maximumW: 500, resistanceKPerW: 5 }
+const heavy = { kind: 'heavy-iron', setRiseK: 340, maximumW: 500, tipResistanceKPerW: 2, contactResistanceKPerW: 3, capacityJPerK: 1 } as const
 const tube: HeatTube = {
   kind: 'tube',
   airRiseK: 330,
@@ -87,8 +90,7 @@ describe('the steady joint', () => {
 
   test('a tip with mass ends where one without does, free or at its limit', () => {
     for (const maximumW of [500, 3]) {
-      const heavy: HeatSource = { kind: 'heavy-iron', setRiseK: 340, maximumW, tipResistanceKPerW: 2, contactResistanceKPerW: 3, capacityJPerK: 1 }
-      expect(steadyJoint(model(heavy, [wire])).riseK).toBeCloseTo(steadyJoint(model({ ...iron, maximumW }, [wire])).riseK, 9)
+      expect(steadyJoint(model({ ...heavy, maximumW }, [wire])).riseK).toBeCloseTo(steadyJoint(model({ ...iron, maximumW }, [wire])).riseK, 9)
     }
   })
 
@@ -122,5 +124,30 @@ describe('the steady joint', () => {
     expect(rise(at + 1e-6)).toBeCloseTo(steadyJoint(loose).riseK, 9)
     expect(rise(at - 1e-6)).toBeCloseTo(steadyJoint(model({ ...tube, gripped: true }, [wire])).riseK, 9)
     expect(Math.abs(rise(at - 1e-6) - rise(at + 1e-6))).toBeGreaterThan(1)
+  })
+
+  /** Balances that are looked at before the joint is found. */
+  const balances = (one: HeatModel): number => {
+    vi.mocked(exchange).mockClear()
+    steadyJoint(one)
+    return vi.mocked(exchange).mock.calls.length
+  }
+
+  test.each<[string, HeatSource]>([
+    ['an iron', iron],
+    ['a tip with mass', heavy],
+    ['a stream', { kind: 'air', airRiseK: 330, film: constantFilm(150) }],
+    ['nothing', { kind: 'none' }],
+  ])('%s without radiation: the first slope leads there, the second balance is even', (_name, source) => {
+    expect(balances({ ...model(source, [wire, cooled]), emissivity: 0 })).toBe(2)
+    expect(balances(model(source, [wire, cooled]))).toBeLessThanOrEqual(4)
+  })
+
+  test('a tube without radiation: so it is for tube and joint, each in turn', () => {
+    const rests = { gapEmissivity: 0, emissivity: 0 } as const
+    // Two rises of the tube, each with two balances of the joint and one of its own; then the joint's two.
+    expect(balances({ ...model({ ...tube, ...rests, gripped: true }, [wire, cooled]), emissivity: 0 })).toBe(8)
+    expect(balances({ ...model({ ...tube, ...rests }, [wire, cooled]), emissivity: 0 })).toBe(8)
+    expect(balances(model({ ...tube, gripped: true }, [wire, cooled]))).toBeLessThanOrEqual(17)
   })
 })

@@ -73,7 +73,23 @@ describe('modes of a symmetric matrix', () => {
     })
   })
 
-  test('what is no number does not settle', () => {
+  test('in another unit the rates are those in that unit, to the last digit', () => {
+    fc.assert(
+      fc.property(symmetric, fc.constantFrom(2 ** -60, 2 ** -20, 2 ** 40), ({ n, matrix }, unit) => {
+        const rates = symmetricModes(n, Float64Array.from(matrix), [])
+        expect([
+          ...symmetricModes(
+            n,
+            matrix.map((entry) => entry * unit),
+            [],
+          ),
+        ]).toEqual([...rates].map((rate) => rate * unit))
+      }),
+    )
+  })
+
+  test('what is no number, or too small to be squared, does not settle', () => {
+    expect(() => symmetricModes(2, Float64Array.of(0, 1e-200, 1e-200, 0), [])).toThrow(ConvergenceError)
     expect(() => symmetricModes(3, Float64Array.of(1, NaN, 2, NaN, 1, 2, 2, 2, 1), [])).toThrow(ConvergenceError)
   })
 })

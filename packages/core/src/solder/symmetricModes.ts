@@ -68,17 +68,11 @@ function diagonalise(n: number, d: Float64Array, e: Float64Array, rows: readonly
       let s = 1
       let c = 1
       let p = 0
-      let i = m - 1
-      for (; i >= l; i--) {
+      for (let i = m - 1; i >= l; i--) {
         let f = s * (e[i] as number)
         const b = c * (e[i] as number)
         r = Math.sqrt(f * f + g * g)
         e[i + 1] = r
-        if (r === 0) {
-          d[i + 1] = (d[i + 1] as number) - p
-          e[m] = 0
-          break
-        }
         s = f / r
         c = g / r
         g = (d[i + 1] as number) - p
@@ -93,7 +87,6 @@ function diagonalise(n: number, d: Float64Array, e: Float64Array, rows: readonly
           row[i] = c * h - s * f
         }
       }
-      if (r === 0 && i >= l) continue
       d[l] = (d[l] as number) - p
       e[l] = g
       e[m] = 0
