@@ -94,19 +94,21 @@ export function settle(problem: PackingProblem, room: DescentRoom, stiffness: nu
       share /= 2
     }
     if (halvings === mostHalvings) break
-    const move = moves[newest] ?? step
-    const turn = turns[newest] ?? step
-    for (let i = 0; i < place.length; i++) {
-      move[i] = (next[i] ?? 0) - (place[i] ?? 0)
-      turn[i] = (nextSlope[i] ?? 0) - (slope[i] ?? 0)
-      place[i] = next[i] ?? 0
-    }
-    const bend = dot(move, turn)
+    let bend = 0
+    for (let i = 0; i < place.length; i++) bend += ((next[i] ?? 0) - (place[i] ?? 0)) * ((nextSlope[i] ?? 0) - (slope[i] ?? 0))
+    // A step that bent nothing says nothing of the next: the ones kept stay as they are.
     if (bend > flat) {
+      const move = moves[newest] ?? step
+      const turn = turns[newest] ?? step
+      for (let i = 0; i < place.length; i++) {
+        move[i] = (next[i] ?? 0) - (place[i] ?? 0)
+        turn[i] = (nextSlope[i] ?? 0) - (slope[i] ?? 0)
+      }
       scale[newest] = 1 / bend
       newest = (newest + 1) % memory
       if (kept < memory) kept++
     }
+    place.set(next)
     const swap = slope
     slope = nextSlope
     nextSlope = swap

@@ -22,7 +22,7 @@ function rings(count: number): readonly number[] {
   if (count <= 0) return []
   if (count <= 5) return [count]
   if (count <= 8) return [1, count - 1]
-  const outer = Math.min(count - 1, outerRing(count))
+  const outer = outerRing(count)
   return [...rings(count - outer), outer]
 }
 
@@ -82,12 +82,8 @@ export function dropAnywhere(problem: PackingProblem, wire: number, bundle: numb
 /** Scatters all wires over a bundle of the guessed size; returns the state of the sequence. */
 export function startScattered(problem: PackingProblem, state: number): number {
   let filled = 0
-  let thickest = 0
-  for (const radius of problem.radii) {
-    filled += radius * radius
-    thickest = Math.max(thickest, radius)
-  }
-  const bundle = Math.max(Math.sqrt(filled / guessedFill), 1.1 * thickest)
+  for (const radius of problem.radii) filled += radius * radius
+  const bundle = Math.sqrt(filled / guessedFill)
   let now = state
   for (let wire = 0; wire < problem.count; wire++) now = dropAnywhere(problem, wire, bundle, now)
   problem.place[2 * problem.count] = bundle
