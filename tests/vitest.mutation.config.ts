@@ -11,7 +11,8 @@ const docs = ['tests/docs/domains.test.ts', 'tests/docs/examples.test.ts']
 /** Whole runs against other methods, and searches of many starts: a file that has tests of its own meets them last. */
 const slow = ['heatJoint.ladder', 'heatJoint.golden', 'heatJointAdvice', 'heatJointBand', 'heatSolderSleeve', 'jointVolumes', 'packBundle']
 
-const nameOf = (path: string): string => basename(path).replace(/(\.test)?\.ts$/, '')
+/** heatingStep.wires.test.ts is of heatingStep.ts too. */
+const nameOf = (path: string): string => basename(path).replace(/\..*$/, '')
 
 /** The docstrings of the room are those of its formulas; what lies beneath them has tests by itself. */
 function leftOut(file: string): readonly string[] {
