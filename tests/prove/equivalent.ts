@@ -143,6 +143,15 @@ export const equivalents: Readonly<Record<string, readonly Equivalent[]>> = {
     ['g = (d[m] as number) - (d[l]', ['(d[m] as number) - (d[l] as number) -', 'g > 0'], 'another shift comes to the same rates, later'],
     ['for (let i = 0; i < n; i++) rates', ['i <= n'], 'beyond the list nothing is kept'],
   ],
+  'core/solder/adviceChanges.ts': [['.sort((a, b) =>', ['false'], 'two moves without measure differ by no number, which sorts as nothing does']],
+  'core/solder/heatingRun.ts': [
+    ['edges: []', ['['], 'the edges are made before they are read'],
+    ['run.atChange[w]?.set', ['run.atChange[w].set'], 'each wire has its place: the check is for the types'],
+  ],
+  'core/solder/heatingLoop.ts': [
+    ['if (count === mostSteps)', ['false', 'endS + run.nowS'], 'the number of steps is a guard, which no run is known to reach'],
+    ['found: Passing = {', ['{}'], 'it is filled before it is read'],
+  ],
   'core/solder/heatingStep.ts': [
     ['model.wires[w]?.tails', ['model.wires[w].tails'], 'the wire is there: the check is for the types'],
     ['for (let trial = 0;', ['trial--'], 'the number of trials is a guard; Newton is done long before'],

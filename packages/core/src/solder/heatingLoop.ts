@@ -11,9 +11,9 @@ import type { StepTable } from './stepTable.ts'
 
 /** Steps a run may take before it is given up. */
 const mostSteps = 200_000
-/** Steps grow at most fourfold and shrink at most sixteenfold. */
+/** In doublings: steps grow at most fourfold, and shrink to at least a thirty-second. */
 const growLevels = 2
-const shrinkLevels = 4
+const shrinkLevels = 5
 /** After a change of phase the next step is this many doublings shorter: the wires answer a kink like the root of the time since. */
 export const restartLevels = 4
 /** The error of a step grows with its length to this power, and is aimed at somewhat less than allowed. */
@@ -106,7 +106,7 @@ export function runTo(run: HeatingState, endS: number): void {
     solveStep(step, durationS, run.tables)
     const room = levelsOfRoom(run)
     if (room < 0 && durationS > 1e-12 * endS) {
-      run.level = Math.ceil(Math.log2(durationS)) - 1 + Math.max(room + 1, -shrinkLevels)
+      run.level = Math.ceil(Math.log2(durationS)) + Math.max(room, -shrinkLevels)
       continue
     }
     findPassing(step, found)

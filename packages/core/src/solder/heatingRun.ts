@@ -3,7 +3,7 @@ import { energyResidual, linkWires, settleLosses, startEdges } from './heatingBa
 import { restartLevels, runTo } from './heatingLoop.ts'
 import { type HeatingRecord, newRecord } from './heatingRecord.ts'
 import type { HeatingState } from './heatingState.ts'
-import { heatedWire, levelTable, meshSettings, rebase, shortestTimeS, withoutStream } from './heatingWires.ts'
+import { heatedWire, meshSettings, rebase, shortestTimeS, withoutStream } from './heatingWires.ts'
 import type { HeatModel, HeatSource } from './heatModel.ts'
 import { type Lump, newLump } from './lump.ts'
 import { newStep } from './stepState.ts'
@@ -40,7 +40,7 @@ function start(model: HeatModel): HeatingState {
     record: newRecord(model),
     wires,
     edges: [],
-    tables: wires.map((heated) => levelTable(heated, level)),
+    tables: [],
     toleranceK: stepToleranceK * model.accuracy ** toleranceGrade,
     level,
     nowS: 0,
