@@ -24,6 +24,16 @@ export const equivalents: Readonly<Record<string, readonly Equivalent[]>> = {
     ['if (coupling >= smallestNormal', ['false', 'coupling > smallestNormal'], 'the long way gives the same, slower'],
   ],
   'core/joint/lapCurrents.ts': [['u < shortestCoupling', ['u <= shortestCoupling'], 'differs only at one exact value, at which both ways give the same']],
+  'core/routing/packBundle.ts': [
+    ['radius < thin', ['radius <= thin'], 'differs only at one exact value, at which both ways give the same'],
+    ['if (thick < 0)', ['thick <= 0'], 'the first wire is never thin'],
+    ["requireFiniteResult('diametersMm', [d1, d2]", ['[]'], 'in what the error shows alone'],
+  ],
+  'core/routing/packFew.ts': [['const ey =', ['y2 + y1'], 'the first wire lies on the axis']],
+  'core/routing/packingCorners.ts': [
+    ['const out = Math.sqrt', ['Math.sqrt(x * x + y * y) - radius'], 'the same wire at every corner: its own radius decides nothing'],
+    ['if (out >= best', ['out > best'], 'differs only at one exact value, at which both ways give the same'],
+  ],
   'core/solder/adviceSearch.ts': [
     [
       'trial < mostTrials',

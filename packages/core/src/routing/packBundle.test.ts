@@ -1,7 +1,10 @@
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { bundleDiameterMm } from './bundleDiameter.ts'
 import { packBundle } from './packBundle.ts'
+import { searchPacking } from './packingSearch.ts'
+
+vi.mock('./packingSearch.ts', { spy: true })
 
 const equal = (count: number, diameterMm = 1) => Array.from({ length: count }, () => diameterMm)
 const someWires = (most: number) => fc.array(fc.double({ min: 0.3, max: 6, noNaN: true }), { minLength: 1, maxLength: most })
@@ -80,6 +83,36 @@ describe('packBundle: a real arrangement', () => {
   })
 })
 
+describe('packBundle: wires a thousand times thinner', () => {
+  /** The radii of each search, the thickest 1. */
+  const searched = (diametersMm: readonly number[]): readonly (readonly number[])[] => {
+    vi.mocked(searchPacking).mockClear()
+    packBundle(diametersMm)
+    return vi.mocked(searchPacking).mock.calls.map(([radii]) => [...radii])
+  }
+
+  test('are not searched for: the thick ones lie as they do alone', () => {
+    expect(searched([8, 0.004, 4, 6, 0.002, 2])).toEqual([[1, 0.75, 0.5, 0.25]])
+    expect(searched([8, 4, 0.004, 6])).toEqual([])
+    const alone = packBundle([8, 4, 6, 2])
+    const { diameterMm, centresMm } = packBundle([8, 0.004, 4, 6, 0.002, 2])
+    expect(diameterMm).toBeCloseTo(alone.diameterMm, 11)
+    alone.centresMm.forEach(({ xMm, yMm }, wire) => {
+      const there = centresMm[[0, 2, 3, 5][wire] ?? 0]
+      expect([there?.xMm, there?.yMm]).toEqual([expect.closeTo(xMm, 11), expect.closeTo(yMm, 11)])
+    })
+    expect(worstOverlapMm([8, 0.004, 4, 6, 0.002, 2])).toBeLessThan(1e-12)
+  })
+
+  test('the bundle grows by those that find no gap, and by them alone', () => {
+    // Two equal wires have their gap beside them; the thin one lies in it, and the next to it.
+    expect(bundleDiameterMm([4, 4, 0.003, 0.002, 0.001])).toBeCloseTo(8, 11)
+    // Beside one thick wire there is no gap: they stand off it, by the thickest of them on either side at most.
+    expect(bundleDiameterMm([4, 0.003, 0.002, 0.001])).toBeGreaterThanOrEqual(4.003)
+    expect(bundleDiameterMm([4, 0.003, 0.002, 0.001])).toBeLessThan(4.0060001)
+  })
+})
+
 describe('packBundle: exact bundles', () => {
   const root = Math.sqrt
   test.each([
@@ -148,6 +181,13 @@ describe('packBundle: what it refuses', () => {
   ])('%o names %s', (diametersMm, parameter) => {
     const i = diametersMm as unknown as readonly number[]
     expect(() => packBundle(i)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+    if (!Array.isArray(diametersMm))
+      expect(() => packBundle(i)).toThrow(expect.objectContaining({ code: diametersMm === undefined ? 'missing' : 'wrong-choice' }))
     expect(() => bundleDiameterMm(i)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+  })
+
+  test('five hundred wires are not too many', () => {
+    vi.mocked(searchPacking).mockImplementationOnce((radii) => Float64Array.from({ length: 2 * radii.length + 1 }, (_, i) => (i < radii.length ? 2 * i : 0)))
+    expect(packBundle(equal(500)).centresMm).toHaveLength(500)
   })
 })

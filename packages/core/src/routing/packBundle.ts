@@ -63,7 +63,7 @@ export function packBundle(diametersMm: readonly number[]): {
   const d_max = given[order[0] ?? 0] ?? 0
   if (count === 2) return sideBySide(given[0] ?? 0, given[1] ?? 0)
   const place = packMany(Float64Array.from(order, (wire) => Math.max(thinnest, (given[wire] ?? 0) / d_max)))
-  const centresMm = given.map(() => ({ xMm: 0, yMm: 0 }))
+  const centresMm = new Array<{ readonly xMm: number; readonly yMm: number }>(count)
   order.forEach((wire, rank) => {
     centresMm[wire] = { xMm: ((place[rank] ?? 0) * d_max) / 2, yMm: ((place[count + rank] ?? 0) * d_max) / 2 }
   })
