@@ -8,8 +8,10 @@ import { packageAlias, root } from './vitest.config.ts'
 const mutated = process.env.STRANDWISE_FILE
 const quick = process.env.STRANDWISE_QUICK !== undefined
 const docs = ['tests/docs/domains.test.ts', 'tests/docs/examples.test.ts']
+/** Searches that a changed inner step would hold up for minutes: they judge their own file alone. */
+const slowest = ['packBundle']
 /** Whole runs against other methods, and searches of many starts: a file that has tests of its own meets them last. */
-const slow = ['heatJoint.ladder', 'heatJoint.golden', 'heatJointAdvice', 'heatJointBand', 'heatSolderSleeve', 'jointVolumes', 'packBundle']
+const slow = ['heatJoint.ladder', 'heatJoint.golden', 'heatJointAdvice', 'heatJointBand', 'heatSolderSleeve', 'jointVolumes', ...slowest]
 
 /** heatingStep.wires.test.ts is of heatingStep.ts too. */
 const nameOf = (path: string): string => basename(path).replace(/\..*$/, '')
@@ -19,7 +21,12 @@ function leftOut(file: string): readonly string[] {
   const isFormula = readFileSync(root + file, 'utf8').includes('@domain')
   const ownName = nameOf(file)
   const aim = ownName.startsWith('advice') ? 'heatJointAdvice' : ownName
-  return [...(isFormula ? [] : docs), ...slow.filter((name) => name !== aim).map((name) => `**/${name}.test.ts`)]
+  return [...(isFormula ? [] : docs), ...testsOf(slow, aim)]
+}
+
+/** The tests of these names but one. */
+function testsOf(names: readonly string[], butOf: string): readonly string[] {
+  return names.filter((name) => name !== butOf).map((name) => `**/${name}.test.ts`)
 }
 
 /** The mutated file's own test first, then the quickest of the last run: most mutants die at once, and a dead one meets no further test. */
@@ -44,6 +51,6 @@ export default defineConfig({
     testTimeout: 60_000,
     sequence: { sequencer: QuickFirst },
     include: [`${process.env.STRANDWISE_ROOM ?? 'packages'}/**/*.test.ts`, ...docs],
-    exclude: mutated !== undefined && quick ? [...leftOut(mutated)] : [],
+    exclude: mutated === undefined ? [] : [...(quick ? leftOut(mutated) : testsOf(slowest, nameOf(mutated)))],
   },
 })
