@@ -32,7 +32,7 @@ describe('a bad answer', () => {
     const before = await verdictsOn(page)
     await answer(page, 'circuit.supplyV', '12 mm')
     expect(await problem(page, 'circuit.supplyV')).toBe(
-      'Read “12 mm”: "mm" is a unit of length, not of voltage. Allowed: above 0 V and at most 1000 V. For example 12 V.',
+      'Read “12 mm”: "mm" is a unit of length, not of voltage. Allowed: from 0.001 V to 1000 V. For example 12 V.',
     )
     expect(await page.getAttribute('[name="circuit.supplyV"]', 'aria-invalid')).toBe('true')
     expect(await verdictsOn(page)).toEqual(before)
@@ -50,8 +50,8 @@ describe('a bad answer', () => {
     ['damage.fromTerminationMm', '400 ft', 'Read 400 ft. Allowed: from 0 ft to 328.084 ft. For example 0.082 ft.'],
     ['surroundings.ambientC', '500 °F', 'Read 500 °F. Allowed: from -76 °F to 392 °F. For example 68 °F.'],
     ['surroundings.ambientC', '500', 'Read 500 °C. Allowed: from -60 °C to 200 °C. For example 20 °C.'],
-    ['circuit.supplyV', '0 mV', 'Read 0 mV. Allowed: above 0 mV and at most 1000000 mV. For example 12000 mV.'],
-    ['circuit.supplyV', 'twelve', 'Read “twelve”: no number at its start. Allowed: above 0 V and at most 1000 V. For example 12 V.'],
+    ['circuit.supplyV', '0 mV', 'Read 0 mV. Allowed: from 1 mV to 1000000 mV. For example 12000 mV.'],
+    ['circuit.supplyV', 'twelve', 'Read “twelve”: no number at its start. Allowed: from 0.001 V to 1000 V. For example 12 V.'],
     [
       'damage.slackMm',
       '1,234',
@@ -61,6 +61,8 @@ describe('a bad answer', () => {
     ['wire.size', 'thick', 'Read thick. Allowed: "18 AWG", "2/0", "1.5 mm²", "7/0.3 mm" or "19 x 32 AWG". For example 18 AWG.'],
     ['surroundings.hottestC', '10', 'Read 10 °C. Allowed: at least air now, 18 °C. For example 18 °C.'],
     ['wire.bundleOutsideMm', '0.02 in', ''],
+    ['wire.outsideDiameterMm', '1', 'Read 1 mm. Allowed: at least 2.47 mm: the metal and twice the insulation. For example 2.67 mm.'],
+    ['wire.strandDiameterMm', '0.2', "Read 0.2 mm. Allowed: from 0.257 to 0.341 mm: so thick, 19 strands make the wire's 1.31 mm². For example 0.296 mm."],
   ])('%s = "%s"', async (name, text, words) => {
     await fillIn(page, 'bilge-pump-feed')
     for (const details of await page.locator('details:has([name])').all()) await details.evaluate((node) => node.setAttribute('open', ''))

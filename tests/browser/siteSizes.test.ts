@@ -13,7 +13,11 @@ const ceilings = [
   { path: 'examples/overlap-length/', script: 5_000, why: 'the design says 30 kB; slider, chart and worksheet are fetched when they are touched' },
   { path: 'questions/wire-size/', script: 2_500, why: 'the design says 20 kB; the answer stands in the page, models are fetched when a field is touched' },
   { path: 'questions/sleeve-from-stock/', script: 2_500, why: 'as the other question' },
-  { path: 'plan/', script: 47_000, why: 'the form, its schema and the reader of quantities; the models come with the first answer' },
+  {
+    path: 'plan/',
+    script: 54_000,
+    why: 'the form, its schema and the reader of quantities; the checks between fields are 6, with the metals, for the power that comes through a wire; the models come with the first answer',
+  },
 ] as const
 /** The same once a field is touched, its working still closed. */
 const touchedCeilings = [
@@ -22,8 +26,8 @@ const touchedCeilings = [
 ] as const
 /** CSS of any one page. */
 const styleCeiling = 15_000
-/** To the first plan with its drawings: the design says 90 kB; rules and heating with its advice are 37, the form with its schema 33, materials and tables 24, the plan itself 16, drawings 9, the reader of quantities 10. */
-const planCeiling = 153_000
+/** To the first plan with its drawings: the design says 90 kB; rules and heating with its advice are 37, the form with its schema and the checks between its fields 35, materials and tables 24, the plan itself 16, drawings 9, the reader of quantities 10. */
+const planCeiling = 154_500
 
 let site: BuiltSite
 beforeAll(async () => {

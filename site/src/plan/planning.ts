@@ -1,4 +1,4 @@
-import type { RepairJob } from '@strandwise/planner/job'
+import { JobError, type RepairJob } from '@strandwise/planner/job'
 import { planRepair, type RepairPlan } from '@strandwise/planner/plan'
 import { isStopped } from './isStopped.ts'
 
@@ -17,7 +17,8 @@ export function refusedByCircuit(circuit: unknown, rest: RepairJob): RepairPlan 
   try {
     const plan = planRepair({ ...rest, circuit: circuit as RepairJob['circuit'] })
     return isStopped(plan) ? plan : null
-  } catch {
+  } catch (error) {
+    if (!(error instanceof JobError)) throw error
     return null
   }
 }

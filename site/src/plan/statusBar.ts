@@ -10,7 +10,7 @@ export interface Standing {
   readonly old: boolean
   readonly missing: readonly Missing[]
   readonly problems: readonly (Problem & { readonly title: string })[]
-  /** What a model said against a job that the schema let through. */
+  /** What a model said against a job that the checks let through; none is known that does. */
   readonly trouble: string | null
 }
 

@@ -166,7 +166,7 @@ export class Workbench {
       this.#showPlan(planning, job, answers)
       return null
     } catch (error) {
-      // A job that the schema lets through and a model refuses: the plan on the page stays, and says that it is old.
+      // Should a model refuse what the checks let through: the plan on the page stays, and says that it is old.
       this.#plan.markOld(true)
       return error instanceof Error ? error.message : String(error)
     }

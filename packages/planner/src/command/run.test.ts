@@ -84,9 +84,7 @@ describe('what can’t be used: one message, exit code 2, no stack', () => {
 
   test('a bad field names file, path, value, what is allowed', async () => {
     const text = JSON.stringify({ ...lamp, wire: { ...lamp?.wire, outLengthM: -3 } })
-    expect(await bad(['plan', await file('negative.json', text)])).toMatch(
-      /negative\.json: wire\.outLengthM: is -3; allowed: above 0 and at most 500 m; for example/,
-    )
+    expect(await bad(['plan', await file('negative.json', text)])).toMatch(/negative\.json: wire\.outLengthM: is -3; allowed: from 0.001 to 500 m; for example/)
   })
 
   test('an unknown command, option, format or demo', async () => {

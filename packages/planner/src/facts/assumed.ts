@@ -28,6 +28,7 @@ export const assumed = {
   nozzleMm: { value: 20, why: 'a nozzle of common width, or a small reflector' },
   overlapDiameters: { value: 4, why: 'inside the 3 to 6 wire diameters of the spaceflight workmanship standard' },
   solderLayerMm: { value: 0.1, why: 'solder between two wires pressed together' },
+  terminal: { ratedAmbientC: 25, limitC: 105, why: 'a rating is told for a cool room; the common housing plastics' },
   tinPlatingLimitC: {
     value: 150,
     source: { status: 'from memory', source: 'tin plating grows into the copper above some 150 °C' } satisfies Provenance,

@@ -1,7 +1,8 @@
 import { airProperties, churchillBernsteinNusselt, type HeatJointInput, type HeatSide, type MethodName, type Tool } from '@strandwise/core'
 import type { JobTool } from '../job/repairJob.ts'
+import type { Assume } from './assume.ts'
 import { assumed } from './assumed.ts'
-import type { Assume, JobFacts } from './jobFacts.ts'
+import type { JobFacts } from './jobFacts.ts'
 import { solderedJoint } from './soldered.ts'
 
 /** Longest that a tool is held on: an iron on thin or thick wire, a stream of hot air. Common practice. */

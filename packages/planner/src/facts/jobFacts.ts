@@ -1,18 +1,12 @@
-import {
-  type InsulationName,
-  insulation,
-  knownNominal,
-  type MetalName,
-  type Provenance,
-  resistanceOhmPerM,
-  strandedDiameterMm,
-  type WireHeat,
-} from '@strandwise/core'
+import { type InsulationName, insulation, knownNominal, type MetalName, metal, type Provenance, type WireHeat } from '@strandwise/core'
 import type { RepairJob } from '../job/repairJob.ts'
 import { wireSize } from '../job/wireSize.ts'
 import type { PlanAssumption } from '../plan/repairPlan.ts'
-import { assumed, commonInsulationThicknessMm } from './assumed.ts'
+import { assumptionList } from './assume.ts'
+import { assumed } from './assumed.ts'
 import { loadCurrent } from './loadCurrent.ts'
+import { hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from './loop.ts'
+import { wireShape } from './wireShape.ts'
 
 /** Everything the sections compute with: what the job says, and what is assumed where it is silent. */
 export interface JobFacts {
@@ -29,9 +23,9 @@ export interface JobFacts {
   readonly insulationThicknessMm: number
   readonly outsideMm: number
   readonly insulationConductivityWPerMK: number
-  /** What the wire stands for ever: the low end of the insulation's family, or its plating where that gives up first. */
+  /** What the wire stands for ever: the low end of the insulation's family, or its plating or metal where that gives up first. */
   readonly limitC: number
-  /** Which of the two it is, and the source of the plating's: the insulation's stands with its material. */
+  /** Which of them it is, and the source of the plating's or the metal's: the insulation's stands with its material. */
   readonly limitOf: string
   readonly limitSource: Provenance | null
   readonly layFactor: number
@@ -53,25 +47,12 @@ export interface JobFacts {
   readonly wire: Omit<WireHeat, 'ambientC'>
 }
 
-/** A note of what was assumed: the field as a path, the value, and why. */
-export type Assume = <T>(field: string, given: T | undefined, value: T, why: string) => T
-
-function assumptionList(): { readonly list: PlanAssumption[]; readonly assume: Assume } {
-  const list: PlanAssumption[] = []
-  return {
-    list,
-    assume: (field, given, value, why) => {
-      if (given !== undefined) return given
-      list.push({ field, value, why })
-      return value
-    },
-  }
-}
-
 function limit(material: MetalName, insulationName: InsulationName, insulationC: number): Pick<JobFacts, 'limitC' | 'limitOf' | 'limitSource'> {
   const { value, source } = assumed.tinPlatingLimitC
-  return material === 'tinned-copper' && value < insulationC
-    ? { limitC: value, limitOf: 'its tin plating', limitSource: source }
+  const { nominal: meltingC, provenance } = metal(material).meltingC
+  if (material === 'tinned-copper' && value < insulationC) return { limitC: value, limitOf: 'its tin plating', limitSource: source }
+  return meltingC < insulationC
+    ? { limitC: meltingC, limitOf: 'the metal itself', limitSource: provenance }
     : { limitC: insulationC, limitOf: `the lowest grade of ${insulationName}`, limitSource: null }
 }
 
@@ -79,35 +60,20 @@ function limit(material: MetalName, insulationName: InsulationName, insulationC:
 export function jobFacts(job: RepairJob): JobFacts {
   const { list, assume } = assumptionList()
   const { circuit, surroundings, wire } = job
-  const material = assume('wire.material', wire.material, assumed.material.value, assumed.material.why)
+  const material = metalOf(job, assume)
   const size = wireSize(wire)
   if (size.gauge !== null) assume('wire.standard', wire.standard, 'AWG', 'an SAE wire of the same number has 3 to 11 % less metal')
-  const solidMm = Math.sqrt((4 * size.areaMm2) / Math.PI)
-  const conductorDiameterMm =
-    size.strandCount !== undefined && size.strandDiameterMm !== undefined
-      ? strandedDiameterMm({ strandCount: size.strandCount, strandDiameterMm: size.strandDiameterMm })
-      : solidMm * 1.13
-  const insulationThicknessMm =
-    wire.insulationThicknessMm ??
-    (wire.outsideDiameterMm === undefined
-      ? assume('wire.insulationThicknessMm', undefined, commonInsulationThicknessMm(size.areaMm2), 'a common wall for wire of this area')
-      : Math.max(0.05, (wire.outsideDiameterMm - conductorDiameterMm) / 2))
+  const { conductorDiameterMm, insulationThicknessMm, outsideMm } = wireShape(wire, size, assume)
   const family = insulation(wire.insulation)
-  const hottestC = assume(
-    'surroundings.hottestC',
-    surroundings.hottestC,
-    Math.max(surroundings.ambientC, assumed.hottestAboveNowC.value),
-    assumed.hottestAboveNowC.why,
-  )
+  const hottestC = hottestAirC(job, assume)
   const coldestC = assume(
     'surroundings.coldestC',
     surroundings.coldestC,
     Math.min(surroundings.ambientC, assumed.coldestBelowNowC.value),
     assumed.coldestBelowNowC.why,
   )
-  const returnLengthM = assume('wire.returnLengthM', wire.returnLengthM, wire.outLengthM, 'the return runs beside the feed')
-  const layFactor = assume('wire.layFactor', undefined, assumed.layFactor.value, assumed.layFactor.why)
-  const ohmPerM = resistanceOhmPerM({ areaMm2: size.areaMm2, material, temperatureC: hottestC, layFactor })
+  const returnLengthM = wayBackM(job, assume)
+  const layFactor = strandLay(assume)
   const insulationConductivityWPerMK = knownNominal(family, 'conductivityWPerMK', family.conductivityWPerMK)
   assume(
     'wire.insulationGrade',
@@ -125,7 +91,7 @@ export function jobFacts(job: RepairJob): JobFacts {
     conductorDiameterMm,
     insulationName: wire.insulation,
     insulationThicknessMm,
-    outsideMm: wire.outsideDiameterMm ?? conductorDiameterMm + 2 * insulationThicknessMm,
+    outsideMm,
     insulationConductivityWPerMK,
     ...limit(material, wire.insulation, family.continuousC.low),
     layFactor,
@@ -133,8 +99,8 @@ export function jobFacts(job: RepairJob): JobFacts {
     returnLengthM,
     supplyV: circuit.supplyV,
     allowedDropV: assume('circuit.allowedDropV', circuit.allowedDropV, assumed.dropShare.value * circuit.supplyV, assumed.dropShare.why),
-    ohmPerM,
-    currentA: loadCurrent(job, ohmPerM * (wire.outLengthM + returnLengthM)),
+    ohmPerM: metreOhm(job, size.areaMm2),
+    currentA: loadCurrent(job, size.areaMm2),
     ambientC: surroundings.ambientC,
     hottestC,
     coldestC,

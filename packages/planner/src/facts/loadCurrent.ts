@@ -1,11 +1,23 @@
 import { loadCurrentA } from '@strandwise/core'
 import type { RepairJob } from '../job/repairJob.ts'
+import { loopOhm } from './loop.ts'
+
+/** The supply, and all that stands before the load: wire out and back, and the source itself. */
+function before(job: RepairJob, areaMm2: number): { readonly supplyV: number; readonly seriesOhm: number } {
+  return { supplyV: job.circuit.supplyV, seriesOhm: loopOhm(job, areaMm2) + (job.circuit.sourceResistanceOhm ?? 0) }
+}
+
+/** The most that the supply delivers at the end of the wire, where the load takes half its voltage. */
+export function mostPowerW(job: RepairJob, areaMm2: number): number {
+  const { supplyV, seriesOhm } = before(job, areaMm2)
+  return (supplyV * supplyV) / (4 * seriesOhm)
+}
 
 /** The working current through the joint: as stated, or as the load draws it through the wire's resistance. */
-export function loadCurrent(job: RepairJob, loopOhm: number): number {
+export function loadCurrent(job: RepairJob, areaMm2: number): number {
   const { currentA, powerW, resistanceOhm } = job.load
   if (currentA !== undefined) return currentA
-  const series = { supplyV: job.circuit.supplyV, seriesOhm: loopOhm + (job.circuit.sourceResistanceOhm ?? 0) }
+  const series = before(job, areaMm2)
   if (powerW !== undefined) return loadCurrentA({ ...series, load: { kind: 'power', powerW } })
   return loadCurrentA({ ...series, load: { kind: 'resistance', resistanceOhm: resistanceOhm ?? Number.NaN } })
 }

@@ -8,6 +8,9 @@ export interface JobIssue {
   readonly example: string
 }
 
+/** Notes one thing that is wrong: path, value, what is allowed, a corrected example. */
+export type AddIssue = (...issue: [path: string, value: unknown, allowed: string, example: string]) => void
+
 /** A job that can't be used: every issue with path, value, what is allowed and a corrected example. */
 export class JobError extends Error {
   override readonly name = 'JobError'
@@ -25,7 +28,7 @@ export class JobError extends Error {
  *
  * @throws nothing
  * @example
- * issueLine({ path: 'wire.outLengthM', value: -3, allowed: 'above 0 and at most 500 m', example: '"outLengthM": 5' }) // "wire.outLengthM: is -3; allowed: above 0 and at most 500 m; for example \"outLengthM\": 5"
+ * issueLine({ path: 'wire.outLengthM', value: -3, allowed: 'from 0.001 to 500 m', example: '"outLengthM": 5' }) // "wire.outLengthM: is -3; allowed: from 0.001 to 500 m; for example \"outLengthM\": 5"
  */
 export function issueLine(issue: JobIssue): string {
   const example = issue.example === '' ? '' : `; for example ${issue.example}`

@@ -44,7 +44,8 @@ describe('the form of a job', () => {
   })
 
   it('carries unit, range and whether the low end is inside it', () => {
-    expect(fields.find((field) => field.full === 'circuit.supplyV')).toMatchObject({ kind: 'voltageV', unit: 'V', low: 0, high: 1000, aboveLow: true })
+    expect(fields.find((field) => field.full === 'circuit.supplyV')).toMatchObject({ kind: 'voltageV', unit: 'V', low: 0.001, high: 1000 })
+    expect(fields.find((field) => field.full === 'terminal.acceptsMm2')).toMatchObject({ low: 0, aboveLow: true })
     const distance = fields.find((field) => field.full === 'damage.fromTerminationMm')
     expect(distance).toMatchObject({ shape: 'quantity', unit: 'mm', low: 0 })
     expect(distance).not.toHaveProperty('aboveLow')

@@ -54,9 +54,7 @@ describe('a good job', () => {
 
 describe('a bad job is refused with path, value, what is allowed and an example', () => {
   test('a negative length', () => {
-    expect(issuesOf(withWire({ outLengthM: -3 }))).toEqual([
-      { path: 'wire.outLengthM', value: -3, allowed: 'above 0 and at most 500 m', example: '"outLengthM": 5' },
-    ])
+    expect(issuesOf(withWire({ outLengthM: -3 }))).toEqual([{ path: 'wire.outLengthM', value: -3, allowed: 'from 0.001 to 500 m', example: '"outLengthM": 5' }])
   })
 
   test('a gauge that does not exist', () => {

@@ -21,7 +21,7 @@ export const readingSchema = z.strictObject({
     quantity('resistanceOhm', { from: 0, to: 100 }, 'Leads, plus or minus', 'How much that figure moves when you do it again.', 0.1),
   ),
   currentA: z.exactOptional(
-    quantity('currentA', { above: 0, to: 2000 }, 'Current at the time', 'Through the wire while you read; the load current where you do not say.', 4),
+    quantity('currentA', { from: 0.000001, to: 2000 }, 'Current at the time', 'Through the wire while you read; the load current where you do not say.', 4),
   ),
   when: z.exactOptional(choice(['still', 'moved'], 'When', 'still: nothing touched the lead. moved: the lead was flexed while you read.', 'still')),
 })

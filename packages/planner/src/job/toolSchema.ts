@@ -4,15 +4,15 @@ import { choice, quantity, text } from './fields.ts'
 const ironSchema = z.strictObject({
   name: text('Name', 'What you call the tool.', 'bench iron', 80),
   kind: z.literal('iron'),
-  powerW: quantity('powerW', { above: 0, to: 1000 }, 'Power', 'The most it draws, from its plate.', 60),
+  powerW: quantity('powerW', { from: 1, to: 1000 }, 'Power', 'The most it draws, from its plate.', 60),
   setC: z.exactOptional(quantity('temperatureC', { from: 100, to: 550 }, 'Set temperature', 'Of the tip; 360 °C is assumed where you do not say.', 360)),
-  tipWidthMm: z.exactOptional(quantity('lengthMm', { above: 0, to: 20 }, 'Tip width', 'Of the face that touches the joint.', 2.4)),
+  tipWidthMm: z.exactOptional(quantity('lengthMm', { from: 0.05, to: 20 }, 'Tip width', 'Of the face that touches the joint.', 2.4)),
   contact: z.exactOptional(choice(['wetted', 'dry'], 'Contact', 'Wetted: a bead of solder bridges tip and joint. Dry: bare metal on metal.', 'wetted')),
   tipResistanceKPerW: z.exactOptional(
-    quantity('thermalResistanceKPerW', { above: 0, to: 1000 }, 'Tip resistance', 'From the sensor to the working face, where it is known.', 1.5),
+    quantity('thermalResistanceKPerW', { from: 0.01, to: 1000 }, 'Tip resistance', 'From the sensor to the working face, where it is known.', 1.5),
   ),
   contactResistanceKPerW: z.exactOptional(
-    quantity('thermalResistanceKPerW', { above: 0, to: 1000 }, 'Contact resistance', 'From the working face into the joint, where it is known.', 3),
+    quantity('thermalResistanceKPerW', { from: 0.01, to: 1000 }, 'Contact resistance', 'From the working face into the joint, where it is known.', 3),
   ),
 })
 
@@ -20,8 +20,8 @@ const hotAirSchema = z.strictObject({
   name: text('Name', 'What you call the tool.', 'small hot-air tool', 80),
   kind: z.literal('hot-air'),
   airC: quantity('temperatureC', { from: 50, to: 800 }, 'Air temperature', 'At the joint, not at the dial.', 260),
-  airSpeedMPerS: z.exactOptional(quantity('speedMPerS', { above: 0, to: 60 }, 'Air speed', 'At the joint; 5 m/s is assumed where you do not say.', 5)),
-  nozzleMm: z.exactOptional(quantity('lengthMm', { above: 0, to: 100 }, 'Nozzle', 'Width of the stream at the joint.', 20)),
+  airSpeedMPerS: z.exactOptional(quantity('speedMPerS', { from: 0.1, to: 60 }, 'Air speed', 'At the joint; 5 m/s is assumed where you do not say.', 5)),
+  nozzleMm: z.exactOptional(quantity('lengthMm', { from: 0.1, to: 100 }, 'Nozzle', 'Width of the stream at the joint.', 20)),
 })
 
 export const toolSchema = z.discriminatedUnion('kind', [ironSchema, hotAirSchema])

@@ -1,33 +1,34 @@
 import * as z from 'zod/mini'
 import { bare, choice, interval, quantity, text, yesNo } from './fields.ts'
+import { areaRange } from './wireSize.ts'
 import { insulationNames, metalNames, wireStandards } from './words.ts'
 
 export const wireSchema = z.strictObject({
-  areaMm2: z.exactOptional(quantity('areaMm2', { from: 0.01, to: 300 }, 'Wire area', 'Metal section. Give this or the size.', 1.5)),
+  areaMm2: z.exactOptional(quantity('areaMm2', areaRange, 'Wire area', 'Metal section. Give this or the size.', 1.5)),
   size: z.exactOptional(text('Wire size', 'As printed on the wire or its reel: "18 AWG", "1.5 mm²", "7/0.3 mm".', '18 AWG', 40)),
   standard: z.exactOptional(choice(wireStandards, 'Standard', 'Whose size it is: an SAE 18 has less metal than an AWG 18.', 'AWG')),
   material: z.exactOptional(choice(metalNames, 'Conductor', 'Bright copper, tinned copper, or light and silvery where scraped.', 'tinned-copper')),
   strandCount: z.exactOptional(bare({ from: 1, to: 10000 }, 'Strands', 'How many.', 19, true)),
-  strandDiameterMm: z.exactOptional(quantity('lengthMm', { above: 0, to: 10 }, 'Strand diameter', 'Of one strand.', 0.3)),
+  strandDiameterMm: z.exactOptional(quantity('lengthMm', { from: 0.01, to: 10 }, 'Strand diameter', 'Of one strand.', 0.3)),
   insulation: choice(insulationNames, 'Insulation', 'PVC where you do not know: it is the tenderest of the common ones.', 'PVC'),
   insulationThicknessMm: z.exactOptional(quantity('lengthMm', { from: 0, to: 20 }, 'Insulation thickness', 'Of the wall.', 0.7)),
-  outsideDiameterMm: z.exactOptional(quantity('lengthMm', { above: 0, to: 100 }, 'Outside diameter', 'Over the insulation.', 2.9)),
-  outLengthM: quantity('lengthM', { above: 0, to: 500 }, 'Length out', 'From the source to the load.', 5),
+  outsideDiameterMm: z.exactOptional(quantity('lengthMm', { from: 0.05, to: 100 }, 'Outside diameter', 'Over the insulation.', 2.9)),
+  outLengthM: quantity('lengthM', { from: 0.001, to: 500 }, 'Length out', 'From the source to the load.', 5),
   returnLengthM: z.exactOptional(
     quantity('lengthM', { from: 0, to: 500 }, 'Length back', 'From the load to the source; the same as out where you do not say.', 5),
   ),
   loadedInBundle: z.exactOptional(bare({ from: 1, to: 200 }, 'Loaded wires in the bundle', 'That carry current together, this one included.', 3, true)),
-  bundleOutsideMm: z.exactOptional(quantity('lengthMm', { above: 0, to: 300 }, 'Bundle diameter', 'Over all.', 9)),
+  bundleOutsideMm: z.exactOptional(quantity('lengthMm', { from: 0.05, to: 300 }, 'Bundle diameter', 'Over all.', 9)),
 })
 
 export const terminalSchema = z.strictObject({
-  ratedCurrentA: z.exactOptional(quantity('currentA', { above: 0, to: 2000 }, 'Rated current', 'Of the terminal or connector.', 16)),
+  ratedCurrentA: z.exactOptional(quantity('currentA', { from: 0.001, to: 2000 }, 'Rated current', 'Of the terminal or connector.', 16)),
   ratedAmbientC: z.exactOptional(quantity('temperatureC', { from: -40, to: 150 }, 'At air temperature', 'For which that rating holds.', 25)),
   limitC: z.exactOptional(quantity('temperatureC', { from: 0, to: 300 }, 'Limit temperature', 'The most the terminal or housing stands.', 105)),
   metal: z.exactOptional(choice(metalNames, 'Terminal metal', 'Base metal or plating that touches the wire.', 'tin')),
   matingMetal: z.exactOptional(choice(metalNames, 'Mating metal', 'What it plugs into.', 'tin')),
   acceptsMm2: z.exactOptional(interval('areaMm2', { above: 0, to: 300 }, 'Wire range', 'Areas that its barrel accepts.', { low: 0.5, high: 1.5 })),
-  housingHoleMm: z.exactOptional(quantity('lengthMm', { above: 0, to: 100 }, 'Housing hole', 'That the finished lead must pass.', 5.5)),
+  housingHoleMm: z.exactOptional(quantity('lengthMm', { from: 0.05, to: 100 }, 'Housing hole', 'That the finished lead must pass.', 5.5)),
   sealInsideMm: z.exactOptional(
     interval('lengthMm', { above: 0, to: 100 }, 'Seal range', 'Outside diameters that the wire seal grips.', { low: 1.8, high: 3 }),
   ),

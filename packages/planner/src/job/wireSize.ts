@@ -2,11 +2,16 @@ import { awgToAreaMm2, DomainError, formatAwg, iec60228, iso6722, parseAwg, saeJ
 import { parseQuantity, QuantityError } from '@strandwise/working/quantity'
 import type { RepairJob } from './repairJob.ts'
 
-interface WireSize {
+/** Metal section of a wire in a job, given or read from its size: from 40 AWG to the thickest cable that one person joins. */
+export const areaRange = { from: 0.005, to: 300 }
+
+export interface WireSize {
   readonly areaMm2: number
   /** As it stands on a reel. */
   readonly text: string
   readonly gauge: number | null
+  /** As its size says: 7 of "7/0.3 mm". */
+  readonly printedStrands?: number
   readonly strandCount?: number
   readonly strandDiameterMm?: number
 }
@@ -44,6 +49,11 @@ function gaugeIn(size: string): number | null {
 /** Strands before a stroke or a times sign, as in "7/0.3 mm" and "19 x 32 AWG". */
 const strandsFirst = /^\s*(\d{1,5})\s*[/x×*]/i
 
+/** The diameter at which so many strands make the area. */
+export function evenStrandMm(areaMm2: number, strandCount: number): number {
+  return Math.sqrt((4 * areaMm2) / (Math.PI * strandCount))
+}
+
 function fromText(size: string, standard: RepairJob['wire']['standard']): WireSize {
   const metric = standard === 'ISO 6722-1' || standard === 'IEC 60228'
   const gauge = metric ? null : gaugeIn(size)
@@ -54,12 +64,13 @@ function fromText(size: string, standard: RepairJob['wire']['standard']): WireSi
     if (rows !== null && !rows.some((row) => row.areaMm2 === areaMm2)) {
       throw new WireSizeError(size, `an area of ${standard}: ${[...new Set(rows.map((row) => row.areaMm2))].join(', ')} mm²`)
     }
-    const strandCount = Number(strandsFirst.exec(size)?.[1] ?? 0)
+    if (areaMm2 < areaRange.from || areaMm2 > areaRange.to) throw new WireSizeError(size, `from ${areaRange.from} to ${areaRange.to} mm²`)
+    const printedStrands = Number(strandsFirst.exec(size)?.[1] ?? 0)
     return {
       areaMm2,
       text: size.trim(),
       gauge: null,
-      ...(strandCount > 0 ? { strandCount, strandDiameterMm: Math.sqrt((4 * areaMm2) / (Math.PI * strandCount)) } : {}),
+      ...(printedStrands > 0 ? { printedStrands, strandDiameterMm: evenStrandMm(areaMm2, printedStrands) } : {}),
     }
   } catch (error) {
     if (error instanceof QuantityError) throw new WireSizeError(size, examples)
@@ -73,12 +84,13 @@ function fromText(size: string, standard: RepairJob['wire']['standard']): WireSi
  * @throws WireSizeError for a size that the standard has not
  */
 export function wireSize(wire: RepairJob['wire']): WireSize {
-  const given = wire.areaMm2 === undefined ? fromText(wire.size ?? '', wire.standard) : { areaMm2: wire.areaMm2, text: `${wire.areaMm2} mm²`, gauge: null }
-  const strandCount = wire.strandCount ?? given.strandCount
+  const given: WireSize =
+    wire.areaMm2 === undefined ? fromText(wire.size ?? '', wire.standard) : { areaMm2: wire.areaMm2, text: `${wire.areaMm2} mm²`, gauge: null }
+  const strandCount = wire.strandCount ?? given.printedStrands
   if (strandCount === undefined) return given
   return {
     ...given,
     strandCount,
-    strandDiameterMm: wire.strandDiameterMm ?? given.strandDiameterMm ?? Math.sqrt((4 * given.areaMm2) / (Math.PI * strandCount)),
+    strandDiameterMm: wire.strandDiameterMm ?? given.strandDiameterMm ?? evenStrandMm(given.areaMm2, strandCount),
   }
 }

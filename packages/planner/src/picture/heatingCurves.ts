@@ -1,9 +1,11 @@
 import { heatJointBand, type Interval, insulation, solder } from '@strandwise/core'
+import { quietly } from '../facts/assume.ts'
 import { heatInput, longestHoldS, modelTool } from '../facts/heatInputs.ts'
 import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
 import { parseRepairJob } from '../job/parseRepairJob.ts'
 import type { RepairJob } from '../job/repairJob.ts'
+import { heatObstacles } from '../plan/heatObstacles.ts'
 import { chooseMethod } from '../plan/methodSection.ts'
 import { sleeveHeat } from '../plan/sleeveHeat.ts'
 
@@ -47,11 +49,12 @@ function times(lastS: number): readonly number[] {
 }
 
 function curvesFor(facts: JobFacts, method: Parameters<typeof solderedJoint>[0]): readonly HeatingCurve[] {
+  if (heatObstacles(facts, method).length > 0) return []
   const sleeve = facts.job.solderSleeve
   return (facts.job.tools ?? []).flatMap((tool, index) => {
     const holdS = longestHoldS(tool, facts)
     const timeS = times(holdS)
-    const model = modelTool(tool, index, facts, solderedJoint(method, facts).overlapMm, (_field, given, value) => given ?? value)
+    const model = modelTool(tool, index, facts, solderedJoint(method, facts).overlapMm, quietly)
     if (method === 'solder-sleeve') {
       if (tool.kind !== 'hot-air' || sleeve === undefined) return []
       return [curveOf(tool.name, timeS, sleeveHeat(facts, sleeve, model, holdS, timeS))]
@@ -61,7 +64,7 @@ function curvesFor(facts: JobFacts, method: Parameters<typeof solderedJoint>[0])
 }
 
 /**
- * What each of the job's tools does to the joint over time, for a chart; null where the method is not soldered or no tool is named.
+ * What each of the job's tools does to the joint over time, for a chart; null where the method is not soldered, no tool is named, or its heat cannot be computed.
  *
  * @throws JobError where the job is not one that parseRepairJob would return
  * @example

@@ -1,4 +1,5 @@
 import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
+import { contradictions } from '../job/contradictions.ts'
 import type { RepairJob } from '../job/repairJob.ts'
 import { jointSection } from './jointSection.ts'
 import { chooseMethod, methodSection } from './methodSection.ts'
@@ -55,8 +56,10 @@ export function changingAssumptions(
   return assumptions.map((item) => {
     const other = Object.hasOwn(otherwise, item.field) ? otherwise[item.field] : undefined
     if (other === undefined) return item
-    const again = other.sections(jobFacts(other.job(facts.job, facts)))
-    const replaced = new Map<SectionId, PlanVerdict>(again.map((section) => [section.id, section.verdict]))
+    const job = other.job(facts.job, facts)
+    // What no job can be, such as a load that gets its power no more, the plan would refuse.
+    if (contradictions(job).length > 0) return { ...item, changesVerdict: true }
+    const replaced = new Map<SectionId, PlanVerdict>(other.sections(jobFacts(job)).map((section) => [section.id, section.verdict]))
     return worst(...sections.map((section) => replaced.get(section.id) ?? section.verdict)) === verdict ? item : { ...item, changesVerdict: true }
   })
 }

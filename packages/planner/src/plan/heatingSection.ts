@@ -1,8 +1,10 @@
 import { type HeatChange, type HeatJointResult, heatJointAdvice, heatJointBand, insulation, type MethodName, solder } from '@strandwise/core'
+import type { Assume } from '../facts/assume.ts'
 import { heatInput, longestHoldS, modelTool, stubMm } from '../facts/heatInputs.ts'
-import type { Assume, JobFacts } from '../facts/jobFacts.ts'
+import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
 import type { JobTool } from '../job/repairJob.ts'
+import { heatObstacles } from './heatObstacles.ts'
 import { degrees, mm, seconds } from './print.ts'
 import type { PlanOption, PlanSection, PlanVerdict } from './repairPlan.ts'
 import { rule } from './rule.ts'
@@ -38,6 +40,9 @@ export function heatingSection(
   if (method === 'solder-sleeve' && facts.job.solderSleeve === undefined) {
     draft.say('cannot tell', 'Which solder ring and tube the sleeve has is not given: its alloy and recovery temperature decide whether your tool flows it.')
   }
+  const obstacles = heatObstacles(facts, method)
+  for (const { verdict, reason, sources } of obstacles) draft.say(verdict, reason, ...sources)
+  if (obstacles.length > 0) return { section: draft.done(), options: [] }
   if (usable.length === 0) {
     draft.say(
       'cannot tell',

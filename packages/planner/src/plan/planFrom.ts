@@ -1,4 +1,5 @@
-import type { Assume, JobFacts } from '../facts/jobFacts.ts'
+import type { Assume } from '../facts/assume.ts'
+import type { JobFacts } from '../facts/jobFacts.ts'
 import { coveringSection } from './coveringSection.ts'
 import { cutBackSection } from './cutBackSection.ts'
 import { heatingSection } from './heatingSection.ts'

@@ -119,6 +119,16 @@ describe('limits', () => {
   })
 })
 
+test('an assumption under which the load would get its power no more changes the verdict', () => {
+  const { hottestC: _, ...noHottest } = surroundings
+  const { fuseA: _a, fuseSeries: _s, fuseDistanceM: _d, ...unfused } = circuit
+  const marked = (powerW: number) => {
+    const job: RepairJob = { ...trailerTailLamp, circuit: { ...unfused, supplyV: 0.5 }, load: { powerW }, surroundings: noHottest }
+    return planRepair(job).assumptions.find(({ field }) => field === 'surroundings.hottestC')?.changesVerdict ?? false
+  }
+  expect([marked(0.41), marked(0.05)]).toEqual([true, false])
+})
+
 test('a road vehicle and a small craft are told of the negative cable first', () => {
   const cautions = (rules: readonly ('road-vehicle' | 'small-craft')[]) =>
     planRepair({ ...trailerTailLamp, circuit: { ...circuit, rules } }).cautions.join('\n')

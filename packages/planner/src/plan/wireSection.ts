@@ -10,6 +10,7 @@ import {
   resistanceOhm,
   terminalCurrentA,
 } from '@strandwise/core'
+import { assumed } from '../facts/assumed.ts'
 import { bundleBand, wireCurrent } from '../facts/bundle.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { ampere, degrees, percent, seconds, span, volt } from './print.ts'
@@ -21,8 +22,8 @@ const series = fuseBands['ISO 8820-3']
 /** Multiple of its rating from which a fuse of the series is sure to open. */
 const sureMultiple = Math.min(...series.band.filter((point) => point.longestS !== null).map((point) => point.multiple))
 
-/** A terminal without a stated limit: the common housing plastics, and the reserve of the derating curve. */
-const commonTerminal = { ratedAmbientC: 25, limitC: 105, reserveFactor: figure('wp-terminal-derating', 'deratingFactor') }
+/** The reserve of a terminal's derating curve. */
+const reserveFactor = figure('wp-terminal-derating', 'deratingFactor')
 
 function steadyWire(draft: SectionDraft, facts: JobFacts): void {
   const inputs = { ...facts.wire, ambientC: facts.hottestC, currentA: facts.currentA }
@@ -70,7 +71,7 @@ function drop(draft: SectionDraft, facts: JobFacts): void {
 }
 
 function terminal(draft: SectionDraft, facts: JobFacts): void {
-  const { ratedCurrentA, ratedAmbientC = commonTerminal.ratedAmbientC, limitC = commonTerminal.limitC, acceptsMm2 } = facts.job.terminal ?? {}
+  const { ratedCurrentA, ratedAmbientC = assumed.terminal.ratedAmbientC, limitC = assumed.terminal.limitC, acceptsMm2 } = facts.job.terminal ?? {}
   if (acceptsMm2 !== undefined && (facts.areaMm2 < acceptsMm2.low || facts.areaMm2 > acceptsMm2.high)) {
     draft.say(
       'unsound',
@@ -83,7 +84,7 @@ function terminal(draft: SectionDraft, facts: JobFacts): void {
     draft.say('unsound', `The hottest air, ${degrees(facts.hottestC)}, is at the terminal's own limit of ${degrees(limitC)}: no current is left.`)
     return
   }
-  const inputs = { ratedCurrentA, ratedAmbientC, limitC, ambientC: facts.hottestC, reserveFactor: commonTerminal.reserveFactor }
+  const inputs = { ratedCurrentA, ratedAmbientC, limitC, ambientC: facts.hottestC, reserveFactor }
   const allowedA = terminalCurrentA(inputs)
   draft.working('terminalCurrentA', inputs)
   draft.value('terminal, in the hottest air', allowedA, 'A')

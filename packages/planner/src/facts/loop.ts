@@ -1,0 +1,26 @@
+import { type MetalName, resistanceOhmPerM } from '@strandwise/core'
+import type { RepairJob } from '../job/repairJob.ts'
+import { type Assume, quietly } from './assume.ts'
+import { assumed } from './assumed.ts'
+
+// What the run is as a resistor: as the job says, else assumed.
+
+export const metalOf = ({ wire }: RepairJob, assume: Assume): MetalName => assume('wire.material', wire.material, assumed.material.value, assumed.material.why)
+
+export const hottestAirC = ({ surroundings }: RepairJob, assume: Assume): number =>
+  assume('surroundings.hottestC', surroundings.hottestC, Math.max(surroundings.ambientC, assumed.hottestAboveNowC.value), assumed.hottestAboveNowC.why)
+
+export const wayBackM = ({ wire }: RepairJob, assume: Assume): number =>
+  assume('wire.returnLengthM', wire.returnLengthM, wire.outLengthM, 'the return runs beside the feed')
+
+export const strandLay = (assume: Assume): number => assume('wire.layFactor', undefined, assumed.layFactor.value, assumed.layFactor.why)
+
+/** A metre of one conductor, in the hottest air. */
+export function metreOhm(job: RepairJob, areaMm2: number): number {
+  return resistanceOhmPerM({ areaMm2, material: metalOf(job, quietly), temperatureC: hottestAirC(job, quietly), layFactor: strandLay(quietly) })
+}
+
+/** Out and back, in the hottest air. */
+export function loopOhm(job: RepairJob, areaMm2: number): number {
+  return metreOhm(job, areaMm2) * (job.wire.outLengthM + wayBackM(job, quietly))
+}

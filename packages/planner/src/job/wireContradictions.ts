@@ -1,0 +1,64 @@
+import { quietly } from '../facts/assume.ts'
+import { wireShape } from '../facts/wireShape.ts'
+import type { AddIssue } from './jobError.ts'
+import type { RepairJob } from './repairJob.ts'
+import { roundedDown, roundedUp } from './rounded.ts'
+import { evenStrandMm, type WireSize } from './wireSize.ts'
+
+/** Metal of the strands over the wire's area, by rounded diameters and nominal areas alike; past this one of them is wrong. */
+const strandMetal = { least: 0.75, most: 4 / 3 }
+
+/** A wire whose strands, metal, wall and bundle don't go together. */
+export function wireContradictions({ wire, damage }: RepairJob, size: WireSize | null, add: AddIssue): void {
+  const strands = size?.strandCount ?? wire.strandCount
+  if (wire.strandDiameterMm !== undefined && strands === undefined)
+    add('wire.strandCount', undefined, 'the number of strands with strandDiameterMm', '"strandCount": 19')
+  if (damage.brokenStrands !== undefined && strands !== undefined && damage.brokenStrands > strands)
+    add('damage.brokenStrands', damage.brokenStrands, `at most the wire's ${strands} strands`, `"brokenStrands": ${strands}`)
+  if (size === null) return
+  strandsAgainstArea(wire, size, add)
+  outsideAgainstMetal(wire, size, add)
+}
+
+function strandsAgainstArea(wire: RepairJob['wire'], size: WireSize, add: AddIssue): void {
+  const { areaMm2, printedStrands, strandCount } = size
+  if (printedStrands !== undefined && strandCount !== printedStrands) {
+    add('wire.strandCount', strandCount, `the ${printedStrands} strands of its size, ${size.text}`, `"strandCount": ${printedStrands}`)
+    return
+  }
+  if (wire.strandDiameterMm === undefined || strandCount === undefined) return
+  const evenMm = evenStrandMm(areaMm2, strandCount)
+  const lowMm = Math.sqrt(strandMetal.least) * evenMm
+  const highMm = Math.sqrt(strandMetal.most) * evenMm
+  if (wire.strandDiameterMm < lowMm || wire.strandDiameterMm > highMm)
+    add(
+      'wire.strandDiameterMm',
+      wire.strandDiameterMm,
+      `from ${roundedUp(lowMm)} to ${roundedDown(highMm)} mm: so thick, ${strandCount} strands make the wire's ${Number(areaMm2.toPrecision(3))} mm²`,
+      `"strandDiameterMm": ${Number(evenMm.toPrecision(3))}`,
+    )
+}
+
+function outsideAgainstMetal(wire: RepairJob['wire'], size: WireSize, add: AddIssue): void {
+  const { outsideMm, leastOutsideMm } = wireShape(wire, size, quietly)
+  if (outsideMm < leastOutsideMm) {
+    const told = roundedUp(leastOutsideMm)
+    const wall = wire.insulationThicknessMm === undefined ? '' : ' and twice the insulation'
+    add('wire.outsideDiameterMm', outsideMm, `at least ${told} mm: the metal${wall}`, `"outsideDiameterMm": ${roundedUp(leastOutsideMm + 0.2)}`)
+    return
+  }
+  const loaded = wire.loadedInBundle ?? 1
+  // Of a wire by itself only a measured outside speaks: nothing is computed with its bundle.
+  if (wire.bundleOutsideMm === undefined || (loaded === 1 && wire.outsideDiameterMm === undefined)) return
+  const leastMm = outsideMm * Math.sqrt(loaded)
+  if (wire.bundleOutsideMm >= leastMm) return
+  const told = roundedUp(leastMm)
+  const each = `${Number(outsideMm.toPrecision(3))} mm`
+  const thinner = wire.outsideDiameterMm === undefined ? '; where the wires are thinner, give outsideDiameterMm' : ''
+  add(
+    'wire.bundleOutsideMm',
+    wire.bundleOutsideMm,
+    loaded === 1 ? `at least the wire's own ${each}` : `at least ${told} mm, the area of ${loaded} wires of ${each}${thinner}`,
+    `"bundleOutsideMm": ${told}`,
+  )
+}
