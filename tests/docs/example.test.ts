@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { deepFreeze, evaluate, parseExample } from './example.ts'
-import { outcomeOf, refusesItself, unfinite } from './outcome.ts'
+import { asDocumented, outcomeOf, refusesItself, unfinite } from './outcome.ts'
 import { differences } from './printed.ts'
 import { contains, insideOf, nextDown, nextUp, outsideOf, withValue } from './vary.ts'
 
@@ -124,6 +124,14 @@ describe('outcomes', () => {
     expect(await outcomeOf(thrown('x'), [])).toEqual({ kind: 'wrong', why: 'threw x' })
     expect(await outcomeOf(thrown(refusal('m')), [])).toEqual({ kind: 'refused', name: 'DomainError', parameter: 'a', code: 'out-of-range', message: 'm' })
     expect(unfinite([{ a: Number.NaN }])).toBe('result.0.a is NaN')
+  })
+
+  test('a named error is right only where the docstring names it', async () => {
+    const refused = await outcomeOf(thrown(refusal('m')), [])
+    expect(asDocumented(refused, ['UnknownEntryError for a metal', 'DomainError outside the domain'])).toBe(refused)
+    for (const throws of [[], ['nothing'], ['UnknownEntryError, never a DomainError']])
+      expect(asDocumented(refused, throws)).toEqual({ kind: 'wrong', why: 'threw DomainError, which no @throws line names: m' })
+    expect(asDocumented({ kind: 'value', value: 1 }, [])).toEqual({ kind: 'value', value: 1 })
   })
 
   test.each([

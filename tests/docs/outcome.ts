@@ -39,3 +39,9 @@ export function refusesItself(outcome: Outcome, path: string, others: readonly s
   const allowed = outcome.message.slice(outcome.message.indexOf('allowed:'))
   return !/result is a finite number/.test(allowed) && !others.some((name) => new RegExp(`\\b${name}\\b`).test(allowed))
 }
+
+/** An error that the function's `@throws` lines do not name is wrong: whoever calls it could not have known. */
+export function asDocumented(outcome: Outcome, throws: readonly string[]): Outcome {
+  if (outcome.kind !== 'refused' || throws.some((line) => /^\w+/.exec(line)?.[0] === outcome.name)) return outcome
+  return { kind: 'wrong', why: `threw ${outcome.name}, which no @throws line names: ${outcome.message}` }
+}

@@ -75,7 +75,7 @@ class Caller {
   }
 }
 
-/** Random calls over every public function that has an example: a finite value or one of the named errors, from frozen inputs, without hanging. */
+/** Random calls over every public function that has an example: a finite value or one of the named errors that its docstring lists, from frozen inputs, without hanging. */
 export async function calls(count: number, seed: number, say: (text: string) => void): Promise<PartResult> {
   const functions = entries().filter((entry) => entry.kind === 'function' && entry.doc.examples.length > 0)
   const without = entries().filter((entry) => entry.kind === 'function' && entry.doc.examples.length === 0)
@@ -116,7 +116,7 @@ function summary(told: readonly Told[], count: number, seed: number, without: re
   })
   const wrong = told.flatMap((one) => one.wrong.map(({ index, why, inputs }) => `- ${one.name}, call ${index}: ${why}\n  \`${inputs}\``))
   const details = [
-    `Seed ${seed}. Inputs start from the docstrings' examples; numbers, words, lists and absent fields vary, mostly within the domains. All inputs are frozen. A call counts as wrong if its result holds NaN or an infinity, or if it throws anything but the named errors; it hangs after ${hangMs / 1000} s.`,
+    `Seed ${seed}. Inputs start from the docstrings' examples; numbers, words, lists and absent fields vary, mostly within the domains. All inputs are frozen. A call counts as wrong if its result holds NaN or an infinity, or if it throws anything but the named errors that its docstring lists; it hangs after ${hangMs / 1000} s.`,
     without.length === 0 ? '' : `Left out, for want of an example: ${without.map(({ name }) => name).join(', ')}.`,
     ...hung.map((one) => `- ${one.name} HUNG at call ${one.hung}`),
     ...wrong,

@@ -2,7 +2,7 @@ import { parentPort, workerData } from 'node:worker_threads'
 import { entries } from '../docs/entries.ts'
 import { deepFreeze, evaluate, parseExample } from '../docs/example.ts'
 import type { Entry } from '../docs/extract.ts'
-import { type Outcome, outcomeOf } from '../docs/outcome.ts'
+import { asDocumented, type Outcome, outcomeOf } from '../docs/outcome.ts'
 import { functionOf, scope } from '../docs/scope.ts'
 import { placesOf, randomInputs } from './inputs.ts'
 import { Random, seedOf } from './random.ts'
@@ -50,6 +50,7 @@ function innerExample(argumentsText: string): string | undefined {
 
 function maker(entry: Entry): (random: Random) => Made {
   const call = functionOf(entry.name)
+  const called = async (inputs: readonly unknown[]): Promise<Outcome> => asDocumented(await outcomeOf(call, inputs), entry.doc.throws)
   const texts = entry.doc.examples.map((code) => parseExample(code).argumentsText)
   const inner = texts.map(innerExample).find((text) => text !== undefined)
   if (inner !== undefined) {
@@ -58,14 +59,14 @@ function maker(entry: Entry): (random: Random) => Made {
     const make = maker(source)
     return (random) => {
       const { inputs, outcome } = make(random)
-      return { inputs, outcome: outcome.then((one) => (one.kind === 'value' ? outcomeOf(call, [deepFreeze(one.value)]) : one)) }
+      return { inputs, outcome: outcome.then((one) => (one.kind === 'value' ? called([deepFreeze(one.value)]) : one)) }
     }
   }
   const places = placesOf(entry)
   const bases = texts.map((text) => evaluate(text, scope))
   return (random) => {
     const inputs = randomInputs(random, entry, bases, places).map(deepFreeze)
-    return { inputs, outcome: outcomeOf(call, inputs) }
+    return { inputs, outcome: called(inputs) }
   }
 }
 

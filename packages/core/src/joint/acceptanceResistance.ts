@@ -32,6 +32,7 @@ export type AcceptanceLimit = 'temperature' | 'drop' | 'plain-wire'
  * @domain as jointState
  * @throws DomainError outside the domain, and where no limit is given
  * @throws UnknownEntryError for a metal that the table does not hold
+ * @throws ConvergenceError where the heat that the sides take with the joint at limitC is not found
  * @example
  * acceptanceResistanceOhm({
  *   currentA: 9, ambientC: 40, pressurePa: 101325, jointLengthMm: 10, limitC: 90, allowedDropV: 0.05, plainWireMultiple: 1,
