@@ -28,6 +28,20 @@ export const equivalents: Readonly<Record<string, readonly Equivalent[]>> = {
     ['radius < thin', ['radius <= thin'], 'differs only at one exact value, at which both ways give the same'],
     ['if (thick < 0)', ['thick <= 0'], 'the first wire is never thin'],
     ["requireFiniteResult('diametersMm', [d1, d2]", ['[]'], 'in what the error shows alone'],
+    [
+      'problem.place[2 * count] = found',
+      ['2 / count', 'found[2 * thick] && 0', '2 / thick'],
+      'read only for a wire that finds no corner: thick ones that touch leave one',
+    ],
+    ['const centresMm = new Array', ['new Array()'], 'a place that is not there yet is made'],
+  ],
+  'core/routing/packingDescent.ts': [
+    ['i < a.length', ['i <= a.length'], 'beyond a list there is nothing, and nothing is kept'],
+    ['i < to.length', ['i <= to.length'], 'beyond a list there is nothing, and nothing is kept'],
+    ['i < step.length', ['i <= step.length'], 'beyond a list there is nothing, and nothing is kept'],
+    ['i < place.length', ['i <= place.length'], 'beyond a list there is nothing, and nothing is kept'],
+    ['if (nextEnergy <=', ['nextEnergy < energy'], 'differs only at one exact value, at which both ways give the same'],
+    ['if (bend > flat)', ['bend >= flat'], 'differs only at one exact value, at which both ways give the same'],
   ],
   'core/routing/packFew.ts': [['const ey =', ['y2 + y1'], 'the first wire lies on the axis']],
   'core/routing/packingCorners.ts': [

@@ -35,7 +35,7 @@ export async function mutate(room: string, say: (text: string) => void): Promise
   try {
     if (byFile.has(room)) return summary(room, await fileByFile(room, place, say))
     say(`${room}: mutating`)
-    return summary(room, await run([`${place}/**/*.ts`, '!**/*.test.ts', '!**/index.ts', '!**/inner.ts']))
+    return summary(room, await run([`${place}/**/*.ts`, '!**/*.test.ts', '!**/*.sample.ts', '!**/index.ts', '!**/inner.ts']))
   } finally {
     delete process.env.STRANDWISE_ENTRIES
     rmSync(kept, { recursive: true, force: true })
@@ -57,7 +57,7 @@ function halfway(sources: string): Halfway {
 
 /** One file after the other; what an interrupted run has done is not done again. */
 async function fileByFile(room: string, place: string, say: (text: string) => void): Promise<readonly Mutant[]> {
-  const names = readdirSync(root + place).filter((file) => file.endsWith('.ts') && !/(\.test|^index|^inner)\.ts$/.test(file))
+  const names = readdirSync(root + place).filter((file) => file.endsWith('.ts') && !/(\.test|\.sample|^index|^inner)\.ts$/.test(file))
   const state = halfway(sourcesHash())
   for (const [index, name] of names.entries()) {
     const file = `${place}/${name}`

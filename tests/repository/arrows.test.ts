@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { codeOf, importCircles, packageArrows, packageOrder, roomArrows, roomOrder } from './arrows.ts'
 import { fails } from './fails.ts'
-import { mathjsDoors, outsideImports, packageName, unresolved } from './outside.ts'
+import { mathjsDoors, outsideImports, packageName, testsInside, unresolved } from './outside.ts'
 import { sample } from './tree.ts'
 
 describe('arrows between packages', () => {
@@ -103,5 +103,11 @@ describe('what packages take from outside', () => {
   test('a relative import that is not there', () => {
     fails(unresolved, { 'packages/core/src/a.ts': "import { b } from './b'", 'packages/core/src/b.ts': '' }, /"\.\/b", which is not there/)
     expect(unresolved(sample({ 'packages/core/src/a.ts': "import { b } from './b.ts'", 'packages/core/src/b.ts': '' }))).toEqual([])
+  })
+
+  test('only tests take from samples', () => {
+    const from = "import { wire } from './a.sample.ts'"
+    fails(testsInside, { 'packages/core/src/solder/a.ts': from }, /a\.ts:1: imports "\.\/a\.sample\.ts"/)
+    expect(testsInside(sample({ 'packages/core/src/solder/a.test.ts': from, 'packages/core/src/solder/b.sample.ts': from }))).toEqual([])
   })
 })

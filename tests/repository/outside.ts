@@ -79,3 +79,14 @@ export function unresolved(files: readonly TreeFile[]): readonly Finding[] {
         })),
     )
 }
+
+/** What packages ship takes nothing from tests or from what tests begin with. */
+export function testsInside(files: readonly TreeFile[]): readonly Finding[] {
+  return files
+    .filter(({ path }) => isPackageSource(path) && !isTest(path))
+    .flatMap((file) =>
+      importsOf(file)
+        .filter(({ specifier }) => isTest(specifier))
+        .map(({ specifier, line }) => ({ path: file.path, line, found: `imports "${specifier}"`, instead: 'move what both need into a file of its own' })),
+    )
+}

@@ -4,7 +4,7 @@ import { deadExports } from './deadExports.ts'
 import { tooLong } from './fileLength.ts'
 import { brokenLinks } from './links.ts'
 import { looseVersions, unequalVersions, unlikeManifests } from './manifests.ts'
-import { mathjsDoors, outsideImports, unresolved } from './outside.ts'
+import { mathjsDoors, outsideImports, testsInside, unresolved } from './outside.ts'
 import { anys, busyIndexes, consoles, defaultExports } from './style.ts'
 import { strangers } from './topLevel.ts'
 import { type Finding, readTree, report, type TreeFile } from './tree.ts'
@@ -20,6 +20,7 @@ const checks: readonly (readonly [string, (files: readonly TreeFile[]) => readon
   ['packages take from outside only what they name', outsideImports],
   ['mathjs has one door', mathjsDoors],
   ['every relative import is there', unresolved],
+  ['no source takes from tests', testsInside],
   ['no file is too long', tooLong],
   ['no console in packages', consoles],
   ['no default export', defaultExports],

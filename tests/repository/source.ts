@@ -119,5 +119,6 @@ export function targetOf(from: string, specifier: string): string | undefined {
   return match[2] === undefined ? `packages/${match[1]}/src/index.ts` : `packages/${match[1]}/src/${match[2]}/index.ts`
 }
 
-export const isTest = (path: string): boolean => /\.(test|bench)\.ts$/.test(path)
+/** Samples are what several tests begin with. */
+export const isTest = (path: string): boolean => /\.(test|bench|sample)\.ts$/.test(path)
 export const isPackageSource = (path: string): boolean => /^packages\/[^/]+\/src\/.*\.ts$/.test(path)

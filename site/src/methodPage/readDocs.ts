@@ -10,7 +10,7 @@ function sourcesIn(folder: string): readonly string[] {
     .flatMap((name) => {
       const path = join(folder, name)
       if (statSync(path).isDirectory()) return sourcesIn(path)
-      return name.endsWith('.ts') && !name.endsWith('.test.ts') && name !== 'index.ts' ? [path] : []
+      return name.endsWith('.ts') && !/\.(test|sample)\.ts$/.test(name) && name !== 'index.ts' ? [path] : []
     })
 }
 

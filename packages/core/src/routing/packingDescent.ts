@@ -77,13 +77,7 @@ export function settle(problem: PackingProblem, room: DescentRoom, stiffness: nu
     if (steep < steepness * steepness) break
     step.set(slope)
     shapeStep(room, kept, newest)
-    let descent = -dot(step, slope)
-    if (descent >= 0) {
-      kept = 0
-      step.set(slope)
-      shapeStep(room, kept, newest)
-      descent = -firstStep * steep
-    }
+    const descent = -dot(step, slope)
     let share = 1
     let halvings = 0
     let nextEnergy = energy

@@ -1,23 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { finConductanceWPerK } from '../heat/index.ts'
 import { finAdmittance } from './finAdmittance.ts'
-import type { Wire } from './finZones.ts'
+import { wire } from './heatModel.sample.ts'
 
 const kA = 391e-6
-const wire: Wire = {
-  tails: 1,
-  conductanceWM: kA,
-  stubM: 0.006,
-  bareStoreJPerMK: 3.4,
-  insulatedStoreJPerMK: 5.9,
-  bareLossWPerMK: 0.06,
-  insulatedLossWPerMK: 0.1,
-  swept: null,
-  clip: null,
-  limitRiseK: 80,
-  outerShare: 1,
-  sweptOuterShare: 1,
-}
 const copper = { conductivityWPerMK: 391, areaMm2: 1 }
 
 describe('the steady fin', () => {

@@ -3,23 +3,11 @@ import { finAdmittance } from './finAdmittance.ts'
 import { finMatrix } from './finMatrix.ts'
 import { finMesh } from './finMesh.ts'
 import { breaksM, finZones, type Wire } from './finZones.ts'
+import { wire as free, stream } from './heatModel.sample.ts'
 import { lobattoRule } from './lobatto.ts'
 import { wireModes } from './wireModes.ts'
 
-const wire: Wire = {
-  tails: 1,
-  conductanceWM: 391e-6,
-  stubM: 0.006,
-  bareStoreJPerMK: 3.4,
-  insulatedStoreJPerMK: 5.9,
-  bareLossWPerMK: 0.06,
-  insulatedLossWPerMK: 0.1,
-  swept: { toM: 0.01, bareLossWPerMK: 0.7, insulatedLossWPerMK: 0.5, riseK: 300 },
-  clip: { atM: 0.004, resistanceKPerW: 8, riseK: 5 },
-  limitRiseK: 80,
-  outerShare: 1,
-  sweptOuterShare: 1,
-}
+const wire: Wire = { ...free, swept: stream, clip: { atM: 0.004, resistanceKPerW: 8, riseK: 5 } }
 const settings = { firstM: 2e-3, growth: 0.6, degree: 5, lengthM: 0.6 }
 
 describe('points of an element', () => {

@@ -4,61 +4,17 @@ import { runTo } from './heatingLoop.ts'
 import { heatingRun } from './heatingRun.ts'
 import type { HeatingState } from './heatingState.ts'
 import { heatedWire, meshSettings, rebase, shortestTimeS, withoutStream } from './heatingWires.ts'
-import type { HeatModel, HeatSource, HeatTube } from './heatModel.ts'
+import { jointModel, stream, tube, wire } from './heatModel.sample.ts'
+import type { HeatModel, HeatSource } from './heatModel.ts'
 import { constantFilm } from './streamFilm.ts'
 
 vi.mock('./heatingLoop.ts', { spy: true })
 
-const wire: Wire = {
-  tails: 1,
-  conductanceWM: 391e-6,
-  stubM: 0.006,
-  bareStoreJPerMK: 3.4,
-  insulatedStoreJPerMK: 5.9,
-  bareLossWPerMK: 0.06,
-  insulatedLossWPerMK: 0.1,
-  swept: null,
-  clip: null,
-  limitRiseK: 80,
-  outerShare: 1,
-  sweptOuterShare: 1,
-}
-const swept: Wire = { ...wire, tails: 2, swept: { toM: 0.01, bareLossWPerMK: 0.7, insulatedLossWPerMK: 0.5, riseK: 300 } }
+const swept: Wire = { ...wire, tails: 2, swept: stream }
 const iron: HeatSource = { kind: 'iron', setRiseK: 300, maximumW: 40, resistanceKPerW: 5 }
 const heavy: HeatSource = { kind: 'heavy-iron', setRiseK: 300, maximumW: 80, tipResistanceKPerW: 2, contactResistanceKPerW: 3, capacityJPerK: 0.4 }
+const model = (source: HeatSource, wires: readonly Wire[] = []): HeatModel => ({ ...jointModel(source, wires), toolOffS: 2, observeS: 9, accuracy: 0.5 })
 const air: HeatSource = { kind: 'air', airRiseK: 330, film: constantFilm(150) }
-const tube: HeatTube = {
-  kind: 'tube',
-  airRiseK: 330,
-  film: constantFilm(140),
-  stillFilmWPerM2K: 12,
-  emissivity: 0.8,
-  outsideM2: 390e-6,
-  capacityJPerK: 0.3,
-  recoveryRiseK: 100,
-  gripped: false,
-  tightWPerK: 0.04,
-  gapM: 0.1,
-  gapAir: constantFilm(0.03),
-  gapM2: 60e-6,
-  gapEmissivity: 0.9,
-}
-const model = (source: HeatSource, wires: readonly Wire[] = []): HeatModel => ({
-  ambientC: 20,
-  source,
-  surfaceM2: 100e-6,
-  filmWPerM2K: 20,
-  emissivity: 0.2,
-  capacityJPerK: 0.05,
-  melt: { solidusRiseK: 163, liquidusRiseK: 170, latentJ: 2 },
-  wettedRiseK: 200,
-  wires,
-  wireOf: wires.map((_, w) => w),
-  toolOffS: 2,
-  observeS: 9,
-  sampleTimesS: [],
-  accuracy: 0.5,
-})
 
 /** The state at each of the two stretches, and what each comes to: the modes as told, the joint at a rise, the clock at its end. */
 function stretches(one: HeatModel, before: (run: HeatingState) => void = () => {}): readonly HeatingState[] {
@@ -85,7 +41,7 @@ describe('a run begins', () => {
     expect(first?.level).toBe(Math.floor(Math.log2(shortestTimeS(one))) - 8)
     expect(first?.toleranceK).toBeCloseTo(0.008 * 0.5 ** 1.5, 12)
     expect([first?.nowS, first?.step.joint.riseK, first?.toolOn, first?.step.body]).toEqual([0, 0, true, null])
-    expect(first?.step.joint).toMatchObject({ capacityJPerK: 0.05, melt: one.melt, phase: 'solid' })
+    expect(first?.step.joint).toMatchObject({ capacityJPerK: 0.06, melt: one.melt, phase: 'solid' })
     expect(first?.edges).toHaveLength(1)
     const modes = heatedWire(wire, meshSettings(wire, one, shortestTimeS(one))).modes
     expect(first?.step.modes).toEqual([modes])
@@ -164,14 +120,14 @@ test('at the end what left the wires is settled, and the balance told', () => {
   vi.mocked(runTo).mockImplementation((run, endS) => {
     last = run
     run.nowS = endS
-    run.heatInJ = 8
+    run.heatInJ = 9
     run.step.joint.riseK = 100
     run.lossJ = 2
   })
   const { record, energyResidual } = heatingRun(model(iron))
   expect(record).toBe(last?.record)
   expect(last?.sinceS).toBe(9)
-  expect(energyResidual).toBeCloseTo((8 - 2 - 0.05 * 100) / 8, 12)
+  expect(energyResidual).toBeCloseTo((9 - 2 - 0.06 * 100) / 9, 12)
 })
 
 test('the two stretches end where the tool goes and where one looks no longer', () => {

@@ -1,24 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import type { Wire } from './finZones.ts'
 import { heatedWire, meshSettings, rebase, shortestTimeS, withoutStream } from './heatingWires.ts'
+import { stream as swept, wire } from './heatModel.sample.ts'
 import type { HeatModel, HeatSource, HeatTube } from './heatModel.ts'
 import type { WireModes } from './wireModes.ts'
 
-const swept = { toM: 0.01, bareLossWPerMK: 0.7, insulatedLossWPerMK: 0.5, riseK: 300 }
-const wire: Wire = {
-  tails: 1,
-  conductanceWM: 391e-6,
-  stubM: 0.006,
-  bareStoreJPerMK: 3.4,
-  insulatedStoreJPerMK: 5.9,
-  bareLossWPerMK: 0.06,
-  insulatedLossWPerMK: 0.1,
-  swept: null,
-  clip: null,
-  limitRiseK: 80,
-  outerShare: 1,
-  sweptOuterShare: 1,
-}
 const film = (value: number) => ({ coefficientsWPerM2K: Float64Array.of(value), lowRiseK: 0, highRiseK: 1 })
 const iron: HeatSource = { kind: 'iron', setRiseK: 300, maximumW: Infinity, resistanceKPerW: 10 }
 const model: HeatModel = {

@@ -2,63 +2,20 @@ import { describe, expect, test, vi } from 'vitest'
 import { finAdmittance } from './finAdmittance.ts'
 import type { Wire } from './finZones.ts'
 import { exchange, X } from './heatExchange.ts'
+import { jointModel as model, tube as shrinking, stream, wire } from './heatModel.sample.ts'
 import type { HeatModel, HeatSource, HeatTube } from './heatModel.ts'
 import { steadyJoint } from './steadyJoint.ts'
 import { constantFilm } from './streamFilm.ts'
 
 vi.mock('./heatExchange.ts', { spy: true })
 
-const wire: Wire = {
-  tails: 1,
-  conductanceWM: 391e-6,
-  stubM: 0.006,
-  bareStoreJPerMK: 3.4,
-  insulatedStoreJPerMK: 5.9,
-  bareLossWPerMK: 0.06,
-  insulatedLossWPerMK: 0.1,
-  swept: null,
-  clip: null,
-  limitRiseK: 80,
-  outerShare: 1,
-  sweptOuterShare: 1,
-}
-const swept: Wire = { ...wire, tails: 2, swept: { toM: 0.01, bareLossWPerMK: 0.7, insulatedLossWPerMK: 0.5, riseK: 300 } }
+const swept: Wire = { ...wire, tails: 2, swept: stream }
 const cooled: Wire = { ...wire, clip: { atM: 0.004, resistanceKPerW: 8, riseK: -30 } }
 const warmed: Wire = { ...wire, clip: { atM: 0.004, resistanceKPerW: 0, riseK: 400 } }
-const model = (source: HeatSource, wires: readonly Wire[]): HeatModel => ({
-  ambientC: 20,
-  source,
-  surfaceM2: 80e-6,
-  filmWPerM2K: 15,
-  emissivity: 0.3,
-  capacityJPerK: 0.06,
-  melt: { solidusRiseK: 163, liquidusRiseK: 170, latentJ: 2 },
-  wettedRiseK: 200,
-  wires,
-  wireOf: wires.map((_, k) => k),
-  toolOffS: 1,
-  observeS: 2,
-  sampleTimesS: [],
-  accuracy: 1,
-})
+/** It never comes to its recovery. */
+const tube: HeatTube = { ...shrinking, recoveryRiseK: 900 }
 const iron: HeatSource = { kind: 'iron', setRiseK: 340, maximumW: 500, resistanceKPerW: 5 }
 const heavy = { kind: 'heavy-iron', setRiseK: 340, maximumW: 500, tipResistanceKPerW: 2, contactResistanceKPerW: 3, capacityJPerK: 1 } as const
-const tube: HeatTube = {
-  kind: 'tube',
-  airRiseK: 330,
-  film: constantFilm(140),
-  stillFilmWPerM2K: 12,
-  emissivity: 0.8,
-  outsideM2: 390e-6,
-  capacityJPerK: 0.3,
-  recoveryRiseK: 900,
-  gripped: false,
-  tightWPerK: 0.04,
-  gapM: 0.1,
-  gapAir: constantFilm(0.03),
-  gapM2: 60e-6,
-  gapEmissivity: 0.9,
-}
 
 /** What the joint gains and its wires take, which must be the same. */
 function missW(one: HeatModel, source: HeatSource, limited: boolean, rise: number, body: number): number {
