@@ -43,6 +43,25 @@ export const equivalents: Readonly<Record<string, readonly Equivalent[]>> = {
     ['if (nextEnergy <=', ['nextEnergy < energy'], 'differs only at one exact value, at which both ways give the same'],
     ['if (bend > flat)', ['bend >= flat'], 'differs only at one exact value, at which both ways give the same'],
   ],
+  'core/routing/packingEnergy.ts': [
+    ['if (reach < 0 ||', ['reach <= 0', 'fromCentre2 >='], 'what just touches adds nothing'],
+    ['if (distance2 >= apart', ['distance2 > apart'], 'what just touches adds nothing'],
+  ],
+  'core/routing/packingSearch.ts': [
+    [
+      'for (let tries = 0;',
+      ['tries < count ||', 'true', 'tries <= count', 'tries--'],
+      'the number of tries is a guard: there are unlike wires where this is asked',
+    ],
+    [
+      'if (updateForces(problem, exactStiffness) < settled)',
+      ['updateForces(problem, exactStiffness) <= settled'],
+      'differs only at one exact value, at which both ways give the same',
+    ],
+    ['if (from === undefined)', ['false'], 'there is a candidate: the check is for the types'],
+    ['if (winner !== undefined', ['true', 'problem.place'], 'there is a winner, and nothing is settled after it'],
+  ],
+  'core/routing/packingStarts.ts': [['inRadii <= 2', ['inRadii < 2'], 'differs only at one exact value, at which both ways give the same']],
   'core/routing/packFew.ts': [['const ey =', ['y2 + y1'], 'the first wire lies on the axis']],
   'core/routing/packingCorners.ts': [
     ['const out = Math.sqrt', ['Math.sqrt(x * x + y * y) - radius'], 'the same wire at every corner: its own radius decides nothing'],

@@ -72,8 +72,9 @@ export function packingEnergy(problem: PackingProblem, place: Float64Array, slop
       slope[j] = (slope[j] ?? 0) + pushX
       slope[count + j] = (slope[count + j] ?? 0) + pushY
     }
-    slope[i] = (slope[i] ?? 0) + slopeX
-    slope[count + i] = (slope[count + i] ?? 0) + slopeY
+    // Pairs with later wires add to these.
+    slope[i] = slopeX
+    slope[count + i] = slopeY
   }
   slope[2 * count] = bundleSlope + softness
   return energy / 2 + bundle * softness

@@ -7,20 +7,18 @@ import { dropAnywhere, ringPlans, scattered, startInRings, startScattered } from
 
 vi.mock('./packingDescent.ts', { spy: true })
 
+const forcesOf = ({ pairForces, edgeForces }: PackingProblem): number[] => [...pairForces, ...edgeForces]
+
 /** A call of the settling, before which the wires lay there. */
 interface Visit {
   readonly stiffness: number
   readonly mostSteps: number
   readonly steepness: number
   readonly place: readonly number[]
-  readonly pairForces: readonly number[]
+  /** Of the pairs, then of the edge. */
+  readonly forces: readonly number[]
 }
-interface Search {
-  readonly starts: readonly Visit[]
-  readonly rough: readonly Visit[]
-  readonly exact: readonly Visit[]
-  readonly packed: readonly number[]
-}
+type Search = Readonly<Record<'starts' | 'rough' | 'exact', readonly Visit[]>> & { readonly packed: readonly number[] }
 
 const firstSteps = (radii: readonly number[]): number => (radii.length > 60 ? 20 : 30)
 
@@ -32,7 +30,7 @@ function search(radii: readonly number[], rankOf: (start: number, again: boolean
   let run = -1
   let last = ''
   vi.mocked(settle).mockImplementation((problem, _room, stiffness, mostSteps, steepness) => {
-    const visit = { stiffness, mostSteps, steepness, place: [...problem.place], pairForces: [...problem.pairForces] }
+    const visit = { stiffness, mostSteps, steepness, place: [...problem.place], forces: forcesOf(problem) }
     if (stiffness !== 20) {
       rough.push(visit)
       const again = mostSteps !== firstSteps(radii)
@@ -236,15 +234,16 @@ describe('how it ends', () => {
     const problem = problemOf(four)
     for (const run of [0, 1]) {
       problem.pairForces.fill(0)
+      problem.edgeForces.fill(0)
       problem.place.set(exact[5 * run]?.place ?? [])
       updateForces(problem, 10)
-      expect(exact[5 * run]?.pairForces).toEqual([...problem.pairForces])
+      expect(exact[5 * run]?.forces).toEqual(forcesOf(problem))
       problem.place.set(pressed)
       for (const round of [1, 2, 3, 4]) {
         updateForces(problem, 20)
-        expect(exact[5 * run + round]?.pairForces).toEqual([...problem.pairForces])
+        expect(exact[5 * run + round]?.forces).toEqual(forcesOf(problem))
       }
     }
-    expect(Math.max(...(exact[5]?.pairForces ?? []))).toBeGreaterThan(0)
+    expect(Math.max(...(exact[5]?.forces ?? []))).toBeGreaterThan(0)
   })
 })

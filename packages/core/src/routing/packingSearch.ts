@@ -92,8 +92,6 @@ export function searchPacking(radii: Float64Array): Float64Array {
   const candidates: Candidate[] = []
   let lowest = Number.POSITIVE_INFINITY
   const consider = (): void => {
-    problem.pairForces.fill(0)
-    problem.edgeForces.fill(0)
     let rank = settle(problem, room, roughStiffness, effort.firstSteps, roughSlope)
     if (rank < lowest * hopeful) rank = settle(problem, room, roughStiffness, effort.roughSteps, roughSlope)
     lowest = Math.min(lowest, rank)
