@@ -26,6 +26,8 @@ describe('best bundles known by closed form', () => {
 
   test('wires that just fill the gaps beside two leave the bundle of the two', () => {
     expectPacked([1, 1, 2 / 3, 2 / 3], 2)
+    // Descartes' circles: the next ones lie between those and the edge.
+    expectPacked([1, 1, 2 / 3, 2 / 3, 1 / 3, 1 / 3, 1 / 3, 1 / 3], 2)
   })
 
   test('a wire that just fills the hole in the middle leaves the bundle of the others', () => {

@@ -1,7 +1,7 @@
 import { placeInCorners } from './packingCorners.ts'
 import { type DescentRoom, descentRoom, settle } from './packingDescent.ts'
 import { makeFeasible, type PackingProblem, packingProblem, updateForces } from './packingEnergy.ts'
-import { dropAnywhere, ringPlans, scattered, startInRings, startScattered } from './packingStarts.ts'
+import { dropAnywhere, ringPlans, scattered, startFromPair, startInRings, startScattered } from './packingStarts.ts'
 
 /** How long to look, by the number of wires: starts are let settle roughly, the best few exactly. */
 interface Effort {
@@ -26,8 +26,8 @@ const roughSlope = 1e-3
 
 /** A bundle of up to 24 wires is packed near the best known; beyond, the time is kept in bounds and the corners do most of the work. */
 function effortFor(count: number, equal: boolean): Effort {
-  const hops = Math.round((equal ? 240 : 900) / count)
-  if (count <= 24) return { scatteredStarts: Math.round(300 / count), hops, firstSteps: 30, roughSteps: 50, exactOnes: count <= 8 ? 6 : 2 }
+  const hops = Math.round((equal ? 240 : 1800) / count)
+  if (count <= 24) return { scatteredStarts: Math.round((equal ? 300 : 900) / count), hops, firstSteps: 30, roughSteps: 50, exactOnes: count <= 8 ? 6 : 2 }
   if (count <= 60) return { scatteredStarts: 2, hops: equal ? 2 : 8, firstSteps: 30, roughSteps: 50, exactOnes: 2 }
   return { scatteredStarts: 0, hops: 0, firstSteps: 20, roughSteps: 40, exactOnes: 1 }
 }
@@ -85,9 +85,13 @@ export function searchPacking(radii: Float64Array): Float64Array {
   const order = Array.from(radii.keys())
   let state = 1
 
-  placeInCorners(problem, order, 0)
-  let best = makeFeasible(problem)
-  let bestPlace = problem.place.slice()
+  let best = Number.POSITIVE_INFINITY
+  let bestPlace = problem.place
+  const keep = (bundle: number): void => {
+    if (bundle >= best) return
+    best = bundle
+    bestPlace = problem.place.slice()
+  }
 
   const candidates: Candidate[] = []
   let lowest = Number.POSITIVE_INFINITY
@@ -99,7 +103,14 @@ export function searchPacking(radii: Float64Array): Float64Array {
   }
   const byRank = (one: Candidate, other: Candidate): number => one.rank - other.rank
 
+  placeInCorners(problem, order, 0)
+  keep(makeFeasible(problem))
   consider()
+  if (!equal) {
+    startFromPair(problem, order)
+    keep(makeFeasible(problem))
+    consider()
+  }
   for (const plan of ringPlans(count)) {
     for (const sequence of equal ? [order] : [order, [...order].reverse()]) {
       state = startInRings(problem, plan, sequence, state)
@@ -130,10 +141,8 @@ export function searchPacking(radii: Float64Array): Float64Array {
     done++
     const bundle = settleExactly(problem, room, candidate, fewRounds)
     if (winner === undefined || bundle < best) winner = candidate
-    if (bundle >= best) continue
-    best = bundle
-    bestPlace = problem.place.slice()
+    keep(bundle)
   }
-  if (winner !== undefined && settleExactly(problem, room, winner, mostRounds) < best) bestPlace = problem.place.slice()
+  if (winner !== undefined) keep(settleExactly(problem, room, winner, mostRounds))
   return bestPlace
 }

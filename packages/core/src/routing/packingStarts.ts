@@ -1,3 +1,4 @@
+import { placeInCorners } from './packingCorners.ts'
 import type { PackingProblem } from './packingEnergy.ts'
 
 /** Share of a bundle's section that round wires fill, as a first guess of its size. */
@@ -88,4 +89,15 @@ export function startScattered(problem: PackingProblem, state: number): number {
   for (let wire = 0; wire < problem.count; wire++) now = dropAnywhere(problem, wire, bundle, now)
   problem.place[2 * problem.count] = bundle
   return now
+}
+
+/** The two thickest side by side about the centre, the others in the corners round them: where two rule the bundle, the next lie in their gaps. */
+export function startFromPair(problem: PackingProblem, order: readonly number[]): void {
+  const { count, radii, place } = problem
+  const [one = 0, two = 0] = radii
+  place.fill(0)
+  place[0] = -two
+  place[1] = one
+  place[2 * count] = one + two
+  placeInCorners(problem, order, 2)
 }
