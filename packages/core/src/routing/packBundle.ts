@@ -36,7 +36,8 @@ const packMany = (radii: Float64Array): Float64Array => (radii.length <= 3 ? pac
 /**
  * How round wires lie in a round bundle, and how thick that bundle is: a real arrangement that you could lay by hand, in which none overlaps.
  *
- * One, two and three wires are exact; more are the best of a search that is the same for the same input, near the best known for up to about 24 wires.
+ * One, two and three wires are exact; more are the best of a search that is the same for the same input:
+ * of up to about 24 wires the best known where they are alike, and mostly within a hundredth of it, at worst three, where they are not.
  * A tie, a jacket and the slack of a hand-laid bundle come on top.
  *
  * @equation D = 2 max(|c_i| + d_i/2) with |c_i - c_j| >= (d_i + d_j)/2

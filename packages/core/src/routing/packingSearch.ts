@@ -26,8 +26,8 @@ const roughSlope = 1e-3
 
 /** A bundle of up to 24 wires is packed near the best known; beyond, the time is kept in bounds and the corners do most of the work. */
 function effortFor(count: number, equal: boolean): Effort {
-  const hops = Math.round((equal ? 240 : 1800) / count)
-  if (count <= 24) return { scatteredStarts: Math.round((equal ? 300 : 900) / count), hops, firstSteps: 30, roughSteps: 50, exactOnes: count <= 8 ? 6 : 2 }
+  const hops = Math.round((equal ? 240 : 2400) / count)
+  if (count <= 24) return { scatteredStarts: Math.round((equal ? 300 : 600) / count), hops, firstSteps: 30, roughSteps: 50, exactOnes: count <= 8 ? 6 : 2 }
   if (count <= 60) return { scatteredStarts: 2, hops: equal ? 2 : 8, firstSteps: 30, roughSteps: 50, exactOnes: 2 }
   return { scatteredStarts: 0, hops: 0, firstSteps: 20, roughSteps: 40, exactOnes: 1 }
 }
