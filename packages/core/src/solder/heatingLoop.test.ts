@@ -1,30 +1,19 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { findPassing, happen } from './heatingEvents.ts'
+import { runOf, toleranceK } from './heatingLoop.sample.ts'
 import { runTo } from './heatingLoop.ts'
-import { newRecord, recordBody, recordJoint } from './heatingRecord.ts'
+import { recordBody, recordJoint } from './heatingRecord.ts'
 import type { HeatingState } from './heatingState.ts'
 import { solveStep } from './heatingStep.ts'
 import { levelTable, oddTable } from './heatingWires.ts'
-import type { HeatModel, HeatSource } from './heatModel.ts'
+import type { HeatSource } from './heatModel.ts'
 import { newLump } from './lump.ts'
-import { newStep } from './stepState.ts'
 import type { StepTable } from './stepTable.ts'
 
 vi.mock('./heatingStep.ts', { spy: true })
 vi.mock('./heatingEvents.ts', { spy: true })
 vi.mock('./heatingRecord.ts', { spy: true })
 vi.mock('./heatingWires.ts', { spy: true })
-
-const toleranceK = 0.008
-const iron: HeatSource = { kind: 'iron', setRiseK: 340, maximumW: Infinity, resistanceKPerW: 5 }
-
-function runOf(level: number, solidusRiseK = 1e9, source: HeatSource = iron, body: ReturnType<typeof newLump> | null = null): HeatingState {
-  const melt = { solidusRiseK, liquidusRiseK: solidusRiseK + 100, latentJ: 1 }
-  const model = { source, melt, wires: [], sampleTimesS: [], wettedRiseK: 1e9 } as unknown as HeatModel
-  const step = newStep(model, newLump(0.05, melt, 0), body, false, [])
-  const sums = { nowS: 0, riseKS: 0, heatInJ: 0, lossJ: 0 }
-  return { step, record: newRecord(model), wires: [], edges: [], tables: [], next: [], toolOn: true, toleranceK, level, ...sums } as unknown as HeatingState
-}
 
 /** Lengths of the steps that were solved, and of those that were taken with the times they began. */
 const solved = (): number[] => vi.mocked(solveStep).mock.calls.map(([, durationS]) => durationS)
@@ -96,6 +85,12 @@ describe("a step's length", () => {
     follow(other)
     runTo(other, 0.5 * (1 + 2e-12))
     expect(taken().slice(1)).toHaveLength(2)
+    // 0.2 and what is left to 0.9 make a little less than 0.9.
+    const late = Object.assign(runOf(3), { nowS: 0.2 })
+    follow(late)
+    runTo(late, 0.9)
+    expect(taken().slice(3)).toEqual([0.9 - 0.2])
+    expect(late.nowS).toBe(0.9)
   })
 
   test('what does not come within its error is taken at a billionth of a thousandth of the time', () => {
@@ -145,6 +140,11 @@ describe('the tables of a step', () => {
     })
     runTo(run, 0.6)
     expect(seen.flat()).toEqual([-2, -2, -2, -2, 0.6 - 0.5, 0.6 - 0.5])
+    // While an event is sought, each length has its own.
+    Object.assign(run.step.joint, { melt: { solidusRiseK: 0.9, liquidusRiseK: 1, latentJ: 1 } })
+    vi.mocked(happen).mockImplementation((step) => Object.assign(step.joint, { melt: null }))
+    runTo(run, 1.5)
+    expect(seen.slice(3, 6).flat()).toEqual([-2, -2, -2, -2, 0.9 - 0.85, 0.9 - 0.85].map((value) => expect.closeTo(value, 12)))
   })
 })
 
@@ -157,44 +157,47 @@ describe('events', () => {
       const length = lengths.at(-1) ?? 0
       const gap = bound - rise(length)
       if (Math.abs(gap) <= 1e-9 * (bound + 1)) break
-      if (gap > 0) low = length
+      if (gap > 0 === bound > rise(0)) low = length
       else high = length
       lengths.push(low + ((high - low) * (bound - rise(low))) / (rise(high) - rise(low)))
     }
     return lengths
   }
+  const passed = (): void => void vi.mocked(happen).mockImplementation((step) => Object.assign(step.joint, { melt: null }))
 
-  test.each<[string, (timeS: number) => number]>([
-    ['a joint that warms ever faster', (t) => 400 * t ** 3 + 10 * t],
-    ['a joint that warms ever slower', (t) => 400 * (1 - Math.exp(-t))],
-    ['a joint that hardly warms until the end', (t) => 400 * t ** 12],
-  ])('%s: the step that passes the solidus is found by false position, and ends on it', (_name, rise) => {
-    const run = runOf(0, 160)
+  test.each<[string, (timeS: number) => number, number, number]>([
+    ['warms ever faster', (t) => 400 * t ** 3 + 10 * t, 0, 160],
+    ['warms ever slower', (t) => 400 * (1 - Math.exp(-t)), 0, 160],
+    ['hardly warms until the end', (t) => 400 * t ** 12, 0, 160],
+    ['is warm already, in half a second', (t) => 100 + 400 * t ** 3, -1, 140],
+    ['cools ever faster', (t) => 300 - 80 * t ** 2, 0, 260],
+    ['cools ever slower, in half a second', (t) => 150 + 150 * Math.exp(-3 * t), -1, 240],
+  ])('the step in which a joint %s past the melt is found by false position, and ends on it', (_name, rise, level, bound) => {
+    const run = runOf(level, bound === 160 || bound === 140 ? bound : bound - 100)
+    Object.assign(run.step.joint, { riseK: rise(0), phase: rise(0) > bound ? 'liquid' : 'solid' })
     follow(run, rise)
-    vi.mocked(happen).mockImplementation((step) => Object.assign(step.joint, { phase: 'liquid' }))
+    passed()
     runTo(run, 64)
     const [first = 0, ...refined] = solved()
-    expect(first).toBe(1)
-    const share = refined[0] ?? 0
-    const wanted = falsePosition(rise, 160, 1, share)
-    wanted.forEach((length, k) => {
-      expect(refined[k]).toBeCloseTo(length, 12)
-    })
+    expect(first).toBe(2 ** level)
+    const share = (refined[0] ?? 0) / first
+    const wanted = falsePosition(rise, bound, first, share)
+    expect(refined.slice(0, wanted.length)).toEqual(wanted.map((length) => expect.closeTo(length, 12)))
     expect(taken()[0]).toBe(refined[wanted.length - 1])
     expect(vi.mocked(happen).mock.calls[0]?.[3]).toBe(taken()[0])
     // After it sixteen times shorter than the largest power of two within it, at most.
-    const level = Math.floor(Math.log2(taken()[0] ?? 0)) - 4
-    expect(refined[wanted.length]).toBe(2 ** level)
+    expect(refined[wanted.length]).toBe(2 ** (Math.floor(Math.log2(taken()[0] ?? 0)) - 4))
   })
 
   test('one that is already there and about to pass takes no time: four at an instant, then the step is taken', () => {
     const run = runOf(-2)
     follow(run)
-    vi.mocked(findPassing).mockImplementation((_step, found) => Object.assign(found, { kind: 'limited', share: 1e-15, bound: 0 }))
-    runTo(run, 1)
-    expect(taken()).toEqual([1 / 4, 1 / 4, 1 / 4, 1 / 4])
-    expect(solved()).toEqual(Array.from({ length: 20 }, () => 1 / 4))
-    expect(vi.mocked(happen).mock.calls.map(([, , , atS]) => atS)).toEqual([0, 1, 2, 3].flatMap((quarter) => Array.from({ length: 4 }, () => quarter / 4)))
+    // Half of what counts as an instant of this run.
+    vi.mocked(findPassing).mockImplementation((_step, found) => Object.assign(found, { kind: 'limited', share: 8e-14, bound: 0 }))
+    runTo(run, 4)
+    expect(taken()).toEqual(Array.from({ length: 16 }, () => 1 / 4))
+    expect(solved()).toEqual(Array.from({ length: 80 }, () => 1 / 4))
+    expect(vi.mocked(happen).mock.calls.map(([, , , atS]) => atS)).toEqual(Array.from({ length: 64 }, (_, k) => Math.floor(k / 4) / 4))
   })
 
   test('one at the very end of a step needs no search; after it three more may come at once', () => {
