@@ -204,5 +204,7 @@ test('what is refused, and by which name', () => {
   expect(refusal({ limits: { maximumW: { low: 0, high: 300 } } })).toBe('limits.maximumW.low out-of-range')
   expect(refusal({ limits: { stubMm: { low: 0, high: Infinity } } })).toBe('limits.stubMm.high not-finite')
   expect(refusal({ alloys: ['Sn1'] })).toBe('unknown')
+  // Also where nothing is sought.
+  expect(refusal({ alloys: ['Sn1'], allowedExposureS: 1e6 })).toBe('unknown')
   expect(refusal({ toolOffS: 0 })).toBe('toolOffS out-of-range')
 })
