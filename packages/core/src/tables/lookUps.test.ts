@@ -101,4 +101,24 @@ describe('least pull-out force', () => {
     expect(call).toThrow(DomainError)
     expect(call).toThrow(expect.objectContaining({ parameter, code }))
   })
+
+  test('what is known is told in the field that was asked for; where the standard never uses it, in its own', () => {
+    const known = (input: object): unknown => {
+      try {
+        return minimumPullForceN(input as { standard: 'SAE AS7928' })
+      } catch (error) {
+        return (error as UnknownEntryError).known
+      }
+    }
+    expect(known({ standard: 'NASA-STD-8739.4', gauge: 20 })).toEqual(['24', '22'])
+    expect(known({ standard: 'NASA-STD-8739.4', areaMm2: 0.5 })).toEqual(['gauge 24', 'gauge 22'])
+    expect(known({ standard: 'IEC 60352-2', gauge: 7 })).toEqual(expect.arrayContaining(['30', '8']))
+    expect(known({ standard: 'IEC 60352-2', gauge: 7 })).not.toContain('undefined')
+  })
+
+  test('a size that is missing is asked for in either way', () => {
+    expect(() => minimumPullForceN({ standard: 'SAE AS7928' } as unknown as { standard: 'SAE AS7928'; gauge: 1 })).toThrow(
+      'exactly one of "gauge" and "areaMm2"',
+    )
+  })
 })

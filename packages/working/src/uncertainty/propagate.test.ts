@@ -113,6 +113,9 @@ test('refused: options and inputs outside their domain, a model without a number
   expect(() => propagate(same, { a: { value: 1, halfWidth: Number.POSITIVE_INFINITY, distribution: 'rectangular' } })).toThrow('inputs.a.halfWidth')
   expect(() => propagate(same, { a: { value: 1, halfWidth: 1, distribution: 'round' as 'rectangular' } })).toThrow('inputs.a.distribution')
   expect(() => propagate(same, { a: { low: 2, high: 1 } })).toThrow('inputs.a.high')
-  expect(() => propagate(same, { a: undefined as unknown as Uncertain })).toThrow('inputs.a')
+  for (const nothing of [undefined, null]) {
+    const call = () => propagate(same, { a: nothing as unknown as Uncertain })
+    expect(call).toThrow(expect.objectContaining({ parameter: 'inputs.a', code: 'missing' }))
+  }
   expect(() => propagate(() => Number.NaN, inputs)).toThrow('"fn" is NaN')
 })
