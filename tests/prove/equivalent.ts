@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { root } from '../repository/tree.ts'
 import { joint } from './equivalents/joint.ts'
+import { quantity } from './equivalents/quantity.ts'
 import { routing } from './equivalents/routing.ts'
 import { solder } from './equivalents/solder.ts'
+import { tables } from './equivalents/tables.ts'
 import { uncertainty } from './equivalents/uncertainty.ts'
 
 /** What is read of a mutant. */
@@ -23,7 +25,7 @@ type Equivalent = readonly [line: string, replacements: readonly string[], reaso
 /** By file within packages/. */
 export type Equivalents = Readonly<Record<string, readonly Equivalent[]>>
 
-const equivalents: Equivalents = { ...joint, ...routing, ...solder, ...uncertainty }
+const equivalents: Equivalents = { ...joint, ...quantity, ...routing, ...solder, ...tables, ...uncertainty }
 
 interface Unmatched {
   readonly file: string

@@ -1,7 +1,7 @@
 import { awgToAreaMm2, awgToDiameterMm, parseAwg } from '@strandwise/core/conductor'
 import { DomainError } from '@strandwise/core/errors'
 import { normalise } from './normalise.ts'
-import { type Asked, isUnit, type Reading, refusal, resolveUnit } from './reading.ts'
+import { type Asked, inOwnUnit, isUnit, type Reading, refusal, resolveUnit } from './reading.ts'
 import { readNumber } from './readNumber.ts'
 import { findUnit, unitName } from './units.ts'
 
@@ -16,6 +16,10 @@ interface Strands {
 const bareGauge = /^(?:0{2,6}|[1-6] ?\/ ?0)$/
 /** "19 x 32 AWG", "19/32 AWG", "19 x AWG 32"; a count over 0 is a gauge instead. */
 const gaugeStrands = /^(\d{1,5}) ?([x/]) ?(?:awg ?)?(\d{1,2}(?: ?\/ ?0)?) ?(?:awg)?$/i
+/** "7 strands of" and the like, which mean "7 x". */
+const inWords = /^(\d+) ?(?:strands?|wires?)(?: of)? (?=[\d.])/i
+/** A count before what is counted; "2 x 10^3" is one number. */
+const counting = /^(\d{1,5}) ?x ?(?!10\^)(?=[\d.])/
 
 /** Area of a gauge ("18 AWG", "2/0") or of a strand construction ("7/0.3 mm", "19 x 32 AWG"); null where the text is neither. */
 export function readConstruction(plain: string, asked: Asked): Reading | null {
@@ -25,7 +29,18 @@ export function readConstruction(plain: string, asked: Asked): Reading | null {
     const value = strands.count * (Math.PI / 4) * strands.diameterMm ** 2
     return { value, half: strands.count * (Math.PI / 2) * strands.diameterMm * strands.halfMm }
   }
-  return /awg/i.test(plain) ? { value: awgToAreaMm2(gauge(plain, asked)), half: 0 } : null
+  return /awg/i.test(plain) ? { value: awgToAreaMm2(gauge(plain, asked)), half: 0 } : areaOfOne(plain)
+}
+
+/** "1 x 1.5 mm²": of one wire, an area for each is that of all; of several it has been refused before. */
+function areaOfOne(written: string): Reading | null {
+  const plain = written.replace(inWords, '$1 x ')
+  const times = counting.exec(plain)
+  if (times === null) return null
+  const size = plain.slice(times[0].length)
+  const number = readNumber(size, 0)
+  const unit = number === null ? undefined : resolveUnit('areaMm2', unitName(size.slice(number.end)))
+  return number !== null && isUnit(unit) ? inOwnUnit(number, unit) : null
 }
 
 /**
@@ -54,27 +69,28 @@ function gauge(plain: string, asked: Asked): number {
 }
 
 function readStrands(written: string, asked: Asked): Strands | null {
-  const plain = written.replace(/^(\d+) ?(?:strands?|wires?)(?: of)? (?=[\d.])/i, '$1 x ')
+  const plain = written.replace(inWords, '$1 x ')
   const ofGauge = /awg/i.test(plain) ? gaugeStrands.exec(plain) : null
   if (ofGauge !== null) {
     const [, count = '', between, size = ''] = ofGauge
     if (between === '/' && size === '0') return null
     return { count: counted(count, asked), diameterMm: awgToDiameterMm(gauge(size, asked)), halfMm: 0 }
   }
-  const times = /^(\d{1,5}) ?x ?(?=[\d.])/.exec(plain)
+  const times = counting.exec(plain)
   if (times !== null) return timesStrands(counted(times[1] ?? '', asked), plain.slice(times[0].length), asked)
   const over = /^(\d{1,5}) ?\/ ?(?=[\d.,])/.exec(plain)
   return over === null ? null : overStrands(over[1] ?? '', plain.slice(over[0].length), asked)
 }
 
-/** "7 x 0.3 mm", "7 x 19 x 0.1 mm", "2 x 7/0.3 mm"; "2 x 1.5 mm²" could be 3 mm² or 1.5. */
-function timesStrands(count: number, size: string, asked: Asked): Strands {
+/** "7 x 0.3 mm", "7 x 19 x 0.1 mm", "2 x 7/0.3 mm"; "2 x 1.5 mm²" could be 3 mm² or 1.5; null for one wire with an area. */
+function timesStrands(count: number, size: string, asked: Asked): Strands | null {
   const inner = /^\d{1,2}\/\d{1,3} ?[a-z"]/i.test(size) ? null : readStrands(size, asked)
   if (inner !== null) return { ...inner, count: inner.count * count }
   const number = readNumber(size, 0)
   const unit = number === null ? '' : size.slice(number.end).trim()
   if (number?.readings !== undefined) throw commas(`${count} x `, number.readings, unit, asked)
   if (number !== null && number.fault === undefined && isArea(unit)) {
+    if (count === 1) return null
     throw refusal(asked, 'ambiguous', 'an area for each, or for all of them', [`${tidy(count * number.value)} ${unit}`, `${number.value} ${unit}`])
   }
   return strandOf(count, size, asked)
@@ -85,7 +101,7 @@ function overStrands(over: string, size: string, asked: Asked): Strands | null {
   const number = readNumber(size, 0)
   if (number === null) return null
   const unit = size.slice(number.end).trim()
-  const digits = size.slice(0, number.end).trim()
+  const digits = size.slice(0, number.end)
   if (number.readings !== undefined) throw commas(`${over} x `, number.readings, unit, asked)
   const whole = /^\d+$/.test(digits)
   const ofArea = isArea(unit)
@@ -124,7 +140,7 @@ function counted(digits: string, asked: Asked): number {
 function strandOf(count: number, size: string, asked: Asked): Strands {
   const number = readNumber(size, 0)
   if (number === null || number.fault !== undefined) throw refusal(asked, 'malformed', number?.fault ?? 'no diameter after the count of strands')
-  const written = size.slice(number.end).trim()
+  const written = size.slice(number.end)
   if (written === '') throw refusal(asked, 'no-unit', 'a strand diameter without a unit', [`${count} x ${size} mm`, `${count} x ${size} in`])
   const unit = resolveUnit('lengthMm', unitName(written))
   if (!isUnit(unit) || !(number.value > 0)) throw refusal(asked, 'malformed', 'no diameter after the count of strands')

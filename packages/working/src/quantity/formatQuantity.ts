@@ -81,15 +81,15 @@ function printed(number: number, significant: number | undefined): string {
   const exponent = Number(power)
   if (exponent < -6 || exponent > 14) return `${significant === undefined ? String(Number(mantissa)) : mantissa}e${exponent}`
   const fixed = number.toFixed(Math.max(0, digits - 1 - exponent))
-  const text = significant === undefined && fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed
-  return Number(text) === 0 ? text.replace('-', '') : text
+  return significant === undefined && fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed
 }
 
-/** The uncertainty to two digits, the value to the same decimal. */
+/** The uncertainty to two digits, the value to the same decimal; what rounds to nothing has no sign. */
 function withSpread(number: number, spread: number): string {
   const exponent = Number(spread.toExponential(uncertaintyDigits - 1).split('e')[1])
   const decimals = Math.min(mostDecimals, Math.max(0, uncertaintyDigits - 1 - exponent))
-  return `${number.toFixed(decimals)} ± ${spread.toFixed(decimals)}`
+  const value = number.toFixed(decimals)
+  return `${Number(value) === 0 ? value.replace('-', '') : value} ± ${spread.toFixed(decimals)}`
 }
 
 /** Feet, then inches to the same significant digits that the inches alone would have, at least to the inch. */

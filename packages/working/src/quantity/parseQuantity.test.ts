@@ -47,6 +47,8 @@ const written: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> 
     '12\u202f500\u00a0mm': 12.5,
     '1.5 × 10⁻³ m': 0.0015,
     '10³ mm': 1,
+    '10⁺³ mm': 1,
+    '+5 ft 6 in': 1.6764,
     '1e-3 m': 0.001,
   },
   lengthMm: {
@@ -55,12 +57,18 @@ const written: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> 
     '1 1/8 in': 28.575,
     '1-1/8 in.': 28.575,
     '1⅛ in': 28.575,
+    '1  1/8 in': 28.575,
+    '9/8 in': 28.575,
+    ',125 in': 3.175,
+    '5. mm': 5,
+    '5.mm': 5,
     '⅛"': 3.175,
     '1\u2044\u0038 in': 3.175,
     '40 mil': 1.016,
     '25 \u00b5m': 0.025,
     '25 \u03bcm': 0.025,
     '25um': 0.025,
+    '25 ㎛': 0.025,
     '\u22123 mm': -3,
     '0,125 in': 3.175,
     '1234,567 mm': 1234.567,
@@ -76,6 +84,7 @@ const written: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> 
     '0 K': -273.15,
     '20 deg C': 20,
     '671.67 °R': 100,
+    '300000 mK': 26.85,
   },
   temperatureDifferenceK: { '30 K': 30, '30 °C': 30, '54 °F': 30, '-5 K': -5, '30 Δ°C': 30, '20 mK': 0.02 },
   resistanceOhm: {
@@ -92,10 +101,16 @@ const written: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> 
     '10 MOHM': 1e7,
     '4R7': 4.7,
     '4k7': 4700,
+    '4M7': 4.7e6,
+    '47R5': 47.5,
+    '4R75': 4.75,
+    '4.7 ㏀': 4700,
+    '4k7 (4.74 kohm)': 4700,
   },
   resistanceOhmPerM: {
     '7.4 mΩ/m': 0.0074,
     '7.4 ohm/km': 0.0074,
+    '7.4 OHM/KM': 0.0074,
     '7.4 Ω·km⁻¹': 0.0074,
     '7.4 ohms per kilometre': 0.0074,
     '2.3 ohm/1000 ft': 2.3 / 304.8,
@@ -111,21 +126,48 @@ const written: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> 
     '4.2 A DC': 4.2,
     '4.20 ± 0.05 A': 4.2,
     '(4.20 ± 0.05) A': 4.2,
+    '(4.20 ± 0.05 A)': 4.2,
+    '40 ±5 A': 40,
     '4.2 A +/- 2 %': 4.2,
   },
   voltageV: { '12 V': 12, '12v': 12, '12 V DC': 12, '230 mV': 0.23, '-0.4 V': -0.4 },
   powerW: { '55 W': 55, '1.2 kW': 1200, '80 mW': 0.08, '1 mechanical hp': 745.69987158227 },
   forceN: { '60 N': 60, '13 lbf': 13 * 4.4482216152605, '13 lb': 13 * 4.4482216152605, '6 kgf': 58.8399 },
   massKg: { '2 kg': 2, '40 g': 0.04, '5 lb 3 oz': (83 / 16) * 0.45359237 },
-  timeS: { '90 s': 90, '1 min 30 s': 90, '20 ms': 0.02, '2 h': 7200, '1:02:03': 3723, '1 h 30 min': 5400 },
-  ratio: { '0.03': 0.03, '3 %': 0.03, '3%': 0.03, '3 per cent': 0.03, '3/4': 0.75, '2:1': 2, '0,5': 0.5, '-3 %': -0.03, '20 ppm': 2e-5 },
+  timeS: {
+    '90 s': 90,
+    '1 min 30 s': 90,
+    '20 ms': 0.02,
+    '2 h': 7200,
+    '1 h 30 min': 5400,
+    '1:02:03': 3723,
+    '1:2:3': 3723,
+    '10:00:00': 36000,
+    '0:00:01.25': 1.25,
+    '0:00:00 (0:00:00)': 0,
+  },
+  ratio: {
+    '0.03': 0.03,
+    '3 %': 0.03,
+    '3%': 0.03,
+    '3 per cent': 0.03,
+    '3/4': 0.75,
+    '2:1': 2,
+    '1:50': 0.02,
+    '16:10': 1.6,
+    '2.25:1': 2.25,
+    '1:1.25': 0.8,
+    '0,5': 0.5,
+    '-3 %': -0.03,
+    '20 ppm': 2e-5,
+  },
   angleRad: { '45°': pi / 4, '0.5 rad': 0.5, '12° 30′': (12.5 * pi) / 180, '100 gon': pi / 2 },
   pressurePa: { '101.3 kPa': 101300, '1.2 bar': 1.2e5, '1 psi': 6894.757293168361, '1 kgf/cm²': 98066.5, '760 torr': 101325 },
-  speedMPerS: { '8 m/s': 8, '8 m s⁻¹': 8, '36 km/h': 10, '10 mph': 4.4704, '400 ft/min': 2.032, '18 knots': 9.26 },
+  speedMPerS: { '8 m/s': 8, '8 m s⁻¹': 8, '8 m s-1': 8, '8 M/S': 8, '36 km/h': 10, '36 KM/H': 10, '10 mph': 4.4704, '400 ft/min': 2.032, '18 knots': 9.26 },
   volumeMm3: { '12 mm³': 12, '0.5 cm³': 500, '2 ml': 2000, '0.1 cu in': 1638.7064, '1 UK gal': 4546090 },
   stressMPa: { '220 MPa': 220, '30 N/mm²': 30, '30 N mm⁻²': 30, '220 mpa': 220, '1 ksi': 6.894757293168361, '1 kgf/mm²': 9.80665 },
   thermalResistanceKPerW: { '12 K/W': 12, '12 °C/W': 12, '40 mK/W': 0.04, '12 K·W⁻¹': 12 },
-  frequencyHz: { '50 Hz': 50, '2.4 khz': 2400, '1200 rpm': 20, '5 s⁻¹': 5 },
+  frequencyHz: { '50 Hz': 50, '2.4 khz': 2400, '1200 rpm': 20, '5 s⁻¹': 5, '5 1/S': 5 },
 }
 
 describe.each(Object.entries(written))('%s', (kind, texts) => {
@@ -146,5 +188,9 @@ test('decimal powers divide exactly: 4.2 mA and 25.4 mm come out as they would b
   expect(parseQuantity('4.2 mA', 'currentA')).toBe(0.0042)
   expect(parseQuantity('25.4 mm', 'lengthM')).toBe(0.0254)
   expect(parseQuantity('1 in', 'lengthMm')).toBe(25.4)
+  expect(parseQuantity('1.001 km', 'lengthM')).toBe(1001)
+  expect(parseQuantity('0.03 mA', 'currentA')).toBe(0.00003)
+  expect(parseQuantity('0.017 kN/mm²', 'pressurePa')).toBe(1.7e7)
+  expect(parseQuantity('1.019 µm³', 'volumeMm3')).toBe(1.019e-9)
   expect(Object.is(parseQuantity('-0 V', 'voltageV'), 0)).toBe(true)
 })

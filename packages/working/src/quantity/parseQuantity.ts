@@ -80,9 +80,8 @@ function withoutTolerance(plain: string, asked: Asked): string {
   if (spread < 0) return plain
   const inBrackets = plain.startsWith('(')
   const before = plain.slice(inBrackets ? 1 : 0, spread).trim()
-  const at = plain[spread + 1] === ' ' ? spread + 2 : spread + 1
-  const tolerance = readNumber(plain, at)
-  if (tolerance === null || !(tolerance.value >= 0) || plain.indexOf('±', at) >= 0) throw refusal(asked, 'malformed', 'no tolerance after "±"')
+  const tolerance = readNumber(plain, spread + 1)
+  if (tolerance === null || !(tolerance.value >= 0) || plain.indexOf('±', spread + 1) >= 0) throw refusal(asked, 'malformed', 'no tolerance after "±"')
   const unit = plain
     .slice(tolerance.end)
     .replace(inBrackets ? ')' : '', '')

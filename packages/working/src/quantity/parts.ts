@@ -10,7 +10,7 @@ const inParts: ReadonlySet<QuantityKind> = new Set<QuantityKind>(['lengthM', 'le
 export function readParts(plain: string, kind: QuantityKind): Reading | string | null {
   if (!inParts.has(kind)) return null
   const negative = plain.startsWith('-')
-  let at = negative || plain.startsWith('+') ? 1 : 0
+  let at = negative ? 1 : 0
   let total = 0
   let half = 0
   let unitBefore = Number.POSITIVE_INFINITY
@@ -18,20 +18,19 @@ export function readParts(plain: string, kind: QuantityKind): Reading | string |
   for (let part = 0; at < plain.length; part++) {
     const number = readNumber(plain, at)
     if (number === null || number.readings !== undefined || number.fault !== undefined) return null
-    if (number.value < 0) return part > 0 ? 'a part below 0' : null
     const letters = /[^\d]*/y
     letters.lastIndex = number.end
     const written = letters.exec(plain)?.[0] ?? ''
     at = letters.lastIndex
     // Between two parts people write a space, a comma or a hyphen.
-    const name = unitName((at < plain.length ? written.replace(/[ ,-]+$/, '') : written).trim())
-    if (name === '') return part > 0 ? 'a part without a unit' : null
+    const name = unitName(at < plain.length ? written.replace(/[ ,-]+$/, '') : written)
+    if (name === '') return 'a part without a unit'
     const unit = resolveUnit(kind, name)
     if (!isUnit(unit)) return null
     const size = unit.times / unit.over
     const reading = inOwnUnit(number, unit)
-    if (part > 0 && !Number.isInteger(numberBefore)) return 'only the last part may have a fraction'
-    if (part > 0 && !(size < unitBefore)) return 'parts run from the larger unit to the smaller'
+    if (!Number.isInteger(numberBefore)) return 'only the last part may have a fraction'
+    if (!(size < unitBefore)) return 'parts run from the larger unit to the smaller'
     // A part equal to one whole of the unit before it says that the parts were not meant together.
     if (part > 0 && !(reading.value < unitBefore * (1 - 1e-12))) return 'a part as large as the unit before it'
     total += reading.value

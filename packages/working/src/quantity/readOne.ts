@@ -33,17 +33,17 @@ export function readOne(plain: string, asked: Asked): Reading {
   if (unit !== undefined) return inOwnUnit(number, unit)
   const parts = readParts(plain, asked.kind)
   if (typeof parts === 'string') throw refusal(asked, 'malformed', parts)
-  return parts ?? inAnotherCase(number, plain.slice(0, number.end).trim(), name, asked)
+  return parts ?? inAnotherCase(number, plain.slice(0, number.end), name, asked)
 }
 
 function bare(number: NumberRead, digits: string, asked: Asked): Reading {
   if (asked.kind === 'ratio') return { value: number.value, half: number.halfDigit }
-  const readings = asked.kind === 'areaMm2' && /^[1-9]\d?$/.test(digits) ? [`${digits} mm²`, `${digits} AWG`] : undefined
+  const readings = asked.kind === 'areaMm2' && /^(?:[1-9]|[1-3]\d|40)$/.test(digits) ? [`${digits} mm²`, `${digits} AWG`] : undefined
   throw refusal(asked, 'no-unit', 'a number without a unit', readings)
 }
 
 function inAnotherCase(number: NumberRead, digits: string, name: string, asked: Asked): Reading {
-  const twice = doubtful.get(`${asked.kind} ${name}`) ?? doubtful.get(`${asked.kind} ${name.toLowerCase()}`)
+  const twice = doubtful.get(`${asked.kind} ${name.toLowerCase()}`)
   const unit = twice ?? resolveUnit(asked.kind, name)
   if (isUnit(unit)) return inOwnUnit(number, unit)
   if (unit !== undefined) {

@@ -124,7 +124,7 @@ function addPowers(units: Map<string, Unit>, power: 2 | 3): void {
 export function unitName(written: string): string {
   return written
     .replace(/^(.+)[ *.]([a-z]+)\^?-([123])$/i, (_, above, below, power) => `${above}/${below}${power === '1' ? '' : power}`)
-    .replace(/\bper\b(?! ?(?:cent|mille))/i, '/')
+    .replace(/\bper\b(?! (?:cent|mille))/i, '/')
     .replace(/(?<=[a-z])-(?=[a-z])/gi, '')
     .replace(/[ ^.]/g, '')
 }
