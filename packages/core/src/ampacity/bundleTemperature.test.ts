@@ -65,6 +65,11 @@ describe('bundleTemperatureC', () => {
     expect(() => bundleTemperatureC({ ...seven, currentA: 1, bundleOutsideMm: 6.5 })).toThrow(
       expect.objectContaining({ parameter: 'bundleOutsideMm', code: 'contradiction' }),
     )
+    // Seven wires of 2.48 mm.
+    expect(() => bundleTemperatureC({ ...seven, currentA: 1, bundleOutsideMm: 6.5 })).toThrow('at least 6.561')
+    expect(() => bundleTemperatureC({ ...seven, currentA: 1, bundleOutsideMm: 1e34 })).toThrow(
+      expect.objectContaining({ parameter: 'bundleOutsideMm', code: 'out-of-range' }),
+    )
     expect(bundleTemperatureC({ ...wire, currentA: 1, loadedWires: 1, bundleOutsideMm: 2.48 }).centreC).toBeGreaterThan(40)
     for (const [parameter, value] of [
       ['currentA', -1],

@@ -128,10 +128,12 @@ describe('deratedCurrentA', () => {
   })
 
   test('refuses each by its path', () => {
-    const refused = (i: unknown, parameter: string) =>
-      expect(() => deratedCurrentA(i as never)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+    const refused = (i: unknown, parameter: string, more: object = {}) =>
+      expect(() => deratedCurrentA(i as never)).toThrow(expect.objectContaining({ name: 'DomainError', parameter, ...more }))
     refused({ baseA: -1, links: [] }, 'baseA')
-    refused({ baseA: 1 }, 'links')
+    refused({ baseA: 1 }, 'links', { code: 'missing' })
+    refused({ baseA: 1, links: 0.8 }, 'links', { code: 'wrong-choice' })
+    refused({ baseA: 1, links: [undefined] }, 'links.0.factor', { code: 'missing' })
     refused(
       {
         baseA: 1,

@@ -104,6 +104,7 @@ describe('fusing', () => {
     expect(t(100, 90)).toBeLessThan(t(100, 25))
     expect(t(100, 1083)).toBe(0)
     expect(fusingTimeOnderdonkS({ areaMm2: 1, currentA: 100, initialC: 25, meltingC: 1083 })).toBe(t(100, 25))
+    expect(t(100, -60)).toBeGreaterThan(t(100, -59.9))
     expect(fusingTimeOnderdonkS({ areaMm2: 1, currentA: 100, initialC: 25, meltingC: 183 })).toBeLessThan(t(100, 25) / 3)
   })
 
