@@ -52,7 +52,8 @@ const storeFields: readonly (readonly [string, readonly number[]])[] = [
 
 describe.each(Object.entries({ ...heat, ...store }))('%s', (name, call) => {
   test.each(name in store ? [...heatFields, ...storeFields] : heatFields)('refuses %s by name', (parameter, values) => {
-    for (const value of [...values, ...never]) {
+    // A number written as text is none.
+    for (const value of [...values, ...never, '1' as unknown as number]) {
       expect(() => call({ ...base, [parameter]: value } as WireHeat)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
     }
   })
@@ -87,9 +88,10 @@ describe('the fields that tell the metal', () => {
   })
 
   test('a coefficient so large that the line of resistance falls below 0 in that air is refused', () => {
-    expect(() => conductorTemperatureC({ ...base, ambientC: -150, temperatureCoefficient20PerK: 0.006, currentA: 1 })).toThrow(
-      expect.objectContaining({ parameter: 'ambientC' }),
-    )
+    const call = () => conductorTemperatureC({ ...base, ambientC: -150, temperatureCoefficient20PerK: 0.006, currentA: 1 })
+    expect(call).toThrow(expect.objectContaining({ parameter: 'ambientC' }))
+    // 20 °C less 1/0.006.
+    expect(call).toThrow('above -146.7')
   })
 
   test('the lay raises the resistance, not the store', () => {
