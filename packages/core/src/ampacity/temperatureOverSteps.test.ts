@@ -111,7 +111,9 @@ describe('temperatureOverStepsC', () => {
       { currentA: 1000, timeS: 60 },
       { currentA: 1, timeS: 1 },
     ]
-    expect(() => temperatureOverStepsC({ ...wire, steps })).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'steps.1.timeS' }))
+    expect(() => temperatureOverStepsC({ ...wire, steps })).toThrow(
+      expect.objectContaining({ name: 'DomainError', parameter: 'steps.1.timeS', message: expect.stringContaining('before the conductor reaches') }),
+    )
   })
 
   test('a wall that hardly conducts gives a number or an error that names the step', () => {

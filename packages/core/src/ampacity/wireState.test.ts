@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Correlation } from '../heat/index.ts'
-import { morganBands, rayleighNumber } from '../heat/index.ts'
+import { airProperties, morganBands, rayleighNumber } from '../heat/index.ts'
 import { steadyCurrentA } from './steadyCurrent.ts'
 import { wireState } from './wireState.ts'
 
@@ -36,7 +36,7 @@ describe('wireState', () => {
 
   test('nothing is extrapolated in a common wire; each reason by its own case', () => {
     expect(wireState({ ...base, currentA: 20, airSpeedMPerS: 1 }).extrapolated).toEqual([])
-    expect(wireState({ ...base, currentA: 0, correlation: 'morgan' }).extrapolated).toEqual([])
+    for (const currentA of [0, 0.5, 20]) expect(wireState({ ...base, currentA, correlation: 'morgan' }).extrapolated).toEqual([])
     expect(wireState({ ...base, currentA: 20, airSpeedMPerS: 0.001 }).extrapolated).toEqual(['reynolds-prandtl'])
     expect(wireState({ ...base, currentA: 80 }).extrapolated).toEqual(['resistivity'])
     expect(wireState({ ...base, currentA: 1, ambientC: -70 }).extrapolated).toEqual(['resistivity'])
@@ -58,6 +58,9 @@ describe('wireState', () => {
     const outsideM = (Math.sqrt(6 / Math.PI) + 1.4) / 1000
     expect(state.rayleigh).toBe(rayleighNumber(state.surfaceC, 30, outsideM, 101325))
     expect(state.reynolds).toBeGreaterThan(100)
+    // The air halfway between surface and surroundings.
+    const air = airProperties((state.surfaceC + 30) / 2)
+    expect(state.reynolds).toBeCloseTo((air.densityKgPerM3 * outsideM) / air.viscosityPaS, 9)
     expect(wireState({ ...base, currentA: 20 }).reynolds).toBe(0)
   })
 })
