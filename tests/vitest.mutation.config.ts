@@ -51,6 +51,6 @@ export default defineConfig({
     testTimeout: 60_000,
     sequence: { sequencer: QuickFirst },
     include: [`${process.env.STRANDWISE_ROOM ?? 'packages'}/**/*.test.ts`, ...docs],
-    exclude: [...(mutated === undefined ? testsOf(slowest, '') : quick ? leftOut(mutated) : testsOf(slowest, nameOf(mutated)))],
+    exclude: [...(mutated !== undefined && quick ? leftOut(mutated) : testsOf(slowest, nameOf(mutated ?? '')))],
   },
 })

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Stryker } from '@stryker-mutator/core'
 import { entries } from '../docs/entries.ts'
+import { isTest } from '../repository/source.ts'
 import { root } from '../repository/tree.ts'
 import { judge, type Mutant } from './equivalent.ts'
 import { type PartResult, sourcesHash } from './results.ts'
@@ -35,7 +36,7 @@ export async function mutate(room: string, say: (text: string) => void): Promise
   try {
     if (byFile.has(room)) return summary(room, await fileByFile(room, place, say))
     say(`${room}: mutating`)
-    return summary(room, await run([`${place}/**/*.ts`, '!**/*.test.ts', '!**/*.sample.ts', '!**/index.ts', '!**/inner.ts']))
+    return summary(room, await run(sourcesIn(place).map((name) => `${place}/${name}`)))
   } finally {
     delete process.env.STRANDWISE_ENTRIES
     rmSync(kept, { recursive: true, force: true })
@@ -55,9 +56,14 @@ function halfway(sources: string): Halfway {
   return found?.sources === sources ? found : { sources, files: {} }
 }
 
+/** A room's own files: neither its tests nor its doors. */
+function sourcesIn(place: string): readonly string[] {
+  return readdirSync(root + place).filter((file) => file.endsWith('.ts') && !isTest(file) && !/^(index|inner)\.ts$/.test(file))
+}
+
 /** One file after the other; what an interrupted run has done is not done again. */
 async function fileByFile(room: string, place: string, say: (text: string) => void): Promise<readonly Mutant[]> {
-  const names = readdirSync(root + place).filter((file) => file.endsWith('.ts') && !/(\.test|\.sample|^index|^inner)\.ts$/.test(file))
+  const names = sourcesIn(place)
   const state = halfway(sourcesHash())
   for (const [index, name] of names.entries()) {
     const file = `${place}/${name}`

@@ -1,10 +1,11 @@
+import { isTest } from './source.ts'
 import type { Finding, TreeFile } from './tree.ts'
 
 export const limits = { formula: 150, table: 400, other: 250 } as const
 
 /** A folder of data holds tables; a room of core or a formula of working holds formulas; everything else is other. */
 export function kindOf(path: string): keyof typeof limits {
-  if (/\.(test|bench|sample)\.ts$|\/index\.ts$/.test(path)) return 'other'
+  if (isTest(path) || path.endsWith('/index.ts')) return 'other'
   if (/^packages\/core\/src\/(tables|materials|rules)\//.test(path) || /^references\//.test(path) || /\.json$/.test(path)) return 'table'
   return /^packages\/core\/src\/[^/]+\//.test(path) || /^packages\/working\/src\/formulas\/[^/]+\//.test(path) ? 'formula' : 'other'
 }

@@ -1,8 +1,9 @@
 import type { Equivalents } from '../equivalent.ts'
+import { atOneValue } from './reasons.ts'
 
 export const ampacity: Equivalents = {
   'core/ampacity/bundleBalance.ts': [
-    ['if (outsideM < least', ['outsideM <='], 'differs only at one exact value, at which both ways give the same'],
+    ['if (outsideM < least', ['outsideM <='], atOneValue],
     ['outsideM > largestOutsideM', ['outsideM >='], 'differs only at one exact value, beyond any bundle'],
   ],
   'core/ampacity/groupingFactor.ts': [

@@ -1,4 +1,5 @@
 import type { Equivalents } from '../equivalent.ts'
+import { atOneValue } from './reasons.ts'
 
 export const joint: Equivalents = {
   'core/joint/transferLength.ts': [
@@ -6,5 +7,5 @@ export const joint: Equivalents = {
     ["if (typeof r1 === 'number'", ['false', '{}', 'r1 > 0', 'r2 > 0'], 'the long way gives the same, slower'],
     ['if (coupling >= smallestNormal', ['false', 'coupling > smallestNormal'], 'the long way gives the same, slower'],
   ],
-  'core/joint/lapCurrents.ts': [['u < shortestCoupling', ['u <= shortestCoupling'], 'differs only at one exact value, at which both ways give the same']],
+  'core/joint/lapCurrents.ts': [['u < shortestCoupling', ['u <= shortestCoupling'], atOneValue]],
 }

@@ -1,8 +1,9 @@
 import type { Equivalents } from '../equivalent.ts'
+import { atOneValue } from './reasons.ts'
 
 const types = 'the check is for the types'
 const quick = 'the long way gives the same, slower'
-const edge = 'differs only at one exact value, at which both ways give the same'
+const edge = atOneValue
 
 export const quantity: Equivalents = {
   'working/quantity/construction.ts': [

@@ -1,4 +1,5 @@
 import type { Equivalents } from '../equivalent.ts'
+import { atOneValue } from './reasons.ts'
 
 export const solder: Equivalents = {
   'core/solder/adviceSearch.ts': [
@@ -13,20 +14,16 @@ export const solder: Equivalents = {
   'core/solder/edgeStep.ts': [
     ['trial < mostTrials', ['true', 'trial <= mostTrials', 'b - a >='], 'the number of trials is a guard; the place is found long before'],
     ['if (fx === 0)', ['false'], 'a place found exactly is found once more'],
-    ['fx > 0 === fa > 0', ['fx >= 0'], 'differs only at one exact value, at which both ways give the same'],
+    ['fx > 0 === fa > 0', ['fx >= 0'], atOneValue],
   ],
   'core/solder/finMesh.ts': [
-    ['k < degreeBelow.length', ['k <= degreeBelow.length', 'share <='], 'differs only at one exact value, at which both ways give the same'],
-    ['of breaksM(wire)', ['at - (ends[ends.length - 1] ?? 0) >='], 'differs only at one exact value, at which both ways give the same'],
+    ['k < degreeBelow.length', ['k <= degreeBelow.length', 'share <='], atOneValue],
+    ['of breaksM(wire)', ['at - (ends[ends.length - 1] ?? 0) >='], atOneValue],
     ['i === rule.degree ? right', ['false'], 'the last point of an element is its end, but for rounding'],
     ['Math.abs((nodes[i]', ['i <= nodes.length', 'Math.abs((nodes[i] ?? 0) - x) <='], 'no two nodes are equally near to a place that is a node'],
   ],
   'core/solder/heatExchange.ts': [
-    [
-      'source.setRiseK - rise) / source.resistanceKPerW > source',
-      ['(source.setRiseK - rise) / source.resistanceKPerW >='],
-      'differs only at one exact value, at which both ways give the same',
-    ],
+    ['source.setRiseK - rise) / source.resistanceKPerW > source', ['(source.setRiseK - rise) / source.resistanceKPerW >='], atOneValue],
     [
       'source.setRiseK - body) / source.tipResistanceKPerW > source',
       ['(source.setRiseK - body) / source.tipResistanceKPerW >=', 'true'],
@@ -43,7 +40,7 @@ export const solder: Equivalents = {
     ],
     ['edgeWithin(step, x)', [';'], 'the search for the place looked there last, to a ten-millionth of the step'],
     ['const afterTurn =', ['true', 'x <= 1'], 'behind the end of the step nothing is added'],
-    ['record.limitAtS[w] === Infinity', ['before >= limit'], 'differs only at one exact value, at which both ways give the same'],
+    ['record.limitAtS[w] === Infinity', ['before >= limit'], atOneValue],
   ],
   'core/solder/heatingEvents.ts': [
     ['body !== null && source.kind', ['true'], 'a tube has a body: the check is for the types'],
@@ -53,13 +50,13 @@ export const solder: Equivalents = {
     ['if (body === null || step.source.kind', ['false', 'body === null &&'], 'only a tube recovers, and it has a body: the check is for the types'],
   ],
   'core/solder/lump.ts': [
-    ['else if (heat >= liquid)', ['heat > liquid'], 'differs only at one exact value, at which both ways give the same'],
-    ['if (heat < solid)', ['heat <= solid'], 'differs only at one exact value, at which both ways give the same'],
+    ['else if (heat >= liquid)', ['heat > liquid'], atOneValue],
+    ['if (heat < solid)', ['heat <= solid'], atOneValue],
     ["return lump.phase === 'melting' && lump.melt", ['true'], 'what melts holds a melt: the check is for the types'],
     ["if (lump.phase !== 'melting' || lump.melt", ['false'], 'what melts holds a melt: the check is for the types'],
   ],
   'core/solder/moments.ts': [
-    ['if (zx < seriesBelow)', ['zx <= seriesBelow'], 'differs only at one exact value, at which both ways give the same'],
+    ['if (zx < seriesBelow)', ['zx <= seriesBelow'], atOneValue],
     ['j <= seriesTerms', ['j < seriesTerms'], 'the last term of the series is below the last digit'],
   ],
   'core/solder/parabola.ts': [
@@ -70,7 +67,7 @@ export const solder: Equivalents = {
   'core/solder/readWire.ts': [
     ["property === 'shortExposureC'", ['true'], 'every insulation of the table has a short exposure'],
     ["the bare wire's diameterMm", ['diameterM / 1000'], 'in the words of an error alone'],
-    ['outsideMm < diameterM * 1000', ['outsideMm <='], 'differs only at one exact value, at which both ways give the same'],
+    ['outsideMm < diameterM * 1000', ['outsideMm <='], atOneValue],
   ],
   'core/solder/rowWithin.ts': [['if (weight === 0)', ['false'], 'a mode without weight adds nothing: leaving it out only saves time']],
   'core/solder/solveLinear.ts': [
@@ -86,19 +83,19 @@ export const solder: Equivalents = {
   ],
   'core/solder/heatingWires.ts': [
     ['const table = place(heated, ((level', ['level % keptTables - keptTables'], 'a place is a place: each level has its own all the same'],
-    ['limitedBelowK(source) > 0', ['limitedBelowK(source) >= 0'], 'differs only at one exact value, at which both ways give the same'],
+    ['limitedBelowK(source) > 0', ['limitedBelowK(source) >= 0'], atOneValue],
     ['tables: new Array<', ['new Array()', 'keptTables - 1'], 'a place that is not there yet is made'],
   ],
   'core/solder/steadyJoint.ts': [
     ['trial < mostTrials', ['trial <= mostTrials', 'trial--'], 'the number of trials is a guard; the root is found long before'],
-    ['if (excess > 0) low', ['excess >= 0'], 'differs only at one exact value, at which both ways give the same'],
+    ['if (excess > 0) low', ['excess >= 0'], atOneValue],
     ['const tails = wires[w]?.tails', ['wires[w].tails'], 'the wire is there: the check is for the types'],
     [
       'if (!(next >= low',
       ['false', 'true', 'next >= low ||', '(low + high) * 2', 'low - high'],
       'a guard: from above the tangent of a balance that bends down does not pass its root',
     ],
-    ['if (Math.abs(next - rise)', ['Math.abs(next - rise) <'], 'differs only at one exact value, at which both ways give the same'],
+    ['if (Math.abs(next - rise)', ['Math.abs(next - rise) <'], atOneValue],
     ["throw new ConvergenceError('the steady joint", ['high + low'], 'in the words of an error alone, which no joint is known to reach'],
     ['exchange(model, by, false', ['true'], 'a tube has no heater that could be at its limit'],
     ['(own > 0 ?', ['true', 'own >= 0'], 'what a tube hands on the joint always takes: the check is a guard'],
@@ -132,8 +129,8 @@ export const solder: Equivalents = {
   ],
   'core/solder/heatingLoop.ts': [
     ['const near = 1e-9', ['Math.abs(found.bound) - 1'], 'near enough either way'],
-    ['if (Math.abs(gap) <= near', ['Math.abs(gap) < near'], 'differs only at one exact value, at which both ways give the same'],
-    ['if (gap > 0 === lowGap > 0)', ['gap >= 0', 'lowGap >= 0'], 'differs only at one exact value, at which both ways give the same'],
+    ['if (Math.abs(gap) <= near', ['Math.abs(gap) < near'], atOneValue],
+    ['if (gap > 0 === lowGap > 0)', ['gap >= 0', 'lowGap >= 0'], atOneValue],
     ['const next = lowGap === highGap', ['false', '(low + high) * 2', 'low - high'], 'a guard: the ends lie on either side of the bound'],
     [
       'length = next > low',
@@ -141,9 +138,9 @@ export const solder: Equivalents = {
       'a guard against rounding: false position stays between its ends',
     ],
     ['for (let count = 0;', ['count--'], 'the number of steps is a guard, which no run is known to reach'],
-    ['const closing =', ['durationS > left'], 'differs only at one exact value, at which both ways give the same'],
-    ['if (room < 0 &&', ['durationS >= 1e-12'], 'differs only at one exact value, at which both ways give the same'],
-    ['if (found.share * durationS >', ['found.share * durationS >='], 'differs only at one exact value, at which both ways give the same'],
+    ['const closing =', ['durationS > left'], atOneValue],
+    ['if (room < 0 &&', ['durationS >= 1e-12'], atOneValue],
+    ['if (found.share * durationS >', ['found.share * durationS >='], atOneValue],
     ['if (count === mostSteps)', ['false', 'endS + run.nowS'], 'the number of steps is a guard, which no run is known to reach'],
     ['found: Passing = {', ['{}'], 'it is filled before it is read'],
   ],
@@ -153,7 +150,7 @@ export const solder: Equivalents = {
     ['if (trial === mostTrials', ['false', 'change <= Infinity'], 'the number of trials is a guard; Newton is done long before'],
     ['if (body !== null) {', ['true'], 'without a body its rows are not solved, and what they hold is 0'],
     ['let change = Math.max', ['Math.min'], 'both stages settle with the same change'],
-    ['if (change <= newtonChange', ['change < newtonChange'], 'differs only at one exact value, at which both ways give the same'],
+    ['if (change <= newtonChange', ['change < newtonChange'], atOneValue],
     ['bodyFixed && body !== null', ['true'], 'what is fixed is there: the check is for the types'],
   ],
 }

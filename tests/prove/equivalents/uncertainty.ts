@@ -1,13 +1,14 @@
 import type { Equivalents } from '../equivalent.ts'
+import { atOneValue } from './reasons.ts'
 
 export const uncertainty: Equivalents = {
   'working/uncertainty/correlations.ts': [
     ['if (above && below)', ['true', 'above || below'], 'both rows are there: the check is for the types'],
     ['const before = triangle', ['['], 'the row is there: the check is for the types'],
     ['k < column; k++', ['k <= column'], 'the row ends before that column'],
-    ['const entry = pivot > slack', ['pivot >= slack'], 'differs only at one exact value, at which both ways give the same'],
-    ['if (pivot <= slack', ['Math.abs(sum) >=', 'pivot < slack'], 'differs only at one exact value, at which both ways give the same'],
-    ['if (left < -slack)', ['left <='], 'differs only at one exact value, at which both ways give the same'],
+    ['const entry = pivot > slack', ['pivot >= slack'], atOneValue],
+    ['if (pivot <= slack', ['Math.abs(sum) >=', 'pivot < slack'], atOneValue],
+    ['if (left < -slack)', ['left <='], atOneValue],
     ['if (column < row &&', ['true', 'column <= row', 'column >= row'], 'each pair stands on both sides of the diagonal, and joins itself without harm'],
   ],
   'working/uncertainty/linear.ts': [
@@ -20,9 +21,7 @@ export const uncertainty: Equivalents = {
     ['const moved =', ['value - steps'], 'all slopes turn round, and their products stay'],
     ['2 * side)', ['2 / side'], 'of 1 and -1 both are two steps'],
   ],
-  'working/uncertainty/random.ts': [
-    ['if (v > 0 &&', ['v >= 0', 'Math.log(1 - stream()) <='], 'differs only at one exact value, at which both ways give the same'],
-  ],
+  'working/uncertainty/random.ts': [['if (v > 0 &&', ['v >= 0', 'Math.log(1 - stream()) <='], atOneValue]],
   'working/uncertainty/studentT.ts': [
     ['if (k > 8.5)', ['k >= 8.5'], 'past 8 the share is 1 to the last bit either way'],
     ['for (let n = 1;', ['true', 'n <= mostTerms', 'term >= lastBit', 'lastBit / sum'], 'further terms are below the last bit'],
@@ -35,6 +34,6 @@ export const uncertainty: Equivalents = {
     ['const normal =', ['false', 'degreesOfFreedom >'], 'from 10^8 degrees of freedom on both ways give the same, to one part in 10^8'],
     ['while (outside(high)', ['outside(high) >=', 'true', 'high <= 1e12'], 'a guard: every share lies within'],
     ['for (let step = 0;', ['step <= 80', 'true', 'high - low >=', 'high + low', 'lastBit / high'], 'further halvings are below the last bit'],
-    ['if (outside(middle)', ['outside(middle) >='], 'differs only at one exact value, at which both ways give the same'],
+    ['if (outside(middle)', ['outside(middle) >='], atOneValue],
   ],
 }

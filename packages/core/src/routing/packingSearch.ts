@@ -24,7 +24,7 @@ const rankedAlike = 1e-6
 const hopeful = 1.05
 const roughSlope = 1e-3
 
-/** A bundle of up to 24 wires is packed near the best known; beyond, the time is kept in bounds and the corners do most of the work. */
+/** Up to 24 wires are looked for long, unlike ones longest; beyond, the time is kept in bounds and the corners do most of the work. */
 function effortFor(count: number, equal: boolean): Effort {
   const hops = Math.round((equal ? 240 : 2400) / count)
   if (count <= 24) return { scatteredStarts: Math.round((equal ? 300 : 600) / count), hops, firstSteps: 30, roughSteps: 50, exactOnes: count <= 8 ? 6 : 2 }

@@ -3,19 +3,12 @@ import { changesFor } from './adviceChanges.ts'
 import { type GivenLimits, readLimits } from './adviceLimits.ts'
 import { heatJoint } from './heatJoint.ts'
 import type { HeatChange, HeatJointInput, HeatJointResult } from './heatJointTypes.ts'
+import { type iron, ironJoint } from './ironJoint.sample.ts'
 
 vi.mock('./heatJoint.ts', { spy: true })
 
-const iron = { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 3 } as const
 const side = { areaMm2: 1, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2.5 } as const
-const joint: HeatJointInput = {
-  ambientC: 23,
-  tool: iron,
-  joint: { lapMm: 9, diameterMm: 2.6, solderMm3: 7 },
-  conductors: [side, { ...side, stubMm: 8 }],
-  alloy: 'SAC305',
-  toolOffS: 4,
-}
+const joint = ironJoint(side, { ...side, stubMm: 8 })
 
 /** Instead of a heating curve: what flows is told of the input itself. Returns the changes that make it flow. */
 function toFlow(

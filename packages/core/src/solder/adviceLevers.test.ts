@@ -1,18 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { leverOf, leversOf, moved } from './adviceLevers.ts'
 import type { HeatJointInput, Tool } from './heatJointTypes.ts'
+import { iron, ironJoint } from './ironJoint.sample.ts'
 
-const iron: Tool = { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 3 }
 const air: Tool = { kind: 'hot-air', airC: 350, airSpeedMPerS: 10 }
 const side = { areaMm2: 1, stubMm: 5, insulation: 'PVC', insulationOutsideMm: 2.48 } as const
-const joint: HeatJointInput = {
-  ambientC: 23,
-  tool: iron,
-  joint: { lapMm: 9, diameterMm: 2.6, solderMm3: 7 },
-  conductors: [side, { ...side, stubMm: 8 }],
-  alloy: 'SAC305',
-  toolOffS: 4,
-}
+const joint = ironJoint(side, { ...side, stubMm: 8 })
 const by = (tool: Tool): HeatJointInput => ({ ...joint, tool })
 
 describe('the levers of a joint', () => {

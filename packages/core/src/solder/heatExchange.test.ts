@@ -1,44 +1,15 @@
 import { describe, expect, test } from 'vitest'
 import { exchange, isLimited, limitedBelowK, X } from './heatExchange.ts'
-import type { HeatModel, HeatSource } from './heatModel.ts'
+import { jointModel, tube as loose } from './heatModel.sample.ts'
+import type { HeatSource } from './heatModel.ts'
 import { constantFilm, tabled } from './streamFilm.ts'
 
 const sigma = 5.670374419e-8
-const model: HeatModel = {
-  ambientC: 20,
-  source: { kind: 'none' },
-  surfaceM2: 80e-6,
-  filmWPerM2K: 15,
-  emissivity: 0.3,
-  capacityJPerK: 0.06,
-  melt: { solidusRiseK: 163, liquidusRiseK: 170, latentJ: 2 },
-  wettedRiseK: 200,
-  wires: [],
-  wireOf: [],
-  toolOffS: 1,
-  observeS: 2,
-  sampleTimesS: [],
-  accuracy: 1,
-}
+const model = jointModel({ kind: 'none' })
 const iron: HeatSource = { kind: 'iron', setRiseK: 340, maximumW: 50, resistanceKPerW: 5 }
 const heavy: HeatSource = { kind: 'heavy-iron', setRiseK: 340, maximumW: 50, tipResistanceKPerW: 2, contactResistanceKPerW: 3, capacityJPerK: 1 }
 const air: HeatSource = { kind: 'air', airRiseK: 330, film: constantFilm(150) }
-const tube: HeatSource = {
-  kind: 'tube',
-  airRiseK: 330,
-  film: constantFilm(140),
-  stillFilmWPerM2K: 12,
-  emissivity: 0.8,
-  outsideM2: 390e-6,
-  capacityJPerK: 0.3,
-  recoveryRiseK: 90,
-  gripped: false,
-  tightWPerK: 0.04,
-  gapM: 0.1,
-  gapAir: tabled(20, 0, 400, (c) => 0.025 + 6e-5 * c),
-  gapM2: 60e-6,
-  gapEmissivity: 0.9,
-}
+const tube: HeatSource = { ...loose, recoveryRiseK: 90, gapAir: tabled(20, 0, 400, (c) => 0.025 + 6e-5 * c) }
 const off: HeatSource = { ...tube, film: null }
 const at = (source: HeatSource, limited: boolean, rise: number, body: number): number[] => {
   const out = new Float64Array(8)

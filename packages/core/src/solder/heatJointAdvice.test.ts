@@ -3,17 +3,10 @@ import { DomainError, UnknownEntryError } from '../errors/index.ts'
 import { heatJoint } from './heatJoint.ts'
 import { heatJointAdvice } from './heatJointAdvice.ts'
 import type { HeatChange, HeatJointInput } from './heatJointTypes.ts'
+import { iron, ironJoint } from './ironJoint.sample.ts'
 
-const iron = { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 3 } as const
 const side = { areaMm2: 1, diameterMm: 1.28, stubMm: 5, insulation: 'PVC', insulationOutsideMm: 2.48 } as const
-const joint: HeatJointInput = {
-  ambientC: 23,
-  tool: iron,
-  joint: { lapMm: 9, diameterMm: 2.6, solderMm3: 7 },
-  conductors: [side, side],
-  alloy: 'SAC305',
-  toolOffS: 4,
-}
+const joint = ironJoint(side, side)
 const cold: HeatJointInput = { ...joint, tool: { ...iron, contactResistanceKPerW: 14 } }
 
 const named = (changes: readonly HeatChange[], lever: HeatChange['lever']): HeatChange => {

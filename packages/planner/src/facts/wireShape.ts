@@ -4,11 +4,11 @@ import type { WireSize } from '../job/wireSize.ts'
 import type { Assume } from './assume.ts'
 import { commonInsulationThicknessMm } from './assumed.ts'
 
-/** Across strands that are not counted, over the solid round of their metal: they lie loosely. */
+/** Across strands that are not counted, over the solid round of their metal: they lie loosely. Common practice, no published source. */
 const looseShare = 1.13
-/** The same where they are pressed as far as they go; below 1, for a nominal area is a little more than the metal. */
+/** The same where they are pressed as far as they go; below 1, for a nominal area is a little more than the metal. A limit of ours. */
 const pressedShare = 0.9
-/** Of insulation whose thickness is not given. */
+/** Of insulation whose thickness is not given: a limit of ours. */
 const thinnestWallMm = 0.05
 
 /** Metal and insulation across. */

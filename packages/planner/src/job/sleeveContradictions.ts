@@ -1,7 +1,7 @@
 import type { AddIssue } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
 
-/** No tube shrinks to less of its inside: six to one is the most that is common. */
+/** No tube shrinks to less of its inside: six to one is the most that is common. Common practice, no published source. */
 const leastRecoveredShare = 0.1
 
 /** A sleeve that no tube can be. */

@@ -5,7 +5,7 @@ import type { RepairJob } from './repairJob.ts'
 import { roundedDown, roundedUp } from './rounded.ts'
 import { evenStrandMm, type WireSize } from './wireSize.ts'
 
-/** Metal of the strands over the wire's area, by rounded diameters and nominal areas alike; past this one of them is wrong. */
+/** Metal of the strands over the wire's area, by rounded diameters and nominal areas alike; past this one of them is wrong. A limit of ours. */
 const strandMetal = { least: 0.75, most: 4 / 3 }
 
 /** A wire whose strands, metal, wall and bundle don't go together. */
