@@ -1,4 +1,4 @@
-import { heatJoint } from '../packages/core/src/solder/index.ts'
+import { heatJoint } from '../packages/core/src/heating/index.ts'
 import type { Reference } from './compare.ts'
 
 /** A body at one temperature in a stream: heatJoint with wires that carry nothing away. */

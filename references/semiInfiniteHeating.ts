@@ -1,4 +1,4 @@
-import { heatJoint } from '../packages/core/src/solder/index.ts'
+import { heatJoint } from '../packages/core/src/heating/index.ts'
 import type { Reference } from './compare.ts'
 
 const storeJPerK = 0.0622384

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { type HeatJointInput, type HeatJointResult, heatJoint } from '../packages/core/src/solder/index.ts'
+import { type HeatJointInput, type HeatJointResult, heatJoint } from '../packages/core/src/heating/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
 interface GoldenCase {

@@ -4,6 +4,7 @@ import * as circuit from '@strandwise/core/circuit'
 import * as conductor from '@strandwise/core/conductor'
 import * as crimp from '@strandwise/core/crimp'
 import * as heat from '@strandwise/core/heat'
+import * as heating from '@strandwise/core/heating'
 import * as joint from '@strandwise/core/joint'
 import * as meter from '@strandwise/core/meter'
 import * as protection from '@strandwise/core/protection'
@@ -32,6 +33,7 @@ export const offered = {
   conductor: conductor satisfies Built<'conductor'>,
   crimp: crimp satisfies Built<'crimp'>,
   heat: heat satisfies Built<'heat'>,
+  heating: heating satisfies Built<'heating'>,
   joint: joint satisfies Built<'joint'>,
   meter: meter satisfies Built<'meter'>,
   protection: protection satisfies Built<'protection'>,
@@ -53,6 +55,7 @@ export const roots = {
     Built<'conductor'> &
     Built<'crimp'> &
     Built<'heat'> &
+    Built<'heating'> &
     Built<'joint'> &
     Built<'meter'> &
     Built<'protection'> &

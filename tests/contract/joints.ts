@@ -71,6 +71,9 @@ export interface SolderRoom {
     readonly strandVoidMm2?: number
   }): number
   solderWireLengthMm(i: { readonly volumeMm3: number; readonly wireDiameterMm: number; readonly fluxVolumeFraction?: number }): number
+}
+
+export interface HeatingRoom {
   heatJoint(i: HeatJointInput): HeatJointResult
   heatJointBand(i: HeatJointInput & { readonly contactFactor?: number; readonly streamFactor?: number }): {
     readonly best: HeatJointResult

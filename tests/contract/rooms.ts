@@ -1,5 +1,5 @@
 import type { CircuitRoom, MeterRoom, ProtectionRoom } from './circuits.ts'
-import type { CrimpRoom, JointRoom, RoutingRoom, SleeveRoom, SolderRoom, SuitabilityRoom } from './joints.ts'
+import type { CrimpRoom, HeatingRoom, JointRoom, RoutingRoom, SleeveRoom, SolderRoom, SuitabilityRoom } from './joints.ts'
 import type { Planner, PlannerInDepth } from './planner.ts'
 import type { AmpacityRoom, ConductorRoom, HeatRoom, RulesRoom, TablesRoom } from './wires.ts'
 import type { Working } from './working.ts'
@@ -15,6 +15,7 @@ export interface Rooms {
   readonly protection: ProtectionRoom
   readonly meter: MeterRoom
   readonly joint: JointRoom
+  readonly heating: HeatingRoom
   readonly solder: SolderRoom
   readonly crimp: CrimpRoom
   readonly sleeve: SleeveRoom

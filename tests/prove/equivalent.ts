@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { root } from '../repository/tree.ts'
 import { ampacity } from './equivalents/ampacity.ts'
+import { heating } from './equivalents/heating.ts'
 import { joint } from './equivalents/joint.ts'
 import { quantity } from './equivalents/quantity.ts'
 import { routing } from './equivalents/routing.ts'
-import { solder } from './equivalents/solder.ts'
 import { tables } from './equivalents/tables.ts'
 import { uncertainty } from './equivalents/uncertainty.ts'
 
@@ -26,7 +26,7 @@ type Equivalent = readonly [line: string, replacements: readonly string[], reaso
 /** By file within packages/. */
 export type Equivalents = Readonly<Record<string, readonly Equivalent[]>>
 
-const equivalents: Equivalents = { ...ampacity, ...joint, ...quantity, ...routing, ...solder, ...tables, ...uncertainty }
+const equivalents: Equivalents = { ...ampacity, ...heating, ...joint, ...quantity, ...routing, ...tables, ...uncertainty }
 
 interface Unmatched {
   readonly file: string

@@ -11,9 +11,9 @@ import { type PartResult, sourcesHash } from './results.ts'
 /** Rooms whose code decides something; tables, materials and rules are data, which the tests of data and the references check. */
 const data = new Set(['materials', 'rules'])
 /** A changed file runs some thirty times slower, and here a test takes thousands of steps: by single files the others keep their speed. */
-const byFile = new Set(['core/solder', 'core/joint', 'core/ampacity', 'core/routing', 'working/uncertainty', 'working/quantity'])
+const byFile = new Set(['core/heating', 'core/joint', 'core/ampacity', 'core/routing', 'working/uncertainty', 'working/quantity'])
 /** A room whose tests catch less than this share of its mutants, in %, is not proven; the models of the joint and of its heating are held closer. */
-const least = (room: string): number => (room === 'core/solder' || room === 'core/joint' ? 90 : 80)
+const least = (room: string): number => (room === 'core/heating' || room === 'core/joint' ? 90 : 80)
 const shown = 60
 
 /** The rooms of core that are proven by mutation, and the quantities of working. */

@@ -16,6 +16,7 @@ export const roomOrder = [
   'protection',
   'meter',
   'joint',
+  'heating',
   'solder',
   'crimp',
   'sleeve',

@@ -29,6 +29,7 @@ const interfaces: Readonly<Record<keyof typeof built, readonly [string, string]>
   protection: ['circuits.ts', 'ProtectionRoom'],
   meter: ['circuits.ts', 'MeterRoom'],
   joint: ['joints.ts', 'JointRoom'],
+  heating: ['joints.ts', 'HeatingRoom'],
   solder: ['joints.ts', 'SolderRoom'],
   crimp: ['joints.ts', 'CrimpRoom'],
   sleeve: ['joints.ts', 'SleeveRoom'],

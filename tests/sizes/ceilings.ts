@@ -12,7 +12,21 @@ export interface Ceiling {
 
 const core = '@strandwise/core'
 const data = ['tables', 'materials', 'rules'] as const
-const models = ['heat', 'conductor', 'ampacity', 'circuit', 'protection', 'meter', 'joint', 'solder', 'crimp', 'sleeve', 'routing', 'suitability'] as const
+const models = [
+  'heat',
+  'conductor',
+  'ampacity',
+  'circuit',
+  'protection',
+  'meter',
+  'joint',
+  'heating',
+  'solder',
+  'crimp',
+  'sleeve',
+  'routing',
+  'suitability',
+] as const
 
 const one = (name: string, atMost: number, why: string, from = core): Ceiling => ({
   what: `${name} alone`,

@@ -62,7 +62,7 @@ export function codeBlocks(): readonly CodeBlock[] {
       { overlapMm: 6, conductorsOhmPerM: [0.0137, 0.0137], interfaceSPerM: 5e6 },
       (result) => literal(result),
     ),
-    shownCall('Whether it flows before the insulation gives up', 'core/solder', 'heatJoint', heatJoint, heating, toldHeat),
+    shownCall('Whether it flows before the insulation gives up', 'core/heating', 'heatJoint', heatJoint, heating, toldHeat),
     {
       title: 'Units as people write them',
       code: lines(

@@ -7,7 +7,7 @@ import { roomsOf } from './readDocs.ts'
 import { recalledIn } from './recalled.ts'
 
 const root = fileURLToPath(new URL('../../../', import.meta.url))
-const coreRooms = ['heat', 'conductor', 'ampacity', 'circuit', 'protection', 'meter', 'joint', 'solder', 'crimp', 'sleeve', 'routing', 'suitability']
+const coreRooms = ['heat', 'conductor', 'ampacity', 'circuit', 'protection', 'meter', 'joint', 'heating', 'solder', 'crimp', 'sleeve', 'routing', 'suitability']
 const doorName = 'virtual:method-facts'
 
 async function methodFacts(): Promise<MethodFacts> {

@@ -4,6 +4,7 @@ import { conductorFormulas } from './conductor/conductorFormulas.ts'
 import { crimpFormulas } from './crimp/crimpFormulas.ts'
 import type { Formula } from './formula.ts'
 import { heatFormulas } from './heat/heatFormulas.ts'
+import { heatingFormulas } from './heating/heatingFormulas.ts'
 import { jointFormulas } from './joint/jointFormulas.ts'
 import { meterFormulas } from './meter/meterFormulas.ts'
 import { protectionFormulas } from './protection/protectionFormulas.ts'
@@ -22,6 +23,7 @@ export const formulas: Readonly<Record<string, Formula>> = Object.fromEntries(
     ...protectionFormulas,
     ...meterFormulas,
     ...jointFormulas,
+    ...heatingFormulas,
     ...solderFormulas,
     ...crimpFormulas,
     ...sleeveFormulas,

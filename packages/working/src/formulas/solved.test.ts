@@ -1,6 +1,6 @@
 import { steadyCurrentA, thermalTimeConstantS } from '@strandwise/core/ampacity'
+import { heatJoint } from '@strandwise/core/heating'
 import { jointTemperatureC } from '@strandwise/core/joint'
-import { heatJoint } from '@strandwise/core/solder'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { type Explanation, explain } from './explain.ts'

@@ -1,6 +1,4 @@
 import { capillaryRiseMmFormula } from './capillaryRiseMm.ts'
-import { heatJointFormula } from './heatJoint.ts'
-import { heatSolderSleeveFormula } from './heatSolderSleeve.ts'
 import { lapLengthForStrengthMmFormula } from './lapLengthForStrengthMm.ts'
 import { lapStrengthNFormula } from './lapStrengthN.ts'
 import { solderPartsMm3Formula } from './solderPartsMm3.ts'
@@ -11,8 +9,6 @@ import { strandVoidMm2Formula } from './strandVoidMm2.ts'
 /** Every formula of the room solder. */
 export const solderFormulas = [
   capillaryRiseMmFormula,
-  heatJointFormula,
-  heatSolderSleeveFormula,
   lapLengthForStrengthMmFormula,
   lapStrengthNFormula,
   solderPartsMm3Formula,

@@ -1,0 +1,81 @@
+import { type SolderName, solder } from '../../materials/index.ts'
+import { heatJoint } from '../heatJoint.ts'
+import type { HeatChange, HeatJointInput, HeatJointResult } from '../heatJointTypes.ts'
+import { alloyValues } from '../readAlloy.ts'
+import { type Goal, reaches } from './adviceGoals.ts'
+import { heatJointAdviceDefaults, leverOf, leversOf, moved } from './adviceLevers.ts'
+import type { AdviceLimits } from './adviceLimits.ts'
+import { moveOf, nearestPosition } from './adviceSearch.ts'
+
+/** A joint, what may be done to it, and how far. */
+interface Search {
+  readonly input: HeatJointInput
+  readonly start: HeatJointResult
+  readonly allowedExposureS: number
+  readonly alloys: readonly SolderName[]
+  readonly limits: AdviceLimits
+}
+
+/** A clip is some millimetres wide: its middle stays this far from the insulation. */
+const clipMarginMm = 1
+/** Places of a clip that are tried, from the insulation inwards. */
+const clipPlaces = 5
+
+function sliding({ input, allowedExposureS, limits }: Search, goal: Goal): HeatChange[] {
+  return leversOf(input).flatMap((lever): HeatChange[] => {
+    const from = leverOf(input, lever)
+    if (from === null) return []
+    // Stubs only grow: what is stripped stays stripped.
+    const range = lever === 'stubMm' ? { low: from, high: limits.stubMm.high } : limits[lever]
+    const to = nearestPosition(from, range, (value) => reaches(heatJoint(moved(input, lever, value)), goal, allowedExposureS))
+    return to === null ? [] : [{ lever, from, to, result: heatJoint(moved(input, lever, to)) }]
+  })
+}
+
+/** Takes the clips off, or sets one on each bare stub, as near to the insulation as serves: there it costs the joint least. */
+function clipping({ input, allowedExposureS, limits }: Search, goal: Goal): HeatChange[] {
+  const clips = input.conductors.flatMap((side) => (side.clip ? [side.clip.distanceMm] : []))
+  if (clips.length > 0) {
+    const result = heatJoint({ ...input, conductors: input.conductors.map((side) => ({ ...side, clip: null })) })
+    return reaches(result, goal, allowedExposureS) ? [{ lever: 'clip', from: Math.min(...clips), to: 'none', result }] : []
+  }
+  const shortest = Math.min(...input.conductors.map((side) => side.stubMm))
+  const high = Math.min(limits.clip.high, shortest - clipMarginMm)
+  for (let place = 0; place < clipPlaces && high >= limits.clip.low; place++) {
+    const distanceMm = high + ((limits.clip.low - high) * place) / (clipPlaces - 1)
+    const clip = { distanceMm, resistanceKPerW: heatJointAdviceDefaults.clipResistanceKPerW, temperatureC: input.ambientC }
+    const result = heatJoint({ ...input, conductors: input.conductors.map((side) => ({ ...side, clip })) })
+    if (reaches(result, goal, allowedExposureS)) return [{ lever: 'clip', from: null, to: distanceMm, result }]
+  }
+  return []
+}
+
+/** The alloy whose liquidus lies nearest to the present one's. */
+function otherAlloy({ input, allowedExposureS, alloys, limits }: Search, goal: Goal): HeatChange[] {
+  const present = alloyValues(input.alloy, input.ambientC).liquidusC
+  const from = typeof input.alloy === 'string' ? input.alloy : (input.alloy.name ?? null)
+  const away = (name: SolderName): number => Math.abs(solder(name).liquidusC.nominal - present)
+  const candidates = alloys
+    .filter((name) => name !== from)
+    .filter((name) => {
+      const { solidusC, liquidusC, latentHeatJPerKg, specificHeatJPerKgK } = solder(name)
+      const within = liquidusC.nominal >= limits.alloy.low && liquidusC.nominal <= limits.alloy.high
+      return within && solidusC.nominal > input.ambientC && latentHeatJPerKg !== null && specificHeatJPerKgK !== null
+    })
+    .sort((a, b) => away(a) - away(b))
+  for (const name of candidates) {
+    const result = heatJoint({ ...input, alloy: name })
+    if (reaches(result, goal, allowedExposureS)) return [{ lever: 'alloy', from, to: name, result }]
+  }
+  return []
+}
+
+/** The single changes that reach a goal, the smallest move first; none where it is reached already. */
+export function changesFor(search: Search, goal: Goal): readonly HeatChange[] {
+  if (reaches(search.start, goal, search.allowedExposureS)) return []
+  const found = [...sliding(search, goal), ...clipping(search, goal), ...otherAlloy(search, goal)]
+  return found
+    .map((change) => ({ change, move: moveOf(change.from, change.to) }))
+    .sort((a, b) => (a.move === b.move ? 0 : a.move - b.move))
+    .map(({ change }) => change)
+}

@@ -1,0 +1,123 @@
+import { type SolderName, solder, solders } from '../../materials/index.ts'
+import { heatJoint } from '../heatJoint.ts'
+import type { HeatChange, HeatJointInput } from '../heatJointTypes.ts'
+import { requireWithin } from '../heatLimits.ts'
+import { changesFor } from './adviceChanges.ts'
+import { heatJointAdviceDefaults } from './adviceLevers.ts'
+import { type GivenLimits, readLimits } from './adviceLimits.ts'
+
+/**
+ * Finds the smallest single change that makes a joint flow, that spares its insulation, and that does both; empty where nothing is amiss.
+ *
+ * Each lever is moved alone, just far enough, and found by solving; one that cannot is absent. Flowing means liquidus and superheat within the run;
+ * sparing means that no insulation's edge is above its limit for longer than allowed. Stubs only grow. A clip is set on each bare stub as near to the
+ * insulation as serves. The alloy is the one whose liquidus lies nearest; whether it may go onto what is on the wire is not asked here.
+ * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
+ *
+ * @equation least |ln(to/from)| with wettedAtS not null, or insulationExposureS <= allowed
+ * @symbol to - result - 1 - where the lever goes, in its own unit
+ * @symbol from - tool.setC - 1 - where it stands now
+ * @symbol allowed - allowedExposureS - s - how long an edge may be above its limit
+ * @domain optional allowedExposureS: from 0 to 1e8
+ * @domain limits.contactResistanceKPerW.low: from 1e-6 to 1e9
+ * @domain limits.contactResistanceKPerW.high: from 1e-6 to 1e9
+ * @domain limits.tipResistanceKPerW.low: from 0 to 1e9
+ * @domain limits.tipResistanceKPerW.high: from 0 to 1e9
+ * @domain limits.setC.low: from -273 to 3000
+ * @domain limits.setC.high: from -273 to 3000
+ * @domain limits.airC.low: from -273 to 3000
+ * @domain limits.airC.high: from -273 to 3000
+ * @domain limits.airSpeedMPerS.low: from 0 to 1e4
+ * @domain limits.airSpeedMPerS.high: from 0 to 1e4
+ * @domain limits.maximumW.low: from 1e-6 to 1e6
+ * @domain limits.maximumW.high: from 1e-6 to 1e6
+ * @domain limits.stubMm.low: from 0 to 1e4
+ * @domain limits.stubMm.high: from 0 to 1e4
+ * @domain limits.clip.low: from 0.01 to 1e4
+ * @domain limits.clip.high: from 0.01 to 1e4
+ * @domain limits.alloy.low: from -273 to 3000
+ * @domain limits.alloy.high: from -273 to 3000
+ * @domain limits.toolOffS.low: from 1e-9 to 1e7
+ * @domain limits.toolOffS.high: from 1e-9 to 1e7
+ * @domain ambientC: above -273.15 up to 3000
+ * @domain tool.setC: above -273.15 up to 3000
+ * @domain optional tool.maximumW: from 1e-6 to 1e6
+ * @domain tool.tipResistanceKPerW: from 0 to 1e9
+ * @domain tool.contactResistanceKPerW: from 1e-6 to 1e9
+ * @domain optional tool.tipHeatCapacityJPerK: from 0 to 1e6
+ * @domain tool.airC: above -273.15 up to 3000
+ * @domain optional tool.airSpeedMPerS: from 0 to 1e4
+ * @domain optional tool.filmWPerM2K: from 0 to 1e7
+ * @domain optional tool.pressurePa: from 1 to 1e9
+ * @domain optional tool.sweptMm: from 0 to 1e4
+ * @domain optional tool.sweptFilmWPerM2K: from 0 to 1e7
+ * @domain joint.lapMm: from 1e-3 to 1e4
+ * @domain joint.diameterMm: from 1e-7 to 1e3
+ * @domain optional joint.surfaceMm2: from 1e-9 to 1e8
+ * @domain joint.solderMm3: from 0 to 1e7
+ * @domain optional joint.filmWPerM2K: from 0 to 1e7
+ * @domain optional joint.emissivity: from 0 to 1
+ * @domain conductors.0.areaMm2: from 1e-12 to 1e4
+ * @domain optional conductors.0.diameterMm: from 1e-7 to 1e3
+ * @domain conductors.0.stubMm: from 0 to 1e4
+ * @domain optional conductors.0.stubFilmWPerM2K: from 0 to 1e7
+ * @domain conductors.0.insulationOutsideMm: from 1e-7 to 1e3
+ * @domain optional conductors.0.insulationConductivityWPerMK: from 1e-9 to 1e12
+ * @domain optional conductors.0.insulationFilmWPerM2K: from 0 to 1e7
+ * @domain optional conductors.0.insulationDensityKgPerM3: from 1e-9 to 1e6
+ * @domain optional conductors.0.insulationSpecificHeatJPerKgK: from 1e-9 to 1e6
+ * @domain optional conductors.0.insulationShare: from 0 to 1
+ * @domain optional conductors.0.insulationLimitC: above -273.15 up to 3000
+ * @domain conductors.0.clip.distanceMm: from 0.01 to 1e4
+ * @domain conductors.0.clip.resistanceKPerW: from 0 to 1e9
+ * @domain conductors.0.clip.temperatureC: above -273.15 up to 3000
+ * @domain optional conductors.0.densityKgPerM3: from 1e-9 to 1e6
+ * @domain optional conductors.0.specificHeatJPerKgK: from 1e-9 to 1e6
+ * @domain optional conductors.0.conductivityWPerMK: from 1e-9 to 1e12
+ * @domain alloy.solidusC: above -273.15 up to 3000
+ * @domain alloy.liquidusC: above -273.15 up to 3000
+ * @domain alloy.densityKgPerM3: from 1e-3 to 1e6
+ * @domain alloy.specificHeatJPerKgK: from 0 to 1e6
+ * @domain alloy.latentHeatJPerKg: from 0 to 1e8
+ * @domain optional wettingSuperheatK: from 0 to 1e4
+ * @domain toolOffS: from 1e-9 to 1e7
+ * @domain optional observeS: from 1e-9 to 1e8
+ * @domain sampleTimesS.0: from 0 to 1e8
+ * @domain optional accuracy: from 0.001 to 10
+ * @throws DomainError outside the domain
+ * @throws UnknownEntryError as heatJoint does
+ * @throws ConvergenceError where no step is short enough
+ * @example
+ * heatJointAdvice({
+ *   ambientC: 20,
+ *   tool: { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 12 },
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
+ *   conductors: [{ areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2, clip: { distanceMm: 4, resistanceKPerW: 8, temperatureC: 20 } }],
+ *   alloy: { solidusC: 183, liquidusC: 191, densityKgPerM3: 8500, specificHeatJPerKgK: 176, latentHeatJPerKg: 45000 },
+ *   toolOffS: 3,
+ *   sampleTimesS: [0.2],
+ *   allowedExposureS: 0,
+ *   limits: { contactResistanceKPerW: { low: 1, high: 60 }, tipResistanceKPerW: { low: 0.3, high: 10 }, setC: { low: 200, high: 420 }, airC: { low: 100, high: 500 }, airSpeedMPerS: { low: 1, high: 20 }, maximumW: { low: 10, high: 150 }, stubMm: { low: 0, high: 25 }, clip: { low: 2, high: 25 }, alloy: { low: 0, high: 320 }, toolOffS: { low: 0.2, high: 30 } },
+ * }) // { toFlow: [], toSpareInsulation: [], both: [] }
+ * @example
+ * heatJointAdvice({
+ *   ambientC: 20,
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
+ *   conductors: [{ areaMm2: 0.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 1.6 }],
+ *   alloy: 'SAC305',
+ *   alloys: ['Sn42Bi58'],
+ *   toolOffS: 5,
+ * }) // { toFlow: [{ lever: 'toolOffS', from: 5, to: 19.6 }, { lever: 'alloy', from: 'SAC305', to: 'Sn42Bi58' }] }
+ * @source the project's model of a lap joint, solved for each lever
+ */
+export function heatJointAdvice(
+  i: HeatJointInput & { readonly allowedExposureS?: number; readonly alloys?: readonly SolderName[]; readonly limits?: GivenLimits },
+): { readonly toFlow: readonly HeatChange[]; readonly toSpareInsulation: readonly HeatChange[]; readonly both: readonly HeatChange[] } {
+  const allowedExposureS = requireWithin('allowedExposureS', i.allowedExposureS ?? heatJointAdviceDefaults.allowedExposureS, 'sampleS')
+  const alloys = i.alloys ?? (Object.keys(solders) as SolderName[])
+  for (const name of alloys) solder(name)
+  const { allowedExposureS: _allowed, alloys: _alloys, limits: given, ...input } = i
+  const search = { input, start: heatJoint(input), allowedExposureS, alloys, limits: readLimits(given) }
+  return { toFlow: changesFor(search, 'flow'), toSpareInsulation: changesFor(search, 'spare'), both: changesFor(search, 'both') }
+}

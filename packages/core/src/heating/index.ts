@@ -1,0 +1,8 @@
+export { heatJointAdviceDefaults } from './advice/adviceLevers.ts'
+export { heatJointAdvice } from './advice/heatJointAdvice.ts'
+export { heatJoint } from './heatJoint.ts'
+export { heatJointBand, heatJointBandDefaults } from './heatJointBand.ts'
+export { heatJointDefaults } from './heatJointDefaults.ts'
+export type { AlloyValues, HeatChange, HeatJointInput, HeatJointResult, HeatSide, HotAirTool, Tool } from './heatJointTypes.ts'
+export { type HeatSolderSleeveResult, heatSolderSleeve } from './heatSolderSleeve.ts'
+export { type SolderSleeveTube, solderSleeveDefaults } from './readTube.ts'

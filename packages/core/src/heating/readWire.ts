@@ -1,0 +1,126 @@
+import { DomainError } from '../errors/index.ts'
+import { type Insulation, insulation, knownNominal, metal } from '../materials/index.ts'
+import { heatJointDefaults } from './heatJointDefaults.ts'
+import type { HeatSide } from './heatJointTypes.ts'
+import { requireJointTemperature, requireWithin } from './heatLimits.ts'
+import type { Wire, WireClip } from './solver/finZones.ts'
+
+/** The stream that sweeps the wires, as the tool gives it. */
+export interface Sweep {
+  readonly toM: number
+  readonly filmWPerM2K: number
+  readonly riseK: number
+}
+
+/** One conductor: its tail and the copper that lies in the lap. */
+interface ReadConductor {
+  readonly wire: Wire
+  readonly lapStoreJPerMK: number
+}
+
+function missing(parameter: string): never {
+  throw new DomainError(parameter, undefined, 'a value, or the name of an insulation that has one', undefined, 'missing')
+}
+
+/** Film and wall in series, per metre; without film nothing leaves. */
+function wallLossWPerMK(outsideM: number, filmWPerM2K: number, wallMKPerW: number): number {
+  const film = Math.PI * outsideM * filmWPerM2K
+  return film / (1 + film * wallMKPerW)
+}
+
+/** Share of the difference that stands across the film. */
+function filmShare(outsideM: number, filmWPerM2K: number, wallMKPerW: number): number {
+  return 1 / (1 + Math.PI * outsideM * filmWPerM2K * wallMKPerW)
+}
+
+type WallProperty = 'conductivityWPerMK' | 'densityKgPerM3' | 'specificHeatJPerKgK' | 'shortExposureC'
+
+/** What the input gives of the insulation, else the low end of its short exposure, or its nominal. */
+function ofWall(wall: Insulation | null, property: WallProperty, given: number | undefined, parameter: string): number {
+  if (given !== undefined) return given
+  if (wall === null) missing(parameter)
+  const value = wall[property]
+  return property === 'shortExposureC' && value !== null ? value.low : knownNominal(wall, property, value)
+}
+
+interface Wall {
+  readonly outsideM: number
+  readonly wallMKPerW: number
+  readonly storeJPerMK: number
+  readonly limitC: number
+}
+
+function readWall(side: HeatSide, path: string, diameterM: number): Wall {
+  const wall = side.insulation === undefined ? null : insulation(side.insulation)
+  const outsideMm = requireWithin(`${path}.insulationOutsideMm`, side.insulationOutsideMm, 'diameterMm')
+  // A ten-digit diameter by area may fall a rounding short of itself.
+  if (outsideMm < diameterM * 1000 * (1 - 1e-9)) {
+    throw new DomainError(`${path}.insulationOutsideMm`, outsideMm, `the bare wire's diameterMm, ${diameterM * 1000}, or more`, undefined, 'contradiction')
+  }
+  const D = Math.max(outsideMm / 1000, diameterM)
+  const share = requireWithin(`${path}.insulationShare`, side.insulationShare ?? heatJointDefaults.insulationShare.value, 'share')
+  const own = (property: WallProperty, name: 'insulationConductivityWPerMK' | 'insulationDensityKgPerM3' | 'insulationSpecificHeatJPerKgK'): number =>
+    ofWall(wall, property, side[name], `${path}.${name}`)
+  const k = requireWithin(`${path}.insulationConductivityWPerMK`, own('conductivityWPerMK', 'insulationConductivityWPerMK'), 'conductivityWPerMK')
+  const density = requireWithin(`${path}.insulationDensityKgPerM3`, own('densityKgPerM3', 'insulationDensityKgPerM3'), 'densityKgPerM3')
+  const heat = requireWithin(`${path}.insulationSpecificHeatJPerKgK`, own('specificHeatJPerKgK', 'insulationSpecificHeatJPerKgK'), 'specificHeatJPerKgK')
+  const limitPath = `${path}.insulationLimitC`
+  return {
+    outsideM: D,
+    wallMKPerW: Math.log(D / diameterM) / (2 * Math.PI * k),
+    storeJPerMK: (share * density * heat * Math.PI * (D * D - diameterM * diameterM)) / 4,
+    limitC: requireJointTemperature(limitPath, ofWall(wall, 'shortExposureC', side.insulationLimitC, limitPath)),
+  }
+}
+
+function readClip(side: HeatSide, path: string, ambientC: number): WireClip | null {
+  const clip = side.clip ?? null
+  if (clip === null) return null
+  return {
+    atM: requireWithin(`${path}.clip.distanceMm`, clip.distanceMm, 'clipMm') / 1000,
+    resistanceKPerW: requireWithin(`${path}.clip.resistanceKPerW`, clip.resistanceKPerW, 'smallResistanceKPerW'),
+    riseK: requireJointTemperature(`${path}.clip.temperatureC`, clip.temperatureC) - ambientC,
+  }
+}
+
+/** Reads one conductor in SI units; path leads its parameters' names. stubInOpen: no tube keeps the air from the stub. */
+export function readConductor(side: HeatSide, path: string, ambientC: number, sweep: Sweep | null, stubInOpen: boolean): ReadConductor {
+  const defaults = heatJointDefaults
+  const copper = metal(side.material ?? defaults.material.value)
+  const areaMm2 = requireWithin(`${path}.areaMm2`, side.areaMm2, 'areaMm2')
+  const density = requireWithin(`${path}.densityKgPerM3`, side.densityKgPerM3 ?? copper.densityKgPerM3.nominal, 'densityKgPerM3')
+  const heat = requireWithin(`${path}.specificHeatJPerKgK`, side.specificHeatJPerKgK ?? copper.specificHeatJPerKgK.nominal, 'specificHeatJPerKgK')
+  const k = requireWithin(`${path}.conductivityWPerMK`, side.conductivityWPerMK ?? copper.conductivityWPerMK.nominal, 'conductivityWPerMK')
+  const d = requireWithin(`${path}.diameterMm`, side.diameterMm ?? Math.sqrt((4 * areaMm2) / Math.PI), 'diameterMm') / 1000
+  const tails = side.tails ?? defaults.tails.value
+  if (tails !== 1 && tails !== 2) throw new DomainError(`${path}.tails`, tails, '1 or 2', undefined, 'wrong-choice')
+  const stubM = requireWithin(`${path}.stubMm`, side.stubMm, 'stubMm') / 1000
+  const stubFilm = requireWithin(`${path}.stubFilmWPerM2K`, side.stubFilmWPerM2K ?? defaults.stubFilmWPerM2K.value, 'filmWPerM2K')
+  const film = requireWithin(`${path}.insulationFilmWPerM2K`, side.insulationFilmWPerM2K ?? defaults.insulationFilmWPerM2K.value, 'filmWPerM2K')
+  const { outsideM: D, wallMKPerW, storeJPerMK, limitC } = readWall(side, path, d)
+  const bareStore = (areaMm2 / 1e6) * density * heat
+  const bareLoss = (byFilm: number): number => (stubInOpen ? Math.PI * d * byFilm : 0)
+  const wire: Wire = {
+    tails,
+    conductanceWM: (k * areaMm2) / 1e6,
+    stubM,
+    bareStoreJPerMK: bareStore,
+    insulatedStoreJPerMK: bareStore + storeJPerMK,
+    bareLossWPerMK: bareLoss(stubFilm),
+    insulatedLossWPerMK: wallLossWPerMK(D, film, wallMKPerW),
+    swept:
+      sweep === null
+        ? null
+        : {
+            toM: sweep.toM,
+            bareLossWPerMK: bareLoss(sweep.filmWPerM2K),
+            insulatedLossWPerMK: wallLossWPerMK(D, sweep.filmWPerM2K, wallMKPerW),
+            riseK: sweep.riseK,
+          },
+    clip: readClip(side, path, ambientC),
+    limitRiseK: limitC - ambientC,
+    outerShare: filmShare(D, film, wallMKPerW),
+    sweptOuterShare: sweep === null ? 1 : filmShare(D, sweep.filmWPerM2K, wallMKPerW),
+  }
+  return { lapStoreJPerMK: bareStore, wire }
+}
