@@ -15,7 +15,7 @@ export default defineConfig({
     environment: 'node',
     projects: [
       { extends: true, test: { name: 'unit', include: ['packages/*/src/**/*.test.ts', 'tests/unit/**/*.test.ts'], setupFiles: ['tests/propertySeed.ts'] } },
-      { extends: true, test: { name: 'references', include: ['references/**/*.test.ts'] } },
+      { extends: true, test: { name: 'references', include: ['references/**/*.test.ts'], testTimeout: 60_000 } },
       { extends: true, test: { name: 'repository', include: ['tests/repository/**/*.test.ts'], testTimeout: 60_000 } },
       {
         extends: true,

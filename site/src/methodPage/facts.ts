@@ -1,3 +1,5 @@
+import type { ReferenceStatus } from '../../../references/compare.ts'
+
 /** What the method page tells, all of it read from the code when the site is built. */
 export interface MethodFacts {
   readonly rooms: readonly RoomFacts[]
@@ -32,7 +34,7 @@ export interface CheckFacts {
   readonly example: { readonly title: string; readonly printed: string; readonly unit: string; readonly got: number }
 }
 
-export type CheckStatus = 'published' | 'library' | 'derived' | 'from memory'
+export type CheckStatus = ReferenceStatus
 
 /** One source of figures: how many of them check a formula by status, and how many are only looked up. */
 export interface SourceFacts {

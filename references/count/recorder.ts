@@ -1,0 +1,52 @@
+/** Functions that a figure calls from outside the packages: not what these call in turn. */
+let called: Set<string> | undefined
+let depth = 0
+/** The function whose results are changed, and by how much. */
+let changed: { readonly name: string; readonly factor: number } | undefined
+
+/** Runs a figure and lists the functions that it called. */
+export function watched<T>(run: () => T): { readonly result: T; readonly functions: readonly string[] } {
+  const names = new Set<string>()
+  called = names
+  depth = 0
+  try {
+    return { result: run(), functions: [...names] }
+  } finally {
+    called = undefined
+  }
+}
+
+/** Runs a figure while every number that the named function returns is multiplied by the factor. */
+export function withChanged<T>(name: string, factor: number, run: () => T): T {
+  changed = { name, factor }
+  try {
+    return run()
+  } finally {
+    changed = undefined
+  }
+}
+
+function multiplied(value: unknown, factor: number): unknown {
+  if (typeof value === 'number') return value * factor
+  if (Array.isArray(value)) return value.map((item) => multiplied(item, factor))
+  if (typeof value === 'object' && value !== null) return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, multiplied(item, factor)]))
+  return value
+}
+
+const isClass = (value: unknown): boolean => typeof value === 'function' && /^class\b/.test(Function.prototype.toString.call(value))
+
+/** The export itself or, where it is a function, one that notes its call and can be changed. */
+export function recorded(name: string, value: unknown): unknown {
+  if (typeof value !== 'function' || isClass(value)) return value
+  const original = value as (...inputs: readonly unknown[]) => unknown
+  return (...inputs: readonly unknown[]) => {
+    if (depth === 0) called?.add(name)
+    depth += 1
+    try {
+      const result = original(...inputs)
+      return changed?.name === name ? multiplied(result, changed.factor) : result
+    } finally {
+      depth -= 1
+    }
+  }
+}
