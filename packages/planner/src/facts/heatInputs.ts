@@ -1,7 +1,7 @@
 import { airProperties, churchillBernsteinNusselt, type HeatJointInput, type HeatSide, type MethodName, type Tool } from '@strandwise/core'
+import type { Assume } from '../job/assume.ts'
+import { assumed } from '../job/assumed.ts'
 import type { JobTool } from '../job/repairJob.ts'
-import type { Assume } from './assume.ts'
-import { assumed } from './assumed.ts'
 import type { JobFacts } from './jobFacts.ts'
 import { solderedJoint } from './soldered.ts'
 

@@ -1,12 +1,12 @@
 import { type InsulationName, insulation, knownNominal, type MetalName, metal, type Provenance, type WireHeat } from '@strandwise/core'
+import { assumptionList } from '../job/assume.ts'
+import { assumed } from '../job/assumed.ts'
+import type { PlanAssumption } from '../job/assumption.ts'
+import { loadCurrent } from '../job/loadCurrent.ts'
+import { hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from '../job/loop.ts'
 import type { RepairJob } from '../job/repairJob.ts'
+import { wireShape } from '../job/wireShape.ts'
 import { wireSize } from '../job/wireSize.ts'
-import type { PlanAssumption } from '../plan/repairPlan.ts'
-import { assumptionList } from './assume.ts'
-import { assumed } from './assumed.ts'
-import { loadCurrent } from './loadCurrent.ts'
-import { hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from './loop.ts'
-import { wireShape } from './wireShape.ts'
 
 /** Everything the sections compute with: what the job says, and what is assumed where it is silent. */
 export interface JobFacts {

@@ -1,5 +1,5 @@
 import { knownNominal, type MethodName, type SolderName, solder, solderVolumeMm3, solderWireLengthMm } from '@strandwise/core'
-import { assumed } from './assumed.ts'
+import { assumed } from '../job/assumed.ts'
 import type { JobFacts } from './jobFacts.ts'
 
 export const solderedMethods: readonly MethodName[] = ['soldered-lap', 'soldered-lineman-splice', 'solder-sleeve']

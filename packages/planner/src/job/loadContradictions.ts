@@ -1,5 +1,5 @@
-import { mostPowerW } from '../facts/loadCurrent.ts'
 import type { AddIssue } from './jobError.ts'
+import { mostPowerW } from './loadCurrent.ts'
 import type { RepairJob } from './repairJob.ts'
 import { roundedDown } from './rounded.ts'
 import type { WireSize } from './wireSize.ts'

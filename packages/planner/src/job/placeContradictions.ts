@@ -1,4 +1,4 @@
-import { assumed } from '../facts/assumed.ts'
+import { assumed } from './assumed.ts'
 import type { AddIssue } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
 

@@ -1,8 +1,8 @@
-import { quietly } from '../facts/assume.ts'
-import { wireShape } from '../facts/wireShape.ts'
+import { quietly } from './assume.ts'
 import type { AddIssue } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
 import { roundedDown, roundedUp } from './rounded.ts'
+import { wireShape } from './wireShape.ts'
 import { evenStrandMm, type WireSize } from './wireSize.ts'
 
 /** Metal of the strands over the wire's area, by rounded diameters and nominal areas alike; past this one of them is wrong. A limit of ours. */

@@ -1,6 +1,6 @@
 import { type MethodName, slackAfterCutBack } from '@strandwise/core'
-import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import { assumed } from '../job/assumed.ts'
 import { figure } from './rule.ts'
 
 /** Nearer to the plug than this a splice has no room for barrel, sleeve, tie and a straight piece of wire; and the rule that says so. */

@@ -1,6 +1,6 @@
 import type { MethodName } from '@strandwise/core'
-import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import { assumed } from '../job/assumed.ts'
 import { cutBackFor, insertedMm, jointConsumesMm, slackInputs, spliceRoom } from './cutBack.ts'
 import { isSplice, methodTitles } from './methodTitles.ts'
 import { mm } from './print.ts'

@@ -10,11 +10,11 @@ import {
   solder,
   transferLengthMm,
 } from '@strandwise/core'
-import { assumed } from '../facts/assumed.ts'
 import { airAroundJointC } from '../facts/bundle.ts'
 import { stubMm } from '../facts/heatInputs.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
+import { assumed } from '../job/assumed.ts'
 import type { MethodChoice } from './methodSection.ts'
 import { methodTitles } from './methodTitles.ts'
 import { ampere, degrees, mm, ohm, span } from './print.ts'

@@ -1,5 +1,5 @@
-import type { Assume } from '../facts/assume.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import type { Assume } from '../job/assume.ts'
 import { coveringSection } from './coveringSection.ts'
 import { cutBackSection } from './cutBackSection.ts'
 import { heatingSection } from './heatingSection.ts'

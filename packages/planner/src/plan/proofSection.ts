@@ -1,7 +1,7 @@
 import { minimumPullForceN, type Provenance, pullForce, thermalTimeConstantS, UnknownEntryError } from '@strandwise/core'
-import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
 import { solderedMethods } from '../facts/soldered.ts'
+import { assumed } from '../job/assumed.ts'
 import { jointLimits } from './jointSection.ts'
 import type { MethodChoice } from './methodSection.ts'
 import { methodTitles } from './methodTitles.ts'

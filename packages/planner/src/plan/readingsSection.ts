@@ -1,6 +1,6 @@
 import { dropTestVerdict, type ProofVerdict, readingInterval, twoWireProof } from '@strandwise/core'
-import { assumed } from '../facts/assumed.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import { assumed } from '../job/assumed.ts'
 import type { JobReading } from '../job/repairJob.ts'
 import { ampere, ohm, span, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'

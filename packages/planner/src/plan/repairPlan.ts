@@ -1,4 +1,7 @@
 import type { Provenance } from '@strandwise/core'
+import type { PlanAssumption } from '../job/assumption.ts'
+
+export type { PlanAssumption } from '../job/assumption.ts'
 
 /** Best to worst. */
 export const verdicts = ['sound', 'caution', 'cannot tell', 'unsound', 'refused'] as const
@@ -34,14 +37,6 @@ export interface PlanSection {
   readonly reasons: readonly string[]
   readonly workings: readonly PlanWorking[]
   readonly sources: readonly Provenance[]
-}
-
-/** What the plan took because the job does not say it. */
-export interface PlanAssumption {
-  readonly field: string
-  readonly value: unknown
-  readonly why: string
-  readonly changesVerdict?: boolean
 }
 
 /** A method, tool, sleeve or barrel that was weighed. */

@@ -10,9 +10,9 @@ import {
   resistanceOhm,
   terminalCurrentA,
 } from '@strandwise/core'
-import { assumed } from '../facts/assumed.ts'
 import { bundleBand, wireCurrent } from '../facts/bundle.ts'
 import type { JobFacts } from '../facts/jobFacts.ts'
+import { assumed } from '../job/assumed.ts'
 import { ampere, degrees, percent, seconds, span, volt } from './print.ts'
 import type { PlanSection } from './repairPlan.ts'
 import { figure, rule } from './rule.ts'

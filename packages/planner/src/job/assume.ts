@@ -1,4 +1,4 @@
-import type { PlanAssumption } from '../plan/repairPlan.ts'
+import type { PlanAssumption } from './assumption.ts'
 
 /** A note of what was assumed: the field as a path, the value, and why. */
 export type Assume = <T>(field: string, given: T | undefined, value: T, why: string) => T

@@ -1,8 +1,8 @@
 import { strandedDiameterMm } from '@strandwise/core'
-import type { RepairJob } from '../job/repairJob.ts'
-import type { WireSize } from '../job/wireSize.ts'
 import type { Assume } from './assume.ts'
 import { commonInsulationThicknessMm } from './assumed.ts'
+import type { RepairJob } from './repairJob.ts'
+import type { WireSize } from './wireSize.ts'
 
 /** Across strands that are not counted, over the solid round of their metal: they lie loosely. Common practice, no published source. */
 const looseShare = 1.13

@@ -1,6 +1,6 @@
 import { loadCurrentA } from '@strandwise/core'
-import type { RepairJob } from '../job/repairJob.ts'
 import { loopOhm } from './loop.ts'
+import type { RepairJob } from './repairJob.ts'
 
 /** The supply, and all that stands before the load: wire out and back, and the source itself. */
 function before(job: RepairJob, areaMm2: number): { readonly supplyV: number; readonly seriesOhm: number } {

@@ -1,7 +1,7 @@
 import { type MetalName, resistanceOhmPerM } from '@strandwise/core'
-import type { RepairJob } from '../job/repairJob.ts'
 import { type Assume, quietly } from './assume.ts'
 import { assumed } from './assumed.ts'
+import type { RepairJob } from './repairJob.ts'
 
 // What the run is as a resistor: as the job says, else assumed.
 

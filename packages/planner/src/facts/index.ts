@@ -1,0 +1,1 @@
+export type { Finding, PlanOption, PlanPart, PlanSection, PlanStep, PlanValue, PlanVerdict, PlanWorking, SectionId } from './finding.ts'

@@ -1,0 +1,10 @@
+// What the planner's other rooms build on and no user sees.
+export { airAroundJointC, bundleBand, wireCurrent } from './bundle.ts'
+export { methodContext } from './context.ts'
+export { derived, planValue, sectionIds, verdicts } from './finding.ts'
+export { type JobFacts, jobFacts } from './jobFacts.ts'
+export { printed, printedValue, type Units } from './print.ts'
+export { figure, rule } from './rule.ts'
+export { findingOf, SectionDraft, sectionTitles } from './sectionDraft.ts'
+export { bySeverity, worst } from './verdict.ts'
+export { type FindingWords, filled, type SectionWords } from './words.ts'
