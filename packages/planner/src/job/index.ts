@@ -1,3 +1,4 @@
+export type { PlanAssumption } from './assumption.ts'
 export { issueLine, JobError, type JobIssue } from './jobError.ts'
 export { type FormField, type FormGroup, type FormShape, jobForm } from './jobForm.ts'
 export { repairJobJsonSchema } from './jsonSchema.ts'
