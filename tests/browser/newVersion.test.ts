@@ -1,7 +1,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type Browser, chromium } from 'playwright-core'
+import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { findChromium } from '../run/chromium.mjs'
 import { serve } from '../run/serve.mjs'
@@ -22,32 +22,45 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true })
 })
 
-/** As a later build would: another page, and a worker that knows it under another revision. */
+const mark = (): string => /data-build="([0-9a-f]{12})"/.exec(readFileSync(join(folder, 'index.html'), 'utf8'))?.[1] ?? 'no mark'
+
+/** As a later build would: another page, marked so, and a worker that knows it under another revision. */
 function publishNewVersion(): void {
+  const old = mark()
   const page = join(folder, 'cautions', 'index.html')
-  writeFileSync(page, readFileSync(page, 'utf8').replace('<h1>Cautions</h1>', '<h1>Cautions, second edition</h1>'))
+  writeFileSync(page, readFileSync(page, 'utf8').replace('<h1>Cautions</h1>', '<h1>Cautions, second edition</h1>').replace(old, 'second'))
   const worker = join(folder, 'offline-worker.js')
   const text = readFileSync(worker, 'utf8')
-  const renewed = text.replace(/("?url"?:"cautions\/index\.html",revision:")[0-9a-f]+/, '$1second')
+  const renewed = text.replace(/("url":"cautions\/index\.html","revision":")[0-9a-f]+/, '$1second').replace(old, 'second')
   expect(renewed).not.toBe(text)
   writeFileSync(worker, renewed)
 }
 
-test('a new version waits, is told in a sentence, and is taken when asked for', async () => {
-  const context = await browser.newContext()
-  const page = await context.newPage()
-  await page.goto(server.address)
-  await page.evaluate(async () => {
+const active = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
     const { active } = await navigator.serviceWorker.ready
     if (active?.state !== 'activated') await new Promise<void>((resolve) => active?.addEventListener('statechange', () => resolve(), { once: true }))
   })
-  expect(await page.locator('[data-new-version]').isVisible()).toBe(false)
+
+test('a new version is shown at once; a page that was left open says so, and takes it when asked', async () => {
+  const context = await browser.newContext()
+  const open = await context.newPage()
+  await open.goto(`${server.address}cautions/`)
+  await active(open)
+  expect(await open.locator('[data-new-version]').isVisible()).toBe(false)
   publishNewVersion()
-  await page.goto(`${server.address}cautions/`)
-  await page.locator('[data-new-version]').waitFor({ state: 'visible' })
-  expect(await page.locator('h1').textContent()).toBe('Cautions')
-  await Promise.all([page.waitForEvent('load'), page.locator('[data-new-version] button').click()])
-  expect(await page.locator('h1').textContent()).toBe('Cautions, second edition')
-  expect(await page.locator('[data-new-version]').isVisible()).toBe(false)
+  const fresh = await context.newPage()
+  await fresh.goto(`${server.address}cautions/`)
+  expect(await fresh.locator('h1').textContent()).toBe('Cautions, second edition')
+  await open.locator('[data-new-version]').waitFor({ state: 'visible' })
+  expect(await open.locator('h1').textContent()).toBe('Cautions')
+  expect(await fresh.locator('[data-new-version]').isVisible()).toBe(false)
+  await Promise.all([open.waitForEvent('load'), open.locator('[data-new-version] button').click()])
+  expect(await open.locator('h1').textContent()).toBe('Cautions, second edition')
+  expect(await open.locator('[data-new-version]').isVisible()).toBe(false)
+  await server.close()
+  await context.setOffline(true)
+  await fresh.reload()
+  expect(await fresh.locator('h1').textContent()).toBe('Cautions, second edition')
   await context.close()
 })

@@ -1,32 +1,17 @@
-/** Keeps the site for use without a network; tells of a new version in a sentence, and takes it when asked. */
+/** Keeps the site for use without a network; a page that is older than what is kept now says so, and loads anew when asked. */
 const notice = document.querySelector<HTMLElement>('[data-new-version]')
 
-function offer(waiting: ServiceWorker): void {
-  if (notice === null) return
+function offer(build: unknown): void {
+  if (notice === null || typeof build !== 'string' || build === notice.dataset.build) return
   notice.hidden = false
-  notice.querySelector('button')?.addEventListener('click', () => waiting.postMessage({ type: 'SKIP_WAITING' }))
-}
-
-function register(address: string): void {
-  navigator.serviceWorker
-    .register(address)
-    .then((found) => {
-      const controlled = navigator.serviceWorker.controller !== null
-      if (found.waiting !== null && controlled) offer(found.waiting)
-      found.addEventListener('updatefound', () => {
-        const worker = found.installing
-        worker?.addEventListener('statechange', () => {
-          if (worker.state === 'installed' && navigator.serviceWorker.controller !== null) offer(worker)
-        })
-      })
-      if (controlled) navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true })
-    })
-    .catch(() => undefined)
+  notice.querySelector('button')?.addEventListener('click', () => location.reload())
 }
 
 /** Keeping all pages may wait until this one is there. */
 if ('serviceWorker' in navigator && notice !== null) {
-  const start = (): void => register(notice.dataset.worker ?? '')
+  const start = (): void => void navigator.serviceWorker.register(notice.dataset.worker ?? '').catch(() => undefined)
+  navigator.serviceWorker.addEventListener('message', ({ data }: MessageEvent<{ readonly build?: unknown } | null>) => offer(data?.build))
+  navigator.serviceWorker.startMessages()
   if (document.readyState === 'complete') start()
   else addEventListener('load', start, { once: true })
 }

@@ -16,12 +16,29 @@ export class LinkError extends Error {
 /** Whether a fragment means to be a job; any other is an anchor of the page. */
 export const isJobFragment = (fragment: string): boolean => /^job\d*(?:\.|$)/.test(fragment)
 
+/** A job has a list in a group, an object in that, and a pair of ends in that. */
+const deepestJob = 8
+
+/**
+ * Goes down a value one level at a time, so that no nesting, however deep, can exhaust the stack.
+ *
+ * @throws LinkError where the value is nested deeper than any job; `what` begins its sentence
+ */
+export function refuseDeepNesting(value: unknown, what: string): void {
+  let level: readonly unknown[] = [value]
+  for (let depth = 0; level.length > 0; depth += 1) {
+    if (depth > deepestJob) throw new LinkError('not-a-job', `${what} is nested deeper than any job. It was not opened.`)
+    level = level.flatMap((item) => (typeof item === 'object' && item !== null ? Object.values(item) : []))
+  }
+}
+
 /**
  * A job from outside, judged by the schema; `what` begins the sentence that refuses it.
  *
  * @throws LinkError with that sentence
  */
 export function checkedJob(job: unknown, what: string): unknown {
+  refuseDeepNesting(job, what)
   try {
     parseRepairJob(job)
     return job

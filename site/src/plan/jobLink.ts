@@ -1,5 +1,5 @@
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate'
-import { checkedJob, LinkError } from './checkedJob.ts'
+import { checkedJob, LinkError, refuseDeepNesting } from './checkedJob.ts'
 
 /** What stands before the data: a later form of link gets another number. */
 const prefix = 'job1.'
@@ -101,6 +101,7 @@ export function jobFromFragment(fragment: string): unknown {
   } catch {
     throw damaged()
   }
+  refuseDeepNesting(job, 'This link')
   const field = markupIn(job, '')
   if (field !== null) throw new LinkError('markup', `This link carries < or > in ${field === '' ? 'a name' : field.slice(0, 60)}. It was not opened.`)
   return checkedJob(job, 'This link')
