@@ -50,7 +50,11 @@ export function brokenFragments(good: string, deflate: (text: string) => string)
     { name: 'a number', fragment: holding('7'), fault: 'not-a-job' },
     { name: 'null', fragment: holding('null'), fault: 'not-a-job' },
     { name: 'nested far deeper than any job', fragment: holding(`${'['.repeat(90_000)}${']'.repeat(90_000)}`), fault: 'not-a-job' },
-    { name: 'a title nested far deeper than any job', fragment: holding(`{"version":1,"title":${'{"a":'.repeat(20_000)}0${'}'.repeat(20_000)}}`), fault: 'not-a-job' },
+    {
+      name: 'a title nested far deeper than any job',
+      fragment: holding(`{"version":1,"title":${'{"a":'.repeat(20_000)}0${'}'.repeat(20_000)}}`),
+      fault: 'not-a-job',
+    },
     { name: 'a job with half of its answers', fragment: with_({}), fault: 'not-a-job' },
     { name: 'a job of an old version', fragment: with_({ version: 0 }), fault: 'not-a-job' },
     { name: 'an unknown field', fragment: with_({ onload: 'alert(1)' }), fault: 'not-a-job' },

@@ -18,7 +18,7 @@ afterAll(() => served.close())
 afterEach(() => expect(faults).toEqual([]))
 
 async function emptied(): Promise<void> {
-  await page.click('[data-act="empty"]')
+  await page.click('[data-act="forget"]')
   await page.check('[name="units"][value="metric"]')
 }
 
@@ -139,7 +139,7 @@ describe('answers', () => {
     const job = demoJobs['trailer-tail-lamp'] as NonNullable<(typeof demoJobs)['trailer-tail-lamp']>
     const assumed = planRepair(job).assumptions.filter((item) => item.field === 'wire.standard' || item.field.startsWith('wire.'))
     expect(await page.locator('[data-assumed="wire"] li').count()).toBe(assumed.length)
-    await page.click('[data-act="empty"]')
+    await page.click('[data-act="forget"]')
     await fillIn(page, 'bilge-pump-feed')
     await page.click('[data-goto="wire.loadedInBundle"]')
     expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toBe('wire.loadedInBundle')
@@ -162,6 +162,30 @@ describe('answers', () => {
   })
 })
 
+describe('the way on', () => {
+  it('leads past the field just typed in, however soon after the last key it is taken', async () => {
+    const { page } = await served.open()
+    await page.selectOption('[name="circuit.kind"]', 'motor')
+    await page.fill('[name="circuit.supplyV"]', '12')
+    await page.locator('[name="circuit.supplyV"]').blur()
+    await settled(page)
+    await page.check('[name="damage.kind"][value="broken"]')
+    for (const [name, text] of [
+      ['damage.fromTerminationMm', '200'],
+      ['damage.slackMm', '60'],
+    ] as const) {
+      await page.click('[data-next] button')
+      expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toBe(name)
+      await page.keyboard.type(text)
+    }
+    await page.click('[data-next] button')
+    expect(await page.inputValue('[name="damage.fromTerminationMm"]')).toBe('200')
+    expect(await page.inputValue('[name="damage.slackMm"]')).toBe('60')
+    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toBe('wire.size')
+    await page.context().close()
+  })
+})
+
 describe('a job file', () => {
   it('is saved as the command reads it and opens again', async () => {
     await fillIn(page, 'bilge-pump-feed')
@@ -171,7 +195,7 @@ describe('a job file', () => {
     const text = await readFile(await download.path(), 'utf8')
     const job = demoJobs['bilge-pump-feed'] as NonNullable<(typeof demoJobs)['bilge-pump-feed']>
     expect(parseRepairJob(JSON.parse(text))).toEqual({ ...job, units: 'metric', damage: { ...job.damage, fromTerminationMm: 25.4 } })
-    await page.click('[data-act="empty"]')
+    await page.click('[data-act="forget"]')
     await page.setInputFiles('#file', { name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) })
     await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
     expect(await page.inputValue('[name="damage.fromTerminationMm"]')).toBe('1 in')
@@ -197,23 +221,68 @@ describe('a job file', () => {
 })
 
 describe('the browser', () => {
-  it('keeps nothing unless asked, keeps what is asked, and forgets on request', async () => {
+  const stands = (page: Page) => page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+
+  it('keeps every answer, half-typed text too, and forgets on request', async () => {
     const { page } = await served.open()
-    const store = () => page.evaluate(() => Object.keys(localStorage))
-    await fillIn(page, 'bilge-pump-feed')
+    const store = () => page.evaluate(() => [...Object.keys(localStorage), ...Object.keys(sessionStorage)])
     expect(await store()).toEqual([])
+    await fillIn(page, 'bilge-pump-feed')
+    await page.locator('[name="circuit.supplyV"]').fill('')
+    await page.locator('[name="circuit.supplyV"]').pressSequentially('13.')
+    const before = await answersOn(page)
     await page.reload()
     await page.waitForSelector('repair-plan[data-ready]')
-    expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('')
-    await fillIn(page, 'bilge-pump-feed')
-    await page.check('#keep')
-    await answer(page, 'circuit.supplyV', '13.2')
-    await page.reload()
-    await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
-    expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('13.2')
-    expect(await page.isChecked('#keep')).toBe(true)
-    await page.uncheck('#keep')
+    expect(await answersOn(page)).toEqual(before)
+    expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('13.')
+    await page.locator('[data-act="forget"]').scrollIntoViewIfNeeded()
+    await page.click('[data-act="forget"]')
     expect(await store()).toEqual([])
+    expect(await page.inputValue('[name="wire.size"]')).toBe('')
+    await page.reload()
+    await page.waitForSelector('repair-plan[data-ready]')
+    expect(await page.inputValue('[name="wire.size"]')).toBe('')
+    await page.context().close()
+  })
+
+  it('forgets only for good once the page is closed: undo brings the answers back', async () => {
+    const { page } = await served.open()
+    await fillIn(page, 'bilge-pump-feed')
+    await page.click('[data-act="forget"]')
+    await page.click('[data-act="undo"]')
+    expect(await page.inputValue('[name="wire.size"]')).toBe('16 AWG')
+    await page.context().close()
+  })
+
+  it('in two windows keeps the work of each', async () => {
+    const { page } = await served.open()
+    const other = await page.context().newPage()
+    await fillIn(page, 'bilge-pump-feed')
+    await other.goto(`${served.address}plan/`)
+    await stands(other)
+    expect(await other.inputValue('[name="wire.size"]')).toBe('16 AWG')
+    await answer(other, 'wire.size', '18 AWG')
+    await answer(page, 'circuit.supplyV', '13')
+    await other.reload()
+    await page.reload()
+    await Promise.all([stands(page), stands(other)])
+    expect(await other.inputValue('[name="wire.size"]')).toBe('18 AWG')
+    expect(await page.inputValue('[name="wire.size"]')).toBe('16 AWG')
+    expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('13')
+    await page.context().close()
+  })
+
+  it('that keeps nothing says so and plans all the same', async () => {
+    const { page, faults } = await served.open()
+    await page.evaluate(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError')
+      }
+    })
+    await fillIn(page, 'bilge-pump-feed')
+    expect(await page.textContent('[data-said]')).toBe('This browser keeps nothing. Save the job as a file instead.')
+    expect(await status(page)).toMatch(/^Verdict/)
+    expect(faults).toEqual([])
     await page.context().close()
   })
 

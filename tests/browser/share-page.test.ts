@@ -65,16 +65,31 @@ describe('a link to a job', () => {
     await page.context().close()
   })
 
-  it('is not kept in the browser over kept work until it is changed', async () => {
+  it('never overwrites kept work without asking, and says so', async () => {
     const { page } = await served.open()
+    const kept = () => page.evaluate(() => localStorage.getItem('strandwise.plan.1'))
+    const current = (text: string) =>
+      page.waitForFunction((wanted) => (document.querySelector('[name="load.currentA"]') as HTMLInputElement).value === wanted, text)
+    const follow = () =>
+      page.evaluate((hash) => {
+        location.hash = hash
+      }, jobToFragment(demoJobs['trailer-tail-lamp']))
     await fillIn(page, 'bilge-pump-feed')
-    await page.check('#keep')
-    const kept = await page.evaluate(() => localStorage.getItem('strandwise.plan.1'))
-    await page.evaluate((hash) => {
-      location.hash = hash
-    }, jobToFragment(demoJobs['trailer-tail-lamp']))
-    await page.waitForFunction(() => (document.querySelector('[name="load.currentA"]') as HTMLInputElement).value === '1.8')
-    expect(await page.evaluate(() => localStorage.getItem('strandwise.plan.1'))).toBe(kept)
+    const before = await kept()
+    expect(await page.locator('[data-borrowed]').isVisible()).toBe(false)
+    await follow()
+    await current('1.8')
+    expect(await page.locator('[data-borrowed]').isVisible()).toBe(true)
+    await answer(page, 'load.currentA', '1.9')
+    expect(await kept()).toBe(before)
+    await page.click('[data-act="back-to-mine"]')
+    await current('4.2')
+    expect(await kept()).toBe(before)
+    await follow()
+    await current('1.8')
+    await page.click('[data-act="keep-this"]')
+    expect(await page.locator('[data-borrowed]').isVisible()).toBe(false)
+    expect(await kept()).toContain('"load.currentA":"1.8"')
     await page.context().close()
   })
 })
@@ -89,7 +104,6 @@ describe('a broken link', { timeout: longMs }, () => {
     const { page, faults } = await served.open()
     await page.evaluate(() => Object.assign(window, { alert: () => Object.assign(window, { alerted: true }) }))
     await fillIn(page, 'trailer-tail-lamp')
-    await page.check('#keep')
     const before = await answersOn(page)
     const verdicts = await verdictsOn(page)
     const kept = await page.evaluate(() => localStorage.getItem('strandwise.plan.1'))
@@ -117,7 +131,6 @@ describe('a broken link', { timeout: longMs }, () => {
       await page.waitForSelector('[data-said]:not([hidden])')
       expect(await page.inputValue('[name="circuit.supplyV"]'), name).toBe('')
       await fillIn(page, 'bilge-pump-feed')
-      await page.check('#keep')
       await page.goto(`${served.address}#elsewhere`)
       await page.goto(`${served.address}plan/#${fragment}`)
       await page.waitForSelector('[data-said]:not([hidden])')

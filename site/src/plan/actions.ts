@@ -3,7 +3,7 @@ import { answersFrom } from './answersFrom.ts'
 import { isJobFragment, LinkError } from './checkedJob.ts'
 import { part } from './dom.ts'
 import { jobFromFile, saveJob } from './jobFile.ts'
-import { forget, keep, keptAnswers } from './savedWork.ts'
+import { SavedWork } from './savedWork.ts'
 import type { Workbench } from './workbench.ts'
 
 const notYet = 'There is no whole job yet: '
@@ -13,31 +13,30 @@ export class Actions {
   readonly #root: HTMLElement
   readonly #bench: Workbench
   readonly #said: HTMLElement
-  readonly #keep: HTMLInputElement
+  readonly #saved = new SavedWork()
   readonly #file: HTMLInputElement
 
   constructor(root: HTMLElement, bench: Workbench) {
     this.#root = root
     this.#bench = bench
     this.#said = part(root, '[data-said]', HTMLElement)
-    this.#keep = part(root, '#keep', HTMLInputElement)
     this.#file = part(root, '#file', HTMLInputElement)
   }
 
   start(signal: AbortSignal): void {
-    const kept = keptAnswers()
-    this.#keep.checked = kept !== null
-    if (kept !== null) this.#bench.fill(kept)
+    const left = this.#saved.read()
+    if (left !== null) this.#bench.fill(left)
     void this.#openLink()
     this.#bench.onChange = (answers) => {
       this.#say('')
       this.#hideLink()
       // The link in the address is no longer this job.
       if (isJobFragment(location.hash.slice(1))) history.replaceState(null, '', location.pathname + location.search)
-      if (this.#keep.checked) this.#keepOr(answers)
+      this.#save(answers)
       this.#buttons()
     }
-    this.#keep.addEventListener('change', () => (this.#keep.checked ? this.#keepOr(this.#bench.answers) : forget()), { signal })
+    // Half-typed text is kept too, key by key.
+    this.#root.addEventListener('input', () => this.#save(this.#bench.answers), { signal })
     this.#file.addEventListener('change', () => void this.#openFile(), { signal })
     window.addEventListener('hashchange', () => void this.#openLink(), { signal })
     this.#buttons()
@@ -48,7 +47,9 @@ export class Actions {
     if (name === 'undo' && bench.canUndo) bench.undo()
     if (name === 'redo' && bench.canRedo) bench.redo()
     if (name === 'example') this.#take(answersFrom(demoJobs[part(this.#root, '#example', HTMLSelectElement).value]))
-    if (name === 'empty') this.#take({})
+    if (name === 'forget') this.#forget()
+    if (name === 'keep-this') this.#keepThis()
+    if (name === 'back-to-mine') this.#backToMine()
     if (name === 'open') this.#file.click()
     if (name === 'print') window.print()
     if (name === 'save') this.#withJob((job) => saveJob(job, bench.reading.job?.title))
@@ -78,10 +79,34 @@ export class Actions {
     if (words !== '') this.#said.scrollIntoView({ block: 'nearest' })
   }
 
-  #keepOr(answers: Readonly<Record<string, string>>): void {
-    if (keep(answers)) return
-    this.#keep.checked = false
-    this.#say('This browser keeps nothing. Save the job as a file instead.')
+  #save(answers: Readonly<Record<string, string>>): void {
+    if (!this.#saved.save(answers)) this.#say('This browser keeps nothing. Save the job as a file instead.')
+  }
+
+  #forget(): void {
+    this.#take({})
+    this.#saved.forget()
+    this.#lent()
+    this.#say('Your answers are forgotten. Until you close this page, “Undo” brings them back.')
+  }
+
+  #keepThis(): void {
+    this.#saved.own()
+    this.#save(this.#bench.answers)
+    this.#lent()
+    this.#say('')
+  }
+
+  #backToMine(): void {
+    const kept = this.#saved.kept() ?? {}
+    this.#saved.own()
+    this.#take(kept)
+    this.#lent()
+  }
+
+  /** A job from a link leaves other kept work waiting: the person says which of them to keep. */
+  #lent(): void {
+    part(this.#root, '[data-borrowed]', HTMLElement).hidden = !this.#saved.borrowed
   }
 
   #withJob(use: (job: unknown) => void): void {
@@ -95,7 +120,12 @@ export class Actions {
     const fragment = location.hash.slice(1)
     if (!isJobFragment(fragment)) return
     const { jobFromFragment } = await import('./jobLink.ts')
-    this.#refusing(() => this.#bench.fill(answersFrom(jobFromFragment(fragment))))
+    this.#refusing(() => {
+      const answers = answersFrom(jobFromFragment(fragment))
+      this.#bench.fill(answers)
+      this.#saved.borrow(this.#bench.answers)
+    })
+    this.#lent()
     this.#buttons()
   }
 

@@ -66,11 +66,23 @@ class RepairPlanElement extends HTMLElement {
     })
   }
 
+  #readNow(bench: Workbench): void {
+    clearTimeout(this.#timer)
+    const path = this.#waiting
+    this.#waiting = null
+    if (path === null) bench.refresh()
+    else bench.commit(path)
+  }
+
   #clicked({ target }: Event, bench: Workbench, actions: Actions): void {
     const button = target instanceof Element ? target.closest<HTMLElement>('button') : null
     if (button === null) return
-    const { act, add, remove, goto } = button.dataset
-    if (goto !== undefined) bench.form.goTo(goto)
+    const { act, add, remove, goto, fromBar } = button.dataset
+    if (goto !== undefined) {
+      // The text just typed counts before the way on is chosen, however soon after the last key the tap comes.
+      if (fromBar !== undefined) this.#readNow(bench)
+      bench.form.goTo((fromBar === undefined ? undefined : bench.nextPath) ?? goto)
+    }
     if (act !== undefined) actions.act(act)
     const group = groupAt(add ?? remove ?? '')
     if (group === undefined) return

@@ -1,5 +1,5 @@
 import { jobForm } from '@strandwise/planner/job'
-import { type Answers, askedFields, textsOf } from './answers.ts'
+import { type Answers, askedFields, textsOf, trimmed } from './answers.ts'
 
 const key = 'strandwise.plan.1'
 const longestText = 400
@@ -15,30 +15,76 @@ function known(value: unknown): Answers {
   return Object.fromEntries(Object.entries(texts).filter(([name]) => names.has(name)))
 }
 
-/** What was kept in this browser; null where nothing was, or the browser keeps nothing. */
-export function keptAnswers(): Answers | null {
+const hasAnswers = (answers: Answers): boolean => Object.entries(trimmed(answers)).some(([name, text]) => name !== 'units' && text !== '0')
+
+function readFrom(store: () => Storage): Answers | null {
   try {
-    const text = localStorage.getItem(key)
-    return text === null ? null : known(JSON.parse(text))
+    const text = store().getItem(key)
+    const answers = text === null ? {} : known(JSON.parse(text))
+    return hasAnswers(answers) ? answers : null
   } catch {
     return null
   }
 }
 
 /** False where the browser refuses to keep anything. */
-export function keep(answers: Answers): boolean {
+function writeTo(store: () => Storage, answers: Answers): boolean {
   try {
-    localStorage.setItem(key, JSON.stringify(answers))
+    if (hasAnswers(answers)) store().setItem(key, JSON.stringify(trimmed(answers)))
+    else store().removeItem(key)
     return true
   } catch {
     return false
   }
 }
 
-export function forget(): void {
-  try {
-    localStorage.removeItem(key)
-  } catch {
-    // A browser that keeps nothing has nothing to forget.
+// Reading the property itself fails where storage is switched off.
+const window_ = (): Storage => sessionStorage
+const browser = (): Storage => localStorage
+
+/**
+ * The answers of this window survive a reload; the browser keeps those of the window that changed last, for the next visit.
+ * A job that came in a link is not kept over other work until the person says so.
+ */
+export class SavedWork {
+  #borrowed = false
+
+  /** Whether the form holds a job from a link while other work is kept. */
+  get borrowed(): boolean {
+    return this.#borrowed
+  }
+
+  /** What was left in this window, else in this browser; null where nothing was. */
+  read(): Answers | null {
+    return readFrom(window_) ?? readFrom(browser)
+  }
+
+  /** What the browser keeps for the next visit. */
+  kept(): Answers | null {
+    return readFrom(browser)
+  }
+
+  /** From now on the form holds a job from outside; true where that leaves other work waiting. */
+  borrow(answers: Answers): boolean {
+    const kept = this.kept()
+    this.#borrowed = kept !== null && JSON.stringify(kept) !== JSON.stringify(trimmed(known(answers)))
+    return this.#borrowed
+  }
+
+  /** The form's answers are the person's own again. */
+  own(): void {
+    this.#borrowed = false
+  }
+
+  /** False where the browser refuses to keep anything. */
+  save(answers: Answers): boolean {
+    const here = writeTo(window_, answers)
+    return this.#borrowed ? here : writeTo(browser, answers)
+  }
+
+  forget(): void {
+    this.#borrowed = false
+    writeTo(window_, {})
+    writeTo(browser, {})
   }
 }

@@ -14,7 +14,8 @@ export interface Standing {
   readonly trouble: string | null
 }
 
-const go = (path: string, words: string) => el('button', { type: 'button', 'data-goto': path }, words)
+/** The bar itself says where to go next: it is asked again at the tap, when the field that was left has been read. */
+const go = (path: string, words: string) => el('button', { type: 'button', 'data-goto': path, 'data-from-bar': true }, words)
 
 /** One line at the foot of the window: where the plan stands, and where to go next. */
 export class StatusBar {

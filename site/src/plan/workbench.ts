@@ -68,6 +68,11 @@ export class Workbench {
     return this.#history.now
   }
 
+  /** The field to mend or to answer next. */
+  get nextPath(): string | undefined {
+    return this.#read.problems[0]?.path ?? this.#read.missing[0]?.path
+  }
+
   get canUndo(): boolean {
     return this.#history.canUndo
   }
