@@ -119,13 +119,13 @@ export const reference: readonly Reference[] = [
     clause: '7 and 19 equal wires of 1 mm2, all loaded, 100 C in 20 C',
     status: 'derived',
     notes:
-      'The curve of SAE AS50881 has 0.54 and 0.34 where the cylinder gives 0.53 and 0.38; the building code keeps 0.70 and 0.50 because its wires are never all fully loaded for ever; boats 0.50 and 0.50.',
+      'The curve of SAE AS50881 has 0.54 and 0.34 where the cylinder of the packed wires gives 0.53 and 0.38; the building code keeps 0.70 and 0.50 because its wires are never all fully loaded at the same time; boats 0.50 and 0.50.',
     cases: [
       { title: '7 wires, cylinder', printed: '0.53', unit: '1', got: () => bundled(7, 3) },
       { title: '19 wires, cylinder', printed: '0.38', unit: '1', got: () => bundled(19, 4.8637) },
       {
         title: '7 wires, cylinder over curve',
-        printed: '0.99',
+        printed: '0.98',
         unit: '1',
         got: () => bundled(7, 3) / groupingFactor({ loadedConductors: 7, table: 'as50881' }),
       },

@@ -3,28 +3,68 @@ import type { Balance } from './balance.ts'
 import { resolveWire } from './resolveWire.ts'
 import { type WireHeat, wireDefaults } from './wire.ts'
 
-/** A bundle of equal wires that all carry the same current; the surface terms act on its outside. */
-export type WireBundle = WireHeat & { readonly loadedWires: number; readonly bundleOutsideMm: number; readonly bundleConductivityWPerMK?: number }
+/**
+ * Equal wires in a bundle that carry the same current at the same time; other wires in it carry nothing.
+ * bundleOutsideMm is the outside of the whole bundle; absent, the loaded wires lie together by themselves.
+ */
+export type WireBundle = WireHeat & {
+  readonly loadedWires: number
+  readonly bundleOutsideMm?: number
+  readonly bundleConductivityWPerMK?: number
+}
 
+/** Which of the three cases is meant: the bundle as given, the loaded wires packed by themselves, or one wire by itself. */
+export type BundleCaseName = 'bundle' | 'packed' | 'alone'
+
+/** One of the three cases that a bundle is judged by. */
+interface BundleCase {
+  readonly name: BundleCaseName
+  readonly balance: Balance
+}
+
+/** Share of their round outline that wires lying together fill with their own circles. */
+const packedFill = 0.8
 /** Beyond any bundle; keeps the arithmetic finite. */
 const largestOutsideM = 1e30
 
-/** The bundle as one cylinder whose heat is spread evenly over its section. */
-export function bundleBalance(i: WireBundle): Balance {
-  const wire = resolveWire(i)
-  const n = requireWhole('loadedWires', i.loadedWires, 1)
-  const outsideM = requirePositive('bundleOutsideMm', i.bundleOutsideMm) / 1000
-  const k = requirePositive('bundleConductivityWPerMK', i.bundleConductivityWPerMK ?? wireDefaults.bundleConductivityWPerMK)
-  const least = wire.outsideM * Math.sqrt(n)
-  if (outsideM < least * (1 - 1e-12)) {
-    throw new DomainError('bundleOutsideMm', i.bundleOutsideMm, `at least ${(least * 1000).toPrecision(4)}, the area of ${n} wires`, undefined, 'contradiction')
-  }
-  requireFiniteResult('bundleOutsideMm', i.bundleOutsideMm, outsideM > largestOutsideM ? Infinity : outsideM)
+/** Diameter with the circumference of the hull of n equal wires lying together, in wire diameters; null where the hull is as good as round. */
+function hullRatio(n: number): number | null {
+  if (n === 1) return 1
+  return n <= 4 ? (n + Math.PI) / Math.PI : null
+}
+
+/** The loaded wires as a round heat source of coreM diameter in the middle of a cylinder of outsideM diameter. */
+function cylinder(wire: Balance, n: number, outsideM: number, coreM: number, conductivityWPerMK: number): Balance {
   return {
     ...wire,
     outsideM,
-    insideMKPerW: 1 / (4 * Math.PI * k),
+    insideMKPerW: (0.25 + 0.5 * Math.log(outsideM / coreM)) / (Math.PI * conductivityWPerMK),
     filmMKPerW: wire.filmMKPerW === null ? null : (wire.filmMKPerW * wire.outsideM) / outsideM,
     resistance20OhmPerM: n * wire.resistance20OhmPerM,
   }
+}
+
+/** The three cases of a bundle; the hottest is the answer, so that other wires around the loaded ones never help. */
+export function bundleCases(i: WireBundle): readonly [BundleCase, BundleCase, BundleCase] {
+  const wire = resolveWire(i)
+  const n = requireWhole('loadedWires', i.loadedWires, 1)
+  const k = requirePositive('bundleConductivityWPerMK', i.bundleConductivityWPerMK ?? wireDefaults.bundleConductivityWPerMK)
+  const packedM = n === 1 ? wire.outsideM : wire.outsideM * Math.sqrt(n / packedFill)
+  requireFiniteResult('loadedWires', n, packedM > largestOutsideM ? Infinity : packedM)
+  let outsideM = wire.outsideM * (hullRatio(n) ?? packedM / wire.outsideM)
+  if (i.bundleOutsideMm !== undefined) {
+    outsideM = requirePositive('bundleOutsideMm', i.bundleOutsideMm) / 1000
+    const least = wire.outsideM * Math.sqrt(n)
+    if (outsideM < least * (1 - 1e-12)) {
+      const allowed = `at least ${(least * 1000).toPrecision(4)}, the area of ${n} wires`
+      throw new DomainError('bundleOutsideMm', i.bundleOutsideMm, allowed, undefined, 'contradiction')
+    }
+    requireFiniteResult('bundleOutsideMm', i.bundleOutsideMm, outsideM > largestOutsideM ? Infinity : outsideM)
+  }
+  const coreM = Math.min(packedM, outsideM)
+  return [
+    { name: 'bundle', balance: cylinder(wire, n, outsideM, coreM, k) },
+    { name: 'packed', balance: cylinder(wire, n, coreM, coreM, k) },
+    { name: 'alone', balance: wire },
+  ]
 }

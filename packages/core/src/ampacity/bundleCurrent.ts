@@ -1,14 +1,17 @@
-import { bundleBalance, type WireBundle } from './bundleBalance.ts'
+import { bundleCases, type WireBundle } from './bundleBalance.ts'
 import { requireConductorC } from './resolveWire.ts'
 import { currentAtConductor } from './steady.ts'
 
 /**
  * Gives the steady current of each wire in a bundle of equal wires at which the middle of the bundle reaches its limit.
  *
- * @equation q = n I^2 R20 (1 + alpha (Tc - 20)) = convection + radiation - sun at the surface of the bundle; Tc = Ts + q/(4 pi kb)
+ * The smallest of three: for the bundle as given, for the loaded wires packed by themselves, and for one wire by itself.
+ *
+ * @equation q = n I^2 R20 (1 + alpha (Tc - 20)) = convection + radiation - sun at the surface; Tc = Ts + q/(4 pi kb) + q ln(D/Dc)/(2 pi kb)
  * @symbol I - result - A - current of each wire, null where sun or air alone reach the limit
  * @symbol n - loadedWires - 1 - wires that carry it
- * @symbol D - bundleOutsideMm - mm - outside diameter of the bundle
+ * @symbol D - bundleOutsideMm - mm - outside diameter of the bundle; absent, the hull of the loaded wires over pi
+ * @symbol Dc - core - mm - outside of the loaded wires, sqrt(n/0.8) diameters of one, at most D
  * @symbol kb - bundleConductivityWPerMK - W/(m K) - conductivity across the bundle, walls and air included
  * @symbol A - areaMm2 - mm2 - area of the conductor
  * @symbol d - conductorDiameterMm - mm - diameter of the conductor, a solid round of the area if absent
@@ -26,7 +29,7 @@ import { currentAtConductor } from './steady.ts'
  * @symbol Tc - limitC - C - temperature that the middle of the bundle may reach
  * @domain limitC: at least -173.15
  * @domain loadedWires: whole at least 1
- * @domain bundleOutsideMm: above 0
+ * @domain optional bundleOutsideMm: above 0
  * @domain optional bundleConductivityWPerMK: above 0
  * @domain areaMm2: above 0
  * @domain optional conductorDiameterMm: above 0
@@ -44,10 +47,15 @@ import { currentAtConductor } from './steady.ts'
  * @throws DomainError outside the domain, for a bundle too thin to hold its wires, and for a limit above the melting point of the metal
  * @throws UnknownEntryError for a metal that the table does not hold
  * @example
- * bundleCurrentA({ areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30, limitC: 70, loadedWires: 7, bundleOutsideMm: 7 }) // 9.42
- * @source One cylinder with heat spread evenly over its section; surface as for one wire
+ * bundleCurrentA({ areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30, limitC: 70, loadedWires: 7, bundleOutsideMm: 7 }) // 9.3743
+ * @source derived: round heat source in the middle of a cylinder, Fourier; surface as for one wire
  */
 export function bundleCurrentA(i: WireBundle & { readonly limitC: number }): number | null {
-  const bundle = bundleBalance(i)
-  return currentAtConductor(bundle, requireConductorC('limitC', i.limitC, bundle))
+  let least = Infinity
+  for (const { balance } of bundleCases(i)) {
+    const currentA = currentAtConductor(balance, requireConductorC('limitC', i.limitC, balance))
+    if (currentA === null) return null
+    least = Math.min(least, currentA)
+  }
+  return least
 }

@@ -1,14 +1,18 @@
-import { requireNotNegative } from '../errors/index.ts'
-import { bundleBalance, type WireBundle } from './bundleBalance.ts'
-import { conductorAtCurrent } from './steady.ts'
+import type { WireBundle } from './bundleBalance.ts'
+import { bundleStates, hottest } from './bundleStates.ts'
 
 /**
- * Gives the temperature in the middle and at the surface of a bundle of equal wires that all carry the same current.
+ * Gives the temperature in the middle and at the surface of a bundle of equal wires that carry the same current at the same time.
  *
- * @equation q = n I^2 R20 (1 + alpha (Tc - 20)) = convection + radiation - sun at the surface of the bundle; Tc = Ts + q/(4 pi kb)
+ * The loaded wires are taken to lie together in the middle. The answer is the hottest of three: the bundle as given, the loaded
+ * wires packed by themselves, and one wire by itself; so the other wires of a bundle never help. Centre and surface are of the
+ * case that decides. A sun is taken as the same watts per metre in each. Errs hot where the loaded wires lie apart.
+ *
+ * @equation q = n I^2 R20 (1 + alpha (Tc - 20)) = convection + radiation - sun at the surface; Tc = Ts + q/(4 pi kb) + q ln(D/Dc)/(2 pi kb)
  * @symbol I - currentA - A - current in each loaded wire
  * @symbol n - loadedWires - 1 - wires that carry it
- * @symbol D - bundleOutsideMm - mm - outside diameter of the bundle
+ * @symbol D - bundleOutsideMm - mm - outside diameter of the bundle; absent, the hull of the loaded wires over pi
+ * @symbol Dc - core - mm - outside of the loaded wires, sqrt(n/0.8) diameters of one, at most D
  * @symbol kb - bundleConductivityWPerMK - W/(m K) - conductivity across the bundle, walls and air included
  * @symbol A - areaMm2 - mm2 - area of the conductor
  * @symbol d - conductorDiameterMm - mm - diameter of the conductor, a solid round of the area if absent
@@ -26,7 +30,7 @@ import { conductorAtCurrent } from './steady.ts'
  * @symbol Tc - result - C - middle of the bundle, with its surface
  * @domain currentA: at least 0
  * @domain loadedWires: whole at least 1
- * @domain bundleOutsideMm: above 0
+ * @domain optional bundleOutsideMm: above 0
  * @domain optional bundleConductivityWPerMK: above 0
  * @domain areaMm2: above 0
  * @domain optional conductorDiameterMm: above 0
@@ -45,12 +49,10 @@ import { conductorAtCurrent } from './steady.ts'
  * @throws UnknownEntryError for a metal that the table does not hold
  * @throws NoSteadyStateError where nothing balances (runaway), or the answer passes the melting point; the current is that of each wire
  * @example
- * bundleTemperatureC({ areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30, currentA: 8, loadedWires: 7, bundleOutsideMm: 7 }) // { centreC: 59.17, surfaceC: 55.63 }
- * @source One cylinder with heat spread evenly over its section; surface as for one wire
+ * bundleTemperatureC({ areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30, currentA: 8, loadedWires: 7, bundleOutsideMm: 7 }) // { centreC: 59.474, surfaceC: 55.924 }
+ * @source derived: round heat source in the middle of a cylinder, Fourier; surface as for one wire
  */
 export function bundleTemperatureC(i: WireBundle & { readonly currentA: number }): { readonly centreC: number; readonly surfaceC: number } {
-  const bundle = bundleBalance(i)
-  requireNotNegative('currentA', i.currentA)
-  const centreC = conductorAtCurrent(bundle, i.currentA, bundle.meltingC)
-  return { centreC, surfaceC: bundle.ambientC + bundle.riseK }
+  const { centreC, surfaceC } = hottest(bundleStates(i))
+  return { centreC, surfaceC }
 }

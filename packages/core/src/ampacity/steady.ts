@@ -5,7 +5,7 @@ import { type Balance, findRise, flowAtConductor, shed, startingShare } from './
 import { estimateRise } from './estimateRise.ts'
 
 const referenceC = 20
-/** What rounding may add to a temperature that stands exactly at its ceiling, as a share of kelvins. */
+/** Rounding allowed on a temperature at its ceiling, as a share of the absolute temperature. */
 const ceilingSlack = 1e-9
 /** The Rayleigh number past one of Morgan's downward jumps within which a lower root may exist before it. */
 const lowerRootReach = 1.05
@@ -73,16 +73,26 @@ export function steadyConductorC(b: Balance, currentA: number, ceilingC: number)
   return ambientC + b.riseK + R * (b.flowWPerM - sunWPerM)
 }
 
-/** Throws NoSteadyStateError with the current that reaches ceilingC. */
-export function failSteady(b: Balance, cause: 'runaway' | 'ceiling', ceilingC: number): never {
+/** The current that reaches ceilingC, with the search begun afresh; 0 where none is allowed. */
+export function currentAtCeiling(b: Balance, ceilingC: number): number {
   b.outerShare = startingShare
   b.outerWPerMK = 0
-  throw new NoSteadyStateError(cause, currentAtConductor(b, ceilingC) ?? 0, ceilingC)
+  return currentAtConductor(b, ceilingC) ?? 0
+}
+
+/** Throws NoSteadyStateError with the current that reaches ceilingC. */
+export function failSteady(b: Balance, cause: 'runaway' | 'ceiling', ceilingC: number): never {
+  throw new NoSteadyStateError(cause, currentAtCeiling(b, ceilingC), ceilingC)
+}
+
+/** Whether a steady temperature stays at or below its ceiling, rounding aside. */
+export function steadyWithin(conductorC: number, ceilingC: number): boolean {
+  return conductorC <= ceilingC + ceilingSlack * (ceilingC - absoluteZeroC)
 }
 
 /** Steady temperature of the conductor, or NoSteadyStateError where nothing balances or the answer passes ceilingC. */
 export function conductorAtCurrent(b: Balance, currentA: number, ceilingC: number): number {
   const conductorC = steadyConductorC(b, currentA, ceilingC)
   if (Number.isNaN(conductorC)) return failSteady(b, 'runaway', ceilingC)
-  return conductorC <= ceilingC + ceilingSlack * (ceilingC - absoluteZeroC) ? conductorC : failSteady(b, 'ceiling', ceilingC)
+  return steadyWithin(conductorC, ceilingC) ? conductorC : failSteady(b, 'ceiling', ceilingC)
 }
