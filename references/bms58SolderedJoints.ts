@@ -15,6 +15,7 @@ export const reference: Reference = {
         const { shortTimeN, sustainedN } = lapStrengthN({ alloy: 'Sn50Pb50', overlapMm: 6, bondWidthMm: 1, shearMPa: 36 })
         return shortTimeN / sustainedN
       },
+      looksUp: true,
     },
     { title: 'tin and antimony, the weaker end', printed: '7', unit: '1', got: () => 1 / sustainedStrengthShares.tinAntimony.low, looksUp: true },
     { title: 'tin and antimony, the stronger end', printed: '5', unit: '1', got: () => 1 / sustainedStrengthShares.tinAntimony.high, looksUp: true },

@@ -8,6 +8,7 @@ import {
   naturalConvectionNusselt,
 } from '../packages/core/src/heat/index.ts'
 import type { Reference } from './compare.ts'
+import { ball, lumpAfterC, lumpTimeToS } from './lump.ts'
 
 const steady = { temperatureCoefficient20PerK: 0 } as const
 /** Dutta 3.8: wire of 2.6 mm, rubber of 1.3 mm, 0.00422 ohm/m at its temperature. */
@@ -182,6 +183,38 @@ export const reference: readonly Reference[] = [
         printed: '9.76',
         unit: 'W',
         got: () => 2 * 70 * finConductanceWPerK({ conductivityWPerMK: 330, areaMm2: (Math.PI / 4) * 36, lossWPerMK: 30 * Math.PI * 0.006, lengthMm: 250 }),
+      },
+    ],
+  },
+  {
+    source: 'Dutta, Heat Transfer: Principles and Applications',
+    clause: 'as the heating of a joint without wires: example 3.2, p. 54',
+    status: 'derived',
+    notes: 'worked again from the given numbers by a companion to the book',
+    cases: [
+      {
+        title: 'heating wire of 0.574 mm (8920 kg/m3, 384 J/(kg K)) at 100 W/(m2 K): 63 % of its rise',
+        printed: '4.9',
+        unit: 's',
+        got: () =>
+          lumpTimeToS(
+            { storeJPerK: (8920 * 384 * Math.PI * 0.574 ** 2) / 4e6, surfaceMm2: Math.PI * 0.574 * 1000, filmWPerM2K: 100, startC: 21, streamC: 121 },
+            21 + 63,
+          ),
+      },
+    ],
+  },
+  {
+    source: 'Moran, Shapiro, Munson and DeWitt, Introduction to Thermal Systems Engineering',
+    clause: 'as the heating of a joint without wires: example 16.8, p. 390',
+    status: 'derived',
+    notes: 'worked again from the given numbers by a companion to the book',
+    cases: [
+      {
+        title: 'glass bead of 12.5 mm (2225 kg/m3, 835 J/(kg K)) from 225 C for 360 s in 20 C at 25 W/(m2 K)',
+        printed: '40',
+        unit: 'C',
+        got: () => lumpAfterC({ ...ball(12.5, 2225, 835), filmWPerM2K: 25, startC: 225, streamC: 20 }, 360),
       },
     ],
   },

@@ -1,6 +1,7 @@
 import { bundleTemperatureC, conductorTemperatureC, timeToTemperatureS } from '../packages/core/src/ampacity/index.ts'
 import { churchillBernsteinNusselt, criticalRadiusMm, insulationResistanceMKPerW } from '../packages/core/src/heat/index.ts'
 import type { Reference } from './compare.ts'
+import { ball, lumpTimeToS } from './lump.ts'
 
 /** Example 2-6: 3 mm wire of 0.7 micro-ohm m, its resistance the same at every temperature, in a bath. */
 const wire = {
@@ -87,6 +88,21 @@ export const reference: readonly Reference[] = [
     cases: [
       { title: 'Nusselt number', printed: '5.596', unit: '1', got: Nu },
       { title: 'heat over 25 K', printed: '11.88', unit: 'W/m', got: () => Nu() * 0.02704 * Math.PI * 25 },
+    ],
+  },
+  {
+    source: 'Holman, Heat Transfer',
+    edition: '10th',
+    clause: 'as the heating of a joint without wires: example 4-1',
+    status: 'from memory',
+    cases: [
+      {
+        title: 'steel ball of 50 mm (7800 kg/m3, 460 J/(kg K)) from 450 to 150 C in 100 C at 10 W/(m2 K)',
+        printed: '5819',
+        unit: 's',
+        got: () => lumpTimeToS({ ...ball(50, 7800, 460), filmWPerM2K: 10, startC: 450, streamC: 100 }, 150),
+        allowed: { relative: 5e-4, why: 'the recalled figure was reached with a time constant rounded to four digits' },
+      },
     ],
   },
 ]

@@ -1,6 +1,7 @@
 import { temperatureAfterC, thermalTimeConstantS } from '../packages/core/src/ampacity/index.ts'
 import { criticalRadiusMm, heatFlowWPerM } from '../packages/core/src/heat/index.ts'
 import type { Reference } from './compare.ts'
+import { ball, lumpAfterC } from './lump.ts'
 
 const source = 'Lienhard and Lienhard, A Heat Transfer Textbook'
 /** Example 1.4: bead of 1 mm, as a cylinder of two thirds of the diameter. */
@@ -45,5 +46,18 @@ export const reference: readonly Reference[] = [
       { title: 'after 1 s', printed: '126.5284', unit: 'C', got: () => temperatureAfterC({ ...bead, currentA: 0, timeS: 1, initialC: 20 }) },
       { title: 'after 5 s', printed: '197.9606', unit: 'C', got: () => temperatureAfterC({ ...bead, currentA: 0, timeS: 5, initialC: 20 }) },
     ],
+  },
+  {
+    source,
+    clause: 'as the heating of a joint without wires: example 1.4, p. 25',
+    status: 'derived',
+    notes: 'the curve 200 - 180 exp(-t/tau), tau = rho c D/(6 h) = 1.116 s, at one and three time constants',
+    cases: [1, 3].map((constants) => ({
+      title: `thermocouple bead of 1 mm (9300 kg/m3, 180 J/(kg K)) from 20 C in gas at 200 C and 250 W/(m2 K), after ${constants} time constants`,
+      printed: (200 - 180 * Math.exp(-constants)).toFixed(3),
+      unit: 'C',
+      got: () => lumpAfterC({ ...ball(1, 9300, 180), filmWPerM2K: 250, startC: 20, streamC: 200 }, constants * 1.116),
+      allowed: { absolute: 3e-3, why: 'what accuracy 0.01 promises' },
+    })),
   },
 ]

@@ -1,6 +1,7 @@
 import { conductorTemperatureC, timeToTemperatureS } from '../packages/core/src/ampacity/index.ts'
 import { finConductanceWPerK, insulationResistanceMKPerW } from '../packages/core/src/heat/index.ts'
 import type { Reference } from './compare.ts'
+import { lumpTimeToS } from './lump.ts'
 
 const source = 'Sachdeva, Fundamentals of Engineering Heat and Mass Transfer'
 const wall = insulationResistanceMKPerW({ conductorDiameterMm: 100, outsideDiameterMm: 250, conductivityWPerMK: 1 })
@@ -16,6 +17,8 @@ const pipe = {
   currentA: 1,
 }
 const heatWPerM = 180 / (wall + film)
+
+const slab = { storeJPerK: 0.4 * 0.4 * 0.005 * 9000 * 380, surfaceMm2: 2 * 0.4 * 0.4 * 1e6, filmWPerM2K: 90, startC: 250, streamC: 30 }
 
 export const reference: readonly Reference[] = [
   {
@@ -80,6 +83,20 @@ export const reference: readonly Reference[] = [
             initialC: 250,
             wantedC: 90,
           }) ?? Number.NaN,
+      },
+    ],
+  },
+  {
+    source,
+    clause: 'as the heating of a joint without wires: example 5.2, p. 164',
+    status: 'derived',
+    notes: 'worked again from the given numbers by a companion to the book',
+    cases: [
+      {
+        title: 'copper slab of 0.4 m by 0.4 m by 5 mm from 250 to 90 C in 30 C at 90 W/(m2 K)',
+        printed: '123.43',
+        unit: 's',
+        got: () => lumpTimeToS(slab, 90),
       },
     ],
   },

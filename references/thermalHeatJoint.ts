@@ -23,11 +23,8 @@ const steady = (name: string): boolean => name.startsWith('steady')
 
 function casesAt(accuracy: number, wanted: (name: string) => boolean, allowed: (name: string, error: number) => ReferenceCase['allowed']): ReferenceCase[] {
   return cases.flatMap((golden) => {
-    let result: Map<string, number> | undefined
-    const got = (name: string): number => {
-      result ??= figures(heatJoint({ ...golden.inputs, accuracy }) satisfies HeatJointResult, '', new Map())
-      return result.get(name) ?? Number.NaN
-    }
+    // Computed anew for each figure, so that a change of the model reaches every one of them.
+    const got = (name: string): number => figures(heatJoint({ ...golden.inputs, accuracy }) satisfies HeatJointResult, '', new Map()).get(name) ?? Number.NaN
     return [...figures(golden.expected, '', new Map())]
       .filter(([name]) => wanted(name))
       .map(([name, value]): ReferenceCase => {

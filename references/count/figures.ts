@@ -21,6 +21,8 @@ export interface Figure {
   readonly checks: readonly string[]
   /** Further cases of the same source that compute the same number: they count as this one. */
   readonly repeats: number
+  /** Its source states one figure in many places: see Reference. */
+  readonly oneFigure: boolean
 }
 
 /** A check is worth its name when this change of a model breaks it. */
@@ -34,10 +36,10 @@ const attempt = (run: () => number): number => {
   }
 }
 
-/** Cases of one source that compute the same number by the same functions are one figure. */
-function identityOf(reference: Reference, item: ReferenceCase, got: number, calls: readonly string[]): string {
+/** Cases of one source that give the same functions the same numbers and compute the same number are one figure. */
+function identityOf(reference: Reference, item: ReferenceCase, got: number, calls: readonly string[], inputs: readonly number[]): string {
   if (reference.oneFigure === true) return `${reference.source}|${reference.clause}`
-  return [reference.source, item.status ?? reference.status, item.looksUp === true, item.printed, item.unit, got.toPrecision(12), ...calls].join('|')
+  return [reference.source, item.status ?? reference.status, item.looksUp === true, item.printed, item.unit, got.toPrecision(12), ...calls, ...inputs].join('|')
 }
 
 /** Functions whose results, 2 % larger or smaller, break this case. */
@@ -53,13 +55,21 @@ function checkedBy(item: ReferenceCase, calls: readonly string[]): readonly stri
   )
 }
 
+export interface SourceFile {
+  readonly file: string
+  readonly reference: Reference
+}
+
 /** Computes every figure in references/ once, and again for each function that it calls, with that function's results changed. */
-export async function figures(): Promise<readonly Figure[]> {
+export const figures = async (): Promise<readonly Figure[]> => figuresOf(await readReferences())
+
+/** The same for a list of sources. */
+export function figuresOf(sources: readonly SourceFile[]): readonly Figure[] {
   const found = new Map<string, Figure & { repeats: number }>()
-  for (const { file, reference } of await readReferences()) {
+  for (const { file, reference } of sources) {
     for (const item of reference.cases) {
-      const { result: got, functions: calls } = watched(item.got)
-      const identity = identityOf(reference, item, got, calls)
+      const { result: got, functions: calls, inputs } = watched(item.got)
+      const identity = identityOf(reference, item, got, calls, inputs)
       const same = found.get(identity)
       if (same !== undefined) {
         same.repeats += 1
@@ -79,6 +89,7 @@ export async function figures(): Promise<readonly Figure[]> {
         calls,
         checks: checkedBy(item, calls),
         repeats: 0,
+        oneFigure: reference.oneFigure === true,
       })
     }
   }

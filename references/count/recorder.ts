@@ -1,16 +1,18 @@
-/** Functions that a figure calls from outside the packages: not what these call in turn. */
+/** Functions that a figure calls from outside the packages, not what these call in turn; and the numbers that they are given. */
 let called: Set<string> | undefined
+let given: number[] = []
 let depth = 0
 /** The function whose results are changed, and by how much. */
 let changed: { readonly name: string; readonly factor: number } | undefined
 
-/** Runs a figure and lists the functions that it called. */
-export function watched<T>(run: () => T): { readonly result: T; readonly functions: readonly string[] } {
+/** Runs a figure and lists the functions that it called, with the numbers that they were given. */
+export function watched<T>(run: () => T): { readonly result: T; readonly functions: readonly string[]; readonly inputs: readonly number[] } {
   const names = new Set<string>()
   called = names
+  given = []
   depth = 0
   try {
-    return { result: run(), functions: [...names] }
+    return { result: run(), functions: [...names], inputs: given }
   } finally {
     called = undefined
   }
@@ -33,6 +35,11 @@ function multiplied(value: unknown, factor: number): unknown {
   return value
 }
 
+function numbersIn(value: unknown, into: number[]): void {
+  if (typeof value === 'number') into.push(value)
+  else if (typeof value === 'object' && value !== null) for (const part of Object.values(value)) numbersIn(part, into)
+}
+
 const isClass = (value: unknown): boolean => typeof value === 'function' && /^class\b/.test(Function.prototype.toString.call(value))
 
 /** The export itself or, where it is a function, one that notes its call and can be changed. */
@@ -40,7 +47,10 @@ export function recorded(name: string, value: unknown): unknown {
   if (typeof value !== 'function' || isClass(value)) return value
   const original = value as (...inputs: readonly unknown[]) => unknown
   return (...inputs: readonly unknown[]) => {
-    if (depth === 0) called?.add(name)
+    if (depth === 0 && called !== undefined) {
+      called.add(name)
+      numbersIn(inputs, given)
+    }
     depth += 1
     try {
       const result = original(...inputs)
