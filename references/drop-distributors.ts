@@ -1,3 +1,4 @@
+import { fusingCurrentPreeceA } from '../packages/core/src/ampacity/index.ts'
 import { areaForDropMm2 } from '../packages/core/src/circuit/index.ts'
 import { metal } from '../packages/core/src/materials/index.ts'
 import type { Reference } from './compare.ts'
@@ -63,6 +64,28 @@ export const reference: readonly Reference[] = [
             material: 'annealed-copper',
             temperatureC: copperAtC(1.7e-8),
           }) / 100,
+      },
+    ],
+  },
+  {
+    source: 'Mehta, Principles of Power System',
+    clause: 'example 20.1, p. 495, as an open companion works it',
+    status: 'derived',
+    cases: [
+      {
+        title: 'radius that fuses at 1 A where 0.8 mm fuses at 8 A',
+        printed: '0.2',
+        unit: 'mm',
+        got: () => {
+          const scale = 8 / fusingCurrentPreeceA({ diameterMm: 1.6, material: 'tin-lead' })
+          let [low, high] = [0, 0.8]
+          for (let n = 0; n < 60; n += 1) {
+            const middle = 0.5 * (low + high)
+            if (scale * fusingCurrentPreeceA({ diameterMm: 2 * middle, material: 'tin-lead' }) > 1) high = middle
+            else low = middle
+          }
+          return high
+        },
       },
     ],
   },

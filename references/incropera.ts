@@ -1,5 +1,6 @@
 import { timeToTemperatureS } from '../packages/core/src/ampacity/index.ts'
 import { finConductanceWPerK, heatFlowWPerM } from '../packages/core/src/heat/index.ts'
+import { acceptanceResistanceOhm, type JointSide } from '../packages/core/src/joint/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
 const source = 'Incropera and DeWitt, Fundamentals of Heat and Mass Transfer'
@@ -14,6 +15,30 @@ const rod = (conductivityWPerMK: number) => finConductanceWPerK({ conductivityWP
 
 /** Length past which a rod counts as endless: 2.65/m, from k A/Y = 1/m. */
 const endlessM = (conductivityWPerMK: number) => (2.65 * conductivityWPerMK * (Math.PI / 4) * 25e-6) / rod(conductivityWPerMK)
+
+/** A bare rod of 5 mm whose own resistance is nothing beside the joint's. */
+function jointRod(conductivityWPerMK: number): JointSide {
+  const conductorDiameterMm = 5
+  const bare = { areaMm2: (Math.PI / 4) * conductorDiameterMm ** 2, conductorDiameterMm, insulationThicknessMm: 0, insulationConductivityWPerMK: 1 }
+  return { ...bare, conductivityWPerMK, resistivity20OhmM: 1e-30, temperatureCoefficient20PerK: 0, filmWPerM2K: 100 }
+}
+
+/** The joint of two such rods held at 100 C takes twice the heat of one; at 1 A the resistance is that heat. */
+function heatIntoRod(metal: string, conductivityWPerMK: number, printed: string): ReferenceCase {
+  return {
+    title: `${metal}, k ${conductivityWPerMK}, 5 mm, base 100 C, air 25 C, h 100: heat into one very long rod`,
+    printed,
+    unit: 'W',
+    got: () =>
+      acceptanceResistanceOhm({
+        currentA: 1,
+        ambientC: 25,
+        conductors: [jointRod(conductivityWPerMK), jointRod(conductivityWPerMK)],
+        jointLengthMm: 1,
+        limitC: 100,
+      }).resistanceOhm / 2,
+  }
+}
 
 export const reference: readonly Reference[] = [
   {
@@ -63,5 +88,11 @@ export const reference: readonly Reference[] = [
         got: () => heatFlowWPerM({ surfaceC: 164.85, ambientC: 22.85, diameterMm: 100, emissivity: 0.85 }).radiationWPerM,
       },
     ],
+  },
+  {
+    source,
+    clause: 'example 3.9 as a joint between two such rods',
+    status: 'from memory',
+    cases: [heatIntoRod('copper', 398, '8.3'), heatIntoRod('aluminium alloy', 180, '5.6'), heatIntoRod('stainless steel', 14, '1.6')],
   },
 ]

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { isMet, missedBy, type Reference } from './compare.ts'
 
-const modules = import.meta.glob<{ readonly reference: Reference | readonly Reference[] }>(['./*.ts', '!./*.test.ts', '!./compare.ts'], { eager: true })
-const all = Object.entries(modules).flatMap(([file, module]) => [module.reference].flat().map((reference) => ({ file, reference })))
+const modules = import.meta.glob<{ readonly reference?: Reference | readonly Reference[] }>(['./*.ts', '!./*.test.ts', '!./compare.ts'], { eager: true })
+const all = Object.entries(modules).flatMap(([file, module]) => [module.reference ?? []].flat().map((reference) => ({ file, reference })))
 
 for (const { file, reference } of all) {
   describe(`${reference.source}${reference.edition ? `, ${reference.edition}` : ''}, ${reference.clause} [${file}]`, () => {
