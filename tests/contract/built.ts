@@ -81,7 +81,7 @@ export const built = {
   suitability: ['assessMethods', 'galvanicDifferenceV'],
   working: ['parseQuantity', 'formatQuantity', 'explain', 'propagate'],
   planner: ['repairJobSchema', 'demoJobs', 'planRepair', 'reportMarkdown'],
-  plannerInDepth: ['parseRepairJob', 'repairJobJsonSchema'],
+  plannerInDepth: ['parseRepairJob', 'repairJobJsonSchema', 'migrateJob'],
 } as const satisfies { readonly [R in keyof Rooms]: readonly (keyof Rooms[R])[] }
 
 /** Names that stand beside the contract's signatures: records, tables, errors. */

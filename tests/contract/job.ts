@@ -16,7 +16,7 @@ export type Place =
   | 'return-joint'
   | 'source-'
 
-export type ReadingKind = 'resistance' | 'drop' | 'four-wire' | 'voltage'
+export type ReadingKind = 'resistance' | 'drop' | 'four-wire' | 'voltage' | 'insulation' | 'current' | 'temperature'
 
 export type JobTool =
   | {
@@ -28,8 +28,17 @@ export type JobTool =
       readonly contact?: 'wetted' | 'dry'
       readonly tipResistanceKPerW?: number
       readonly contactResistanceKPerW?: number
+      readonly clipMm?: number
+      readonly stubMm?: number
     }
-  | { readonly name: string; readonly kind: 'hot-air'; readonly airC: number; readonly airSpeedMPerS?: number; readonly nozzleMm?: number }
+  | {
+      readonly name: string
+      readonly kind: 'hot-air'
+      readonly airC: number
+      readonly airSpeedMPerS?: number
+      readonly nozzleMm?: number
+      readonly stubMm?: number
+    }
 
 export interface RepairJob {
   readonly version: 1
@@ -44,6 +53,7 @@ export interface RepairJob {
     readonly prospectiveCurrentA?: number
     readonly fuseA?: number
     readonly fuseSeries?: 'ISO 8820-3'
+    readonly fuseKind?: 'blade' | 'bolt-down' | 'cartridge' | 'breaker'
     readonly fuseDistanceM?: number
     readonly rules?: MethodContext['rules']
   }
@@ -71,8 +81,18 @@ export interface RepairJob {
     readonly returnLengthM?: number
     readonly loadedInBundle?: number
     readonly bundleOutsideMm?: number
+    readonly insulationGradeC?: number
+  }
+  readonly wireBeyond?: {
+    readonly areaMm2?: number
+    readonly size?: string
+    readonly material?: MetalName
+    readonly insulation?: InsulationName
+    readonly outsideDiameterMm?: number
   }
   readonly terminal?: {
+    readonly kind?: 'contact-in-housing' | 'push-on' | 'ring' | 'fork' | 'screw-clamp' | 'spring-clamp' | 'cable-lug'
+    readonly studMm?: number
     readonly ratedCurrentA?: number
     readonly ratedAmbientC?: number
     readonly limitC?: number
@@ -83,26 +103,29 @@ export interface RepairJob {
     readonly sealInsideMm?: Interval
   }
   readonly damage: {
-    readonly kind: 'broken' | 'corroded' | 'overheated' | 'unknown'
+    readonly kind: 'broken' | 'partly-broken' | 'chafed' | 'corroded' | 'overheated' | 'unknown'
+    readonly where?: 'feed' | 'return'
     readonly fromTerminationMm: number
     readonly discolouredMm?: number
-    readonly slackMm: number
+    readonly slackMm?: number
     readonly brokenStrands?: number
   }
-  readonly surroundings: {
-    readonly ambientC: number
+  readonly surroundings?: {
+    readonly ambientC?: number
     readonly hottestC?: number
     readonly coldestC?: number
-    readonly location: MethodContext['location']
-    readonly vibration: MethodContext['vibration']
+    readonly location?: MethodContext['location']
+    readonly vibration?: MethodContext['vibration']
     readonly flexes?: boolean
+    readonly bendRadiusMm?: number
+    readonly bendCycles?: number
     readonly flammableVapour?: boolean
   }
   readonly readings?: readonly {
     readonly kind: ReadingKind
     readonly from: Place
     readonly to: Place
-    readonly load: 'on' | 'off'
+    readonly load: 'on' | 'off' | 'unplugged'
     readonly value: number
     readonly percentOfReading?: number
     readonly counts?: number
@@ -110,9 +133,11 @@ export interface RepairJob {
     readonly leadOhm?: number
     readonly leadUncertaintyOhm?: number
     readonly currentA?: number
+    readonly atC?: number
     readonly when?: 'still' | 'moved'
   }[]
   readonly intendedMethod?: MethodName
+  readonly repair?: 'permanent' | 'temporary'
   readonly solderSleeve?: { readonly ringAlloy: SolderName; readonly tube: Sleeve }
   readonly tools?: readonly JobTool[]
   readonly hasCrimpTool?: boolean

@@ -16,6 +16,7 @@ export const layout: readonly Stop[] = [
   { kind: 'before' },
   { kind: 'answers', id: 'damage' },
   { kind: 'answers', id: 'wire' },
+  { kind: 'answers', id: 'wire-beyond' },
   { kind: 'answers', id: 'terminal' },
   { kind: 'answers', id: 'surroundings' },
   { kind: 'part', part: 'measured' },

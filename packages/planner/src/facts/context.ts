@@ -11,8 +11,8 @@ export function methodContext(facts: JobFacts): MethodContext {
   if (job.hasTerminalDie ?? job.hasCrimpTool !== false) tools.push('terminal-die')
   return {
     circuit: job.circuit.kind,
-    location: job.surroundings.location,
-    vibration: job.surroundings.vibration,
+    location: facts.location,
+    vibration: facts.vibration,
     flexes: facts.flexes,
     hottestC: facts.hottestC,
     coldestC: facts.coldestC,

@@ -1,12 +1,25 @@
+<<<<<<< HEAD
 import { type InsulationName, insulation, knownNominal, type MetalName, metal, type Provenance, type WireHeat } from '@strandwise/core'
 import { assumptionList } from '../job/assume.ts'
 import { assumed } from '../job/assumed.ts'
 import type { PlanAssumption } from '../job/assumption.ts'
 import { loadCurrent } from '../job/loadCurrent.ts'
 import { hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from '../job/loop.ts'
+=======
+import { type InsulationName, insulation, knownNominal, type MetalName, type MethodContext, metal, type Provenance, type WireHeat } from '@strandwise/core'
+>>>>>>> a5dd85c (Infer the job's type from its schema, and let a job say more)
 import type { RepairJob } from '../job/repairJob.ts'
 import { wireShape } from '../job/wireShape.ts'
 import { wireSize } from '../job/wireSize.ts'
+<<<<<<< HEAD
+=======
+import type { PlanAssumption } from '../plan/repairPlan.ts'
+import { assumptionList, quietly } from './assume.ts'
+import { assumed } from './assumed.ts'
+import { loadCurrent } from './loadCurrent.ts'
+import { airNowC, hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from './loop.ts'
+import { wireShape } from './wireShape.ts'
+>>>>>>> a5dd85c (Infer the job's type from its schema, and let a job say more)
 
 /** Everything the sections compute with: what the job says, and what is assumed where it is silent. */
 export interface JobFacts {
@@ -41,6 +54,9 @@ export interface JobFacts {
   readonly coldestC: number
   readonly flexes: boolean
   readonly flammableVapour: boolean
+  readonly location: MethodContext['location']
+  readonly vibration: MethodContext['vibration']
+  readonly slackMm: number
   /** Water comes there in some way. */
   readonly wet: boolean
   readonly loadedInBundle: number
@@ -59,7 +75,7 @@ function limit(material: MetalName, insulationName: InsulationName, insulationC:
 /** Reads a job into facts. Nothing is guessed silently: each value that the job does not give stands in `assumptions`. */
 export function jobFacts(job: RepairJob): JobFacts {
   const { list, assume } = assumptionList()
-  const { circuit, surroundings, wire } = job
+  const { circuit, surroundings = {}, wire } = job
   const material = metalOf(job, assume)
   const size = wireSize(wire)
   if (size.gauge !== null) assume('wire.standard', wire.standard, 'AWG', 'an SAE wire of the same number has 3 to 11 % less metal')
@@ -69,9 +85,10 @@ export function jobFacts(job: RepairJob): JobFacts {
   const coldestC = assume(
     'surroundings.coldestC',
     surroundings.coldestC,
-    Math.min(surroundings.ambientC, assumed.coldestBelowNowC.value),
+    Math.min(airNowC(job, quietly), assumed.coldestBelowNowC.value),
     assumed.coldestBelowNowC.why,
   )
+  const location = assume('surroundings.location', surroundings.location, assumed.location.value, assumed.location.why)
   const returnLengthM = wayBackM(job, assume)
   const layFactor = strandLay(assume)
   const insulationConductivityWPerMK = knownNominal(family, 'conductivityWPerMK', family.conductivityWPerMK)
@@ -101,7 +118,7 @@ export function jobFacts(job: RepairJob): JobFacts {
     allowedDropV: assume('circuit.allowedDropV', circuit.allowedDropV, assumed.dropShare.value * circuit.supplyV, assumed.dropShare.why),
     ohmPerM: metreOhm(job, size.areaMm2),
     currentA: loadCurrent(job, size.areaMm2),
-    ambientC: surroundings.ambientC,
+    ambientC: airNowC(job, assume),
     hottestC,
     coldestC,
     flexes: assume(
@@ -116,7 +133,10 @@ export function jobFacts(job: RepairJob): JobFacts {
       false,
       'you smell and keep no fuel, gas or solvent there; if you do, nothing hot is used',
     ),
-    wet: surroundings.location !== 'dry',
+    location,
+    vibration: assume('surroundings.vibration', surroundings.vibration, assumed.vibration.value, assumed.vibration.why),
+    slackMm: assume('damage.slackMm', job.damage.slackMm, assumed.slackMm.value, assumed.slackMm.why),
+    wet: location !== 'dry',
     loadedInBundle: assume('wire.loadedInBundle', wire.loadedInBundle, 1, 'the lead runs by itself in free air'),
     wire: {
       areaMm2: size.areaMm2,

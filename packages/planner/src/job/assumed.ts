@@ -5,6 +5,10 @@ const ours = (source: string): Provenance => ({ status: 'common practice', sourc
 /** What the plan takes where the job says nothing. Each use is listed among the plan's assumptions. */
 export const assumed = {
   material: { value: 'annealed-copper', why: 'the commonest conductor; scrape a strand: silvery through and through is not copper' },
+  ambientC: { value: 20, why: 'a room or a mild day' },
+  location: { value: 'splash', why: 'a lead outdoors or on a vehicle gets splashed' },
+  vibration: { value: 'strong', why: 'what is fixed to an engine or a vehicle shakes' },
+  slackMm: { value: 0, why: 'a lead as short as it can be; pull it forward and measure' },
   hottestAboveNowC: { value: 40, why: 'a summer day in a closed space; an engine space is hotter' },
   coldestBelowNowC: { value: 0, why: 'a mild winter' },
   dropShare: { value: 0.03, why: '3 % of the supply over the whole run: a limit of ours, in line with small-craft practice for loads that matter' },

@@ -1,10 +1,10 @@
 import * as z from 'zod/mini'
 import { choice, quantity } from './fields.ts'
-import { circuitKinds, ruleBodies } from './words.ts'
+import { circuitKinds, fuseKinds, ruleBodies } from './words.ts'
 
-// Lower ends lie below what anyone has at hand, and within what the models take.
+// Lower ends lie below what anyone has at hand and inside the range of the models.
 
-/** A current, V or W of which nothing is felt, and a time of which nothing is seen. */
+/** Smallest current, voltage, power or time that is accepted. */
 const least = 0.000001
 
 export const circuitSchema = z.strictObject({
@@ -27,8 +27,12 @@ export const circuitSchema = z.strictObject({
   ),
   fuseA: z.exactOptional(quantity('currentA', { from: 0.01, to: 500 }, 'Fuse', 'Rating of the fuse that guards this wire.', 7.5)),
   fuseSeries: z.exactOptional(choice(['ISO 8820-3'], 'Fuse series', 'Standard blade fuses.', 'ISO 8820-3')),
+  fuseKind: z.exactOptional(
+    choice(fuseKinds, 'Fuse kind', 'A blade in its holder, a link bolted down, a glass or ceramic cartridge, or a breaker that resets.', 'blade'),
+  ),
   fuseDistanceM: z.exactOptional(quantity('lengthM', { from: 0, to: 100 }, 'Fuse distance', 'Length of wire from the source to the fuse.', 0.15)),
-  rules: z.exactOptional(z.array(choice(ruleBodies, 'Rules', 'Bodies of rules that bind this repair.', 'small-craft')).check(z.maxLength(5))),
+  // Absent or undefined: the trade rules' own context spells it so.
+  rules: z.optional(z.array(choice(ruleBodies, 'Rules', 'Bodies of rules that bind this repair.', 'small-craft')).check(z.maxLength(5))),
 })
 
 export const loadSchema = z.strictObject({

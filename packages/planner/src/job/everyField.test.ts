@@ -4,7 +4,7 @@ import { fieldsOf, metaOf, unwrap } from './fieldAt.ts'
 import type { FieldMeta } from './fields.ts'
 import { JobError, type JobIssue } from './jobError.ts'
 import { parseRepairJob } from './parseRepairJob.ts'
-import { repairJobShape } from './repairJobSchema.ts'
+import { repairJobShape } from './repairJobShape.ts'
 import { twoSpellings } from './spellings.ts'
 
 type Path = readonly (string | number)[]
@@ -23,16 +23,30 @@ const sleeve = {
 const full = {
   ...bilgePumpFeed,
   units: 'metric',
-  circuit: { ...bilgePumpFeed.circuit, waveform: 'dc', allowedDropV: 0.4, prospectiveCurrentA: 500, rules: ['small-craft'] },
+  circuit: { ...bilgePumpFeed.circuit, waveform: 'dc', allowedDropV: 0.4, prospectiveCurrentA: 500, fuseKind: 'blade', rules: ['small-craft'] },
   load: { ...bilgePumpFeed.load, onS: 30, offS: 300 },
-  wire: { ...bilgePumpFeed.wire, outsideDiameterMm: 3, strandDiameterMm: 0.29, loadedInBundle: 3, bundleOutsideMm: 9 },
-  terminal: { ...bilgePumpFeed.terminal },
-  damage: { ...bilgePumpFeed.damage, brokenStrands: 2 },
-  surroundings: { ...bilgePumpFeed.surroundings, flammableVapour: false },
+  wire: { ...bilgePumpFeed.wire, outsideDiameterMm: 3, strandDiameterMm: 0.29, loadedInBundle: 3, bundleOutsideMm: 9, insulationGradeC: 105 },
+  wireBeyond: { size: '18 AWG', material: 'tinned-copper', insulation: 'XLPE', outsideDiameterMm: 2.5 },
+  terminal: { ...bilgePumpFeed.terminal, kind: 'ring', studMm: 5 },
+  damage: { ...bilgePumpFeed.damage, where: 'feed', brokenStrands: 2 },
+  surroundings: { ...bilgePumpFeed.surroundings, bendRadiusMm: 40, bendCycles: 1000, flammableVapour: false },
   tools: [
-    { name: 'iron', kind: 'iron', powerW: 60, setC: 360, tipWidthMm: 2, contact: 'wetted', tipResistanceKPerW: 1.5, contactResistanceKPerW: 5 },
-    { name: 'air', kind: 'hot-air', airC: 200, airSpeedMPerS: 5, nozzleMm: 20 },
+    {
+      name: 'iron',
+      kind: 'iron',
+      powerW: 60,
+      setC: 360,
+      tipWidthMm: 2,
+      contact: 'wetted',
+      tipResistanceKPerW: 1.5,
+      contactResistanceKPerW: 5,
+      clipMm: 3,
+      stubMm: 4,
+    },
+    { name: 'air', kind: 'hot-air', airC: 200, airSpeedMPerS: 5, nozzleMm: 20, stubMm: 4 },
   ],
+  repair: 'permanent',
+  readings: [{ ...bilgePumpFeed.readings?.[0], atC: 20 }, ...(bilgePumpFeed.readings ?? []).slice(1)],
   solders: ['Sn60Pb40'],
   sleeves: [sleeve],
   methods: ['solder-sleeve', 'new-crimped-terminal'],
@@ -95,7 +109,7 @@ test('the full job is good, and gives every field that the schema has', () => {
       : inside.map((key) => `${group}.${key}`).filter((name) => ![...given].some((path) => path === name || path.startsWith(`${name}.`)))
   })
   // Either the area or the size of a wire is given, and one of three loads.
-  expect(missing).toEqual(['load.powerW', 'load.resistanceOhm', 'wire.areaMm2'])
+  expect(missing).toEqual(['load.powerW', 'load.resistanceOhm', 'wire.areaMm2', 'wireBeyond.areaMm2'])
   expect(every.length).toBeGreaterThan(80)
 })
 

@@ -43,6 +43,9 @@ export function schemaAt(schema: Schema, path: readonly PropertyKey[], value: un
   return next === undefined ? undefined : schemaAt(next, rest, inside)
 }
 
+/** What a list holds; undefined where the schema is no list. */
+export const elementOf = (schema: Schema): Schema | undefined => definition(unwrap(schema)).element
+
 /** The words by which a union tells its options apart. */
 export function kindsOf(schema: Schema): readonly unknown[] {
   return (definition(unwrap(schema)).options ?? []).flatMap((option) => definition(unwrap(fieldsOf(option).kind ?? option)).values ?? [])

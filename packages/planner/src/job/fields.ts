@@ -64,8 +64,8 @@ export function quantity(kind: QuantityKind, range: Range, title: string, descri
 /** A count or a bare number. */
 export function bare(range: Range, title: string, description: string, example: number, whole = false) {
   const low = range.above ?? range.from ?? 0
-  const base = range.above !== undefined ? z.number().check(z.gt(low), z.lte(range.to)) : z.number().check(z.gte(low), z.lte(range.to))
-  const schema = whole ? base.check(z.multipleOf(1)) : base
+  const number = whole ? z.int() : z.number()
+  const schema = range.above !== undefined ? number.check(z.gt(low), z.lte(range.to)) : number.check(z.gte(low), z.lte(range.to))
   return schema.register(jobFields, {
     title,
     description,

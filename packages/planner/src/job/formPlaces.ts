@@ -28,6 +28,15 @@ export const formPlaces: readonly FormPlace[] = [
   { at: 'damage', id: 'damage', title: 'Damage', sentence: 'What is wrong, and how near to the plug.', part: 'see', oneOf: [], names: [] },
   { at: 'wire', id: 'wire', title: 'Wire', sentence: 'As printed on it, or as measured.', part: 'see', oneOf: [['size', 'areaMm2']], names: [] },
   {
+    at: 'wireBeyond',
+    id: 'wire-beyond',
+    title: 'Wire beyond the joint',
+    sentence: 'Only where it is unlike the wire on this side.',
+    part: 'see',
+    oneOf: [],
+    names: [],
+  },
+  {
     at: 'terminal',
     id: 'terminal',
     title: 'Terminal and housing',
@@ -62,7 +71,7 @@ export const formPlaces: readonly FormPlace[] = [
     sentence: 'What you had in mind, and what you could do as well.',
     part: 'have',
     oneOf: [],
-    names: ['intendedMethod', 'hasCrimpTool', 'hasTerminalDie', 'methods'],
+    names: ['intendedMethod', 'repair', 'hasCrimpTool', 'hasTerminalDie', 'methods'],
   },
   {
     at: 'solderSleeve',

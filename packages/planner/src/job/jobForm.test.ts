@@ -6,6 +6,7 @@ import { repairJobJsonSchema } from './jsonSchema.ts'
 interface Node {
   readonly type?: string
   readonly title?: string
+  readonly description?: string
   readonly properties?: Readonly<Record<string, Node>>
   readonly required?: readonly string[]
   readonly items?: Node
@@ -16,9 +17,11 @@ interface Node {
 
 /** Every described leaf of the JSON Schema, which zod wrote: an independent walk over the same schema. */
 function described(node: Node, path: string): readonly string[] {
-  const options = node.anyOf ?? node.oneOf
-  if (options !== undefined) return options.flatMap((option) => described(option, path))
+  // The second spelling of a field is the same question.
+  if (node.description === 'As a text with its unit.' || node.properties?.low?.anyOf !== undefined) return []
   if (node.title !== undefined) return [path]
+  const options = node.properties === undefined ? (node.anyOf ?? node.oneOf) : undefined
+  if (options !== undefined) return options.flatMap((option) => described(option, path))
   if (node.items !== undefined) return described(node.items, node.items.title === undefined ? `${path}.#` : path)
   return Object.entries(node.properties ?? {}).flatMap(([key, inside]) => described(inside, path === '' ? key : `${path}.${key}`))
 }

@@ -3,7 +3,7 @@ import type * as z from 'zod/mini'
 import { fieldsOf, kindsOf, unwrap } from './fieldAt.ts'
 import { type FieldMeta, jobFields } from './fields.ts'
 import { formPlaces } from './formPlaces.ts'
-import { repairJobShape } from './repairJobSchema.ts'
+import { repairJobShape } from './repairJobShape.ts'
 import { twoSpellings } from './spellings.ts'
 
 /** How an answer is given: a number with a unit, two of them, a bare number, one or more words, yes or no, a text. */
@@ -58,13 +58,13 @@ type Schema = z.core.$ZodType
 interface Facts {
   readonly type: string
   readonly element?: Schema
+  readonly format?: string
   readonly entries?: Readonly<Record<string, string>>
   readonly values?: readonly unknown[]
 }
 interface Check {
   readonly check: string
   readonly inclusive?: boolean
-  readonly value?: number
   readonly maximum?: number
 }
 
@@ -72,7 +72,7 @@ const facts = (schema: Schema): Facts => schema._zod.def as unknown as Facts
 const checks = (schema: Schema): readonly Check[] => (schema._zod.def.checks ?? []).map((check) => check._zod.def as unknown as Check)
 const most = (schema: Schema): number | undefined => checks(schema).find((check) => check.check === 'max_length')?.maximum
 const excludesLow = (schema: Schema): boolean => checks(schema).some((check) => check.check === 'greater_than' && check.inclusive === false)
-const isWhole = (schema: Schema): boolean => checks(schema).some((check) => check.check === 'multiple_of' && check.value === 1)
+const isWhole = (schema: Schema): boolean => facts(schema).format === 'safeint'
 const isOptional = (schema: Schema): boolean => facts(schema).type === 'optional'
 
 function shapeOf(schema: Schema, meta: FieldMeta): FormShape {

@@ -7,8 +7,15 @@ import type { RepairJob } from './repairJob.ts'
 
 export const metalOf = ({ wire }: RepairJob, assume: Assume): MetalName => assume('wire.material', wire.material, assumed.material.value, assumed.material.why)
 
-export const hottestAirC = ({ surroundings }: RepairJob, assume: Assume): number =>
-  assume('surroundings.hottestC', surroundings.hottestC, Math.max(surroundings.ambientC, assumed.hottestAboveNowC.value), assumed.hottestAboveNowC.why)
+/** Assumed between the coldest and the hottest air, where the job gives them. */
+export function airNowC({ surroundings }: RepairJob, assume: Assume): number {
+  const { coldestC = Number.NEGATIVE_INFINITY, hottestC = Number.POSITIVE_INFINITY } = surroundings ?? {}
+  const mildC = Math.max(coldestC, Math.min(assumed.ambientC.value, hottestC))
+  return assume('surroundings.ambientC', surroundings?.ambientC, mildC, assumed.ambientC.why)
+}
+
+export const hottestAirC = (job: RepairJob, assume: Assume): number =>
+  assume('surroundings.hottestC', job.surroundings?.hottestC, Math.max(airNowC(job, quietly), assumed.hottestAboveNowC.value), assumed.hottestAboveNowC.why)
 
 export const wayBackM = ({ wire }: RepairJob, assume: Assume): number =>
   assume('wire.returnLengthM', wire.returnLengthM, wire.outLengthM, 'the return runs beside the feed')

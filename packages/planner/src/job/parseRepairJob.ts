@@ -4,7 +4,8 @@ import { contradictions } from './contradictions.ts'
 import { fieldsOf, kindsOf, metaOf, schemaAt } from './fieldAt.ts'
 import { JobError, type JobIssue } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
-import { repairJobSchema, repairJobShape } from './repairJobSchema.ts'
+import { repairJobSchema } from './repairJobSchema.ts'
+import { repairJobShape } from './repairJobShape.ts'
 import { twoSpellings } from './spellings.ts'
 
 const mostIssues = 20

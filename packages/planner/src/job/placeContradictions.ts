@@ -4,9 +4,13 @@ import type { RepairJob } from './repairJob.ts'
 
 /** Temperatures in the wrong order, and readings that nobody could take. */
 export function placeContradictions(job: RepairJob, add: AddIssue): void {
-  const { ambientC, hottestC, coldestC } = job.surroundings
-  if (hottestC !== undefined && hottestC < ambientC) add('surroundings.hottestC', hottestC, `at least ambientC, ${ambientC} °C`, `"hottestC": ${ambientC}`)
-  if (coldestC !== undefined && coldestC > ambientC) add('surroundings.coldestC', coldestC, `at most ambientC, ${ambientC} °C`, `"coldestC": ${ambientC}`)
+  const { ambientC, hottestC, coldestC } = job.surroundings ?? {}
+  if (ambientC !== undefined && hottestC !== undefined && hottestC < ambientC)
+    add('surroundings.hottestC', hottestC, `at least ambientC, ${ambientC} °C`, `"hottestC": ${ambientC}`)
+  if (ambientC !== undefined && coldestC !== undefined && coldestC > ambientC)
+    add('surroundings.coldestC', coldestC, `at most ambientC, ${ambientC} °C`, `"coldestC": ${ambientC}`)
+  if (hottestC !== undefined && coldestC !== undefined && coldestC > hottestC)
+    add('surroundings.coldestC', coldestC, `at most hottestC, ${hottestC} °C`, `"coldestC": ${hottestC}`)
   terminalContradictions(job.terminal, add)
   for (const [index, reading] of (job.readings ?? []).entries()) {
     if (reading.from === reading.to) add(`readings.${index}.to`, reading.to, 'another place than from', '"to": "joint-out"')

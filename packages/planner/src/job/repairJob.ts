@@ -1,127 +1,20 @@
-import type { CircuitKind, InsulationName, Interval, MetalName, MethodContext, MethodName, Sleeve, SolderName } from '@strandwise/core'
+import type * as z from 'zod/mini'
+import type { repairJobShape } from './repairJobShape.ts'
+import type { places, readingKinds } from './words.ts'
 
+type ReadonlyDeep<T> = T extends readonly (infer Item)[]
+  ? readonly ReadonlyDeep<Item>[]
+  : T extends object
+    ? { readonly [Key in keyof T]: ReadonlyDeep<T[Key]> }
+    : T
+
+/** The repair job in its fixed units. Eight answers are required: circuit kind, supply, load, wire size, insulation, length, damage and its distance from the plug. */
+export interface RepairJob extends ReadonlyDeep<z.output<typeof repairJobShape>> {}
 /** Places along the circuit, in the order of the current. */
-export type Place =
-  | 'source+'
-  | 'fuse-in'
-  | 'fuse-out'
-  | 'joint-in'
-  | 'joint-out'
-  | 'terminal-wire'
-  | 'terminal-mate'
-  | 'load+'
-  | 'load-'
-  | 'return-joint'
-  | 'source-'
-/** What the meter read: ohms with two leads, a drop under load, ohms with four wires, or a plain voltage. */
-export type ReadingKind = 'resistance' | 'drop' | 'four-wire' | 'voltage'
-
+export type Place = (typeof places)[number]
+/** What the meter read: ohms with two leads, a drop under load, ohms with four wires, a plain voltage, insulation, a clamped current or a temperature. */
+export type ReadingKind = (typeof readingKinds)[number]
 /** What a person knows of a tool; what they don't is assumed as a band (contact: a factor 3 either way) and listed. */
-export type JobTool =
-  | {
-      readonly name: string
-      readonly kind: 'iron'
-      readonly powerW: number
-      readonly setC?: number
-      readonly tipWidthMm?: number
-      readonly contact?: 'wetted' | 'dry'
-      readonly tipResistanceKPerW?: number
-      readonly contactResistanceKPerW?: number
-    }
-  | { readonly name: string; readonly kind: 'hot-air'; readonly airC: number; readonly airSpeedMPerS?: number; readonly nozzleMm?: number }
-
-/** One reading as it was taken: what was read, from where to where, with the load on or off, and how good the meter is. */
-export interface JobReading {
-  readonly kind: ReadingKind
-  readonly from: Place
-  readonly to: Place
-  readonly load: 'on' | 'off'
-  /** Ohm or volt by kind. */
-  readonly value: number
-  readonly percentOfReading?: number
-  readonly counts?: number
-  readonly resolution?: number
-  readonly leadOhm?: number
-  readonly leadUncertaintyOhm?: number
-  readonly currentA?: number
-  readonly when?: 'still' | 'moved'
-}
-
-/** The repair job in its fixed units. */
-export interface RepairJob {
-  readonly version: 1
-  readonly title?: string
-  readonly units?: 'metric' | 'inch' | 'both'
-  readonly circuit: {
-    readonly kind: CircuitKind
-    readonly supplyV: number
-    readonly waveform?: 'dc' | 'ac'
-    readonly allowedDropV?: number
-    readonly sourceResistanceOhm?: number
-    readonly prospectiveCurrentA?: number
-    readonly fuseA?: number
-    readonly fuseSeries?: 'ISO 8820-3'
-    readonly fuseDistanceM?: number
-    readonly rules?: MethodContext['rules']
-  }
-  readonly load: {
-    readonly currentA?: number
-    readonly powerW?: number
-    readonly resistanceOhm?: number
-    readonly inrushA?: number
-    readonly inrushS?: number
-    readonly stallA?: number
-    readonly onS?: number
-    readonly offS?: number
-  }
-  readonly wire: {
-    readonly areaMm2?: number
-    readonly size?: string
-    readonly standard?: 'AWG' | 'SAE J1128' | 'ISO 6722-1' | 'IEC 60228'
-    readonly material?: MetalName
-    readonly strandCount?: number
-    readonly strandDiameterMm?: number
-    readonly insulation: InsulationName
-    readonly insulationThicknessMm?: number
-    readonly outsideDiameterMm?: number
-    readonly outLengthM: number
-    readonly returnLengthM?: number
-    readonly loadedInBundle?: number
-    readonly bundleOutsideMm?: number
-  }
-  readonly terminal?: {
-    readonly ratedCurrentA?: number
-    readonly ratedAmbientC?: number
-    readonly limitC?: number
-    readonly metal?: MetalName
-    readonly matingMetal?: MetalName
-    readonly acceptsMm2?: Interval
-    readonly housingHoleMm?: number
-    readonly sealInsideMm?: Interval
-  }
-  readonly damage: {
-    readonly kind: 'broken' | 'corroded' | 'overheated' | 'unknown'
-    readonly fromTerminationMm: number
-    readonly discolouredMm?: number
-    readonly slackMm: number
-    readonly brokenStrands?: number
-  }
-  readonly surroundings: {
-    readonly ambientC: number
-    readonly hottestC?: number
-    readonly coldestC?: number
-    readonly location: MethodContext['location']
-    readonly vibration: MethodContext['vibration']
-    readonly flexes?: boolean
-    readonly flammableVapour?: boolean
-  }
-  readonly readings?: readonly JobReading[]
-  readonly intendedMethod?: MethodName
-  readonly solderSleeve?: { readonly ringAlloy: SolderName; readonly tube: Sleeve }
-  readonly tools?: readonly JobTool[]
-  readonly hasCrimpTool?: boolean
-  readonly hasTerminalDie?: boolean
-  readonly solders?: readonly SolderName[]
-  readonly sleeves?: readonly Sleeve[]
-  readonly methods?: readonly MethodName[]
-}
+export type JobTool = NonNullable<RepairJob['tools']>[number]
+/** One reading as it was taken: what was read, from where to where, the state of the load, and how good the meter is. */
+export type JobReading = NonNullable<RepairJob['readings']>[number]

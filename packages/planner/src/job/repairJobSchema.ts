@@ -1,38 +1,6 @@
 import * as z from 'zod/mini'
-import { circuitSchema, loadSchema } from './circuitSchema.ts'
-import { choice, text, yesNo } from './fields.ts'
-import { readingSchema } from './readingSchema.ts'
-import { sleeveSchema } from './sleeveSchema.ts'
+import { repairJobShape } from './repairJobShape.ts'
 import { canonicalSpelling } from './spellings.ts'
-import { toolSchema } from './toolSchema.ts'
-import { damageSchema, surroundingsSchema, terminalSchema, wireSchema } from './wireSchema.ts'
-import { methodNames, solderNames } from './words.ts'
-
-/** The job in its fixed units, before the checks that look at two fields at once. */
-export const repairJobShape = z.strictObject({
-  version: z.literal(1),
-  title: z.exactOptional(text('Title', 'What you call this job.', 'Bilge pump feed', 120)),
-  units: z.exactOptional(choice(['metric', 'inch', 'both'], 'Units', 'How the plan prints lengths.', 'metric')),
-  circuit: circuitSchema,
-  load: loadSchema,
-  wire: wireSchema,
-  terminal: z.exactOptional(terminalSchema),
-  damage: damageSchema,
-  surroundings: surroundingsSchema,
-  readings: z.exactOptional(z.array(readingSchema).check(z.maxLength(50))),
-  intendedMethod: z.exactOptional(choice(methodNames, 'What you had in mind', 'The plan says whether it holds.', 'crimped-butt-splice')),
-  solderSleeve: z.exactOptional(
-    z.strictObject({ ringAlloy: choice(solderNames, 'Ring alloy', 'The solder inside the sleeve.', 'Sn42Bi58'), tube: sleeveSchema }),
-  ),
-  tools: z.exactOptional(z.array(toolSchema).check(z.maxLength(12))),
-  hasCrimpTool: z.exactOptional(yesNo('Crimp tool', 'A full-cycle ratchet tool that matches the splice.')),
-  hasTerminalDie: z.exactOptional(yesNo('Terminal die', 'The die for this very terminal.')),
-  solders: z.exactOptional(z.array(choice(solderNames, 'Solder', 'The alloys you have.', 'Sn60Pb40')).check(z.maxLength(9))),
-  sleeves: z.exactOptional(z.array(sleeveSchema).check(z.maxLength(60))),
-  methods: z.exactOptional(
-    z.array(choice(methodNames, 'Method', 'The methods at hand; all where you do not say.', 'crimped-butt-splice')).check(z.maxLength(7)),
-  ),
-})
 
 /** Takes both spellings of a field and gives the job in its fixed units. A Standard Schema. */
 export const repairJobSchema = z.pipe(z.transform(canonicalSpelling), repairJobShape)

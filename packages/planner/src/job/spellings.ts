@@ -1,52 +1,55 @@
 import { parseQuantity, QuantityError, type QuantityKind } from '@strandwise/working/quantity'
+import type * as z from 'zod/mini'
+import { elementOf, fieldsOf, kindsOf, metaOf } from './fieldAt.ts'
+import { repairJobShape } from './repairJobShape.ts'
+
+type Schema = z.core.$ZodType
 
 /** A field that may be written with its unit in the value: `currentA: 4.2` or `current: "4.2 A"`. */
-interface TwoSpellings {
+export interface TwoSpellings {
   readonly fixed: string
   readonly written: string
   readonly kind: QuantityKind
 }
 
-const suffixKinds: readonly (readonly [string, QuantityKind])[] = [
-  ['KPerW', 'thermalResistanceKPerW'],
-  ['MPerS', 'speedMPerS'],
-  ['Mm2', 'areaMm2'],
-  ['Ohm', 'resistanceOhm'],
-  ['Mm', 'lengthMm'],
-  ['M', 'lengthM'],
-  ['C', 'temperatureC'],
-  ['A', 'currentA'],
-  ['V', 'voltageV'],
-  ['W', 'powerW'],
-  ['S', 'timeS'],
-]
-
 /** inrushA and inrushS would both be "inrush": the time is written inrushTime. */
 const exceptions: Readonly<Record<string, string>> = { inrushS: 'inrushTime' }
 
-const inGroup: Readonly<Record<string, readonly string[]>> = {
-  circuit: ['supplyV', 'allowedDropV', 'sourceResistanceOhm', 'prospectiveCurrentA', 'fuseA', 'fuseDistanceM'],
-  load: ['currentA', 'powerW', 'resistanceOhm', 'inrushA', 'inrushS', 'stallA', 'onS', 'offS'],
-  wire: ['areaMm2', 'strandDiameterMm', 'insulationThicknessMm', 'outsideDiameterMm', 'outLengthM', 'returnLengthM', 'bundleOutsideMm'],
-  terminal: ['ratedCurrentA', 'ratedAmbientC', 'limitC', 'acceptsMm2', 'housingHoleMm', 'sealInsideMm'],
-  damage: ['fromTerminationMm', 'discolouredMm', 'slackMm'],
-  surroundings: ['ambientC', 'hottestC', 'coldestC'],
-  readings: ['leadOhm', 'leadUncertaintyOhm', 'currentA'],
-  tools: ['powerW', 'setC', 'tipWidthMm', 'tipResistanceKPerW', 'contactResistanceKPerW', 'airC', 'airSpeedMPerS', 'nozzleMm'],
-  tube: ['suppliedInsideMm', 'recoveredInsideMm', 'recoveredWallMm', 'adhesiveWallMm'],
-  sleeves: ['suppliedInsideMm', 'recoveredInsideMm', 'recoveredWallMm', 'adhesiveWallMm'],
+/** A kind's own unit ends its name, and so the names of its fields: areaMm2, ratedCurrentA. */
+const unitAtEnd = (kind: QuantityKind): string => /[A-Z].*$/.exec(kind.replace(/^(?:temperatureDifference|thermalResistance)/, ''))?.[0] ?? ''
+
+/** The fields of a group, or of every kind of a union. */
+const allFields = (group: Schema): readonly (readonly [string, Schema])[] => {
+  const kinds = kindsOf(group)
+  const shapes = kinds.length === 0 ? [fieldsOf(group)] : kinds.map((kind) => fieldsOf(group, kind))
+  return [...new Map(shapes.flatMap((shape) => Object.entries(shape)))]
 }
 
-function spellingsOf(fixed: string): TwoSpellings {
-  const found = suffixKinds.find(([suffix]) => fixed.endsWith(suffix))
-  if (found === undefined) throw new Error(`no unit at the end of ${fixed}`)
-  return { fixed, written: exceptions[fixed] ?? fixed.slice(0, -found[0].length), kind: found[1] }
+/** The two spellings of each field with a unit, in a group of the job. */
+function spellingsIn(group: Schema): readonly TwoSpellings[] {
+  return allFields(group).flatMap(([fixed, schema]) => {
+    const kind = metaOf(schema)?.kind
+    if (kind === undefined) return []
+    return { fixed, written: exceptions[fixed] ?? fixed.slice(0, -unitAtEnd(kind).length), kind }
+  })
 }
 
-/** Group of the job to its fields with two spellings. The form and the JSON Schema read it too. */
+/** Group of the job to its fields with two spellings; a sleeve inside a group goes by `tube`. */
 export const twoSpellings: Readonly<Record<string, readonly TwoSpellings[]>> = Object.fromEntries(
-  Object.entries(inGroup).map(([group, fields]) => [group, fields.map(spellingsOf)]),
+  [...Object.entries(fieldsOf(repairJobShape)), ...Object.entries(fieldsOf(fieldsOf(repairJobShape).solderSleeve ?? repairJobShape))].flatMap(
+    ([name, schema]) => {
+      const found = spellingsIn(elementOf(schema) ?? schema)
+      return found.length === 0 ? [] : [[name, found]]
+    },
+  ),
 )
+
+/** The kind of a reading's value, by the kind of the reading. */
+function readingQuantity(kind: unknown): QuantityKind {
+  if (kind === 'current') return 'currentA'
+  if (kind === 'temperature') return 'temperatureC'
+  return kind === 'drop' || kind === 'voltage' ? 'voltageV' : 'resistanceOhm'
+}
 
 interface SpellingIssue {
   readonly path: readonly (string | number)[]
@@ -80,7 +83,7 @@ function ends(value: unknown, kind: QuantityKind, path: readonly (string | numbe
 }
 
 function group(name: string, value: unknown, path: readonly (string | number)[], issues: SpellingIssue[]): unknown {
-  // A list in a list is nothing that a job has: it is left for the schema to refuse.
+  // A job has no list in a list: the schema refuses it.
   if (Array.isArray(value)) return value.map((item, index) => (isPlain(item) ? group(name, item, [...path, index], issues) : item))
   if (!isPlain(value)) return value
   const result: Record<string, unknown> = Object.create(null)
@@ -91,9 +94,11 @@ function group(name: string, value: unknown, path: readonly (string | number)[],
     if (Object.hasOwn(value, fixed)) issues.push({ path: [...path, written], value: value[written], allowed: `one spelling: ${fixed} or ${written}, not both` })
     else result[fixed] = ends(value[written], kind, [...path, written], issues)
   }
-  if (name === 'readings' && typeof value.value === 'string') {
-    const ohms = value.kind === 'resistance' || value.kind === 'four-wire'
-    result.value = read(value.value, ohms ? 'resistanceOhm' : 'voltageV', [...path, 'value'], issues)
+  if (name === 'readings') {
+    const kind = readingQuantity(value.kind)
+    if (typeof value.value === 'string') result.value = read(value.value, kind, [...path, 'value'], issues)
+    const step = kind === 'temperatureC' ? 'temperatureDifferenceK' : kind
+    if (typeof value.resolution === 'string') result.resolution = read(value.resolution, step, [...path, 'resolution'], issues)
   }
   if (name === 'solderSleeve') result.tube = group('tube', value.tube, [...path, 'tube'], issues)
   return { ...result }

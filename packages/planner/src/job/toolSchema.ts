@@ -1,6 +1,11 @@
 import * as z from 'zod/mini'
 import { choice, quantity, text } from './fields.ts'
 
+const stubMm = () =>
+  z.exactOptional(
+    quantity('lengthMm', { from: 0, to: 100 }, 'Bare stub', 'Bare wire between solder and insulation; one outside diameter where you do not say.', 3),
+  )
+
 const ironSchema = z.strictObject({
   name: text('Name', 'What you call the tool.', 'bench iron', 80),
   kind: z.literal('iron'),
@@ -14,6 +19,10 @@ const ironSchema = z.strictObject({
   contactResistanceKPerW: z.exactOptional(
     quantity('thermalResistanceKPerW', { from: 0.01, to: 1000 }, 'Contact resistance', 'From the working face into the joint, where it is known.', 3),
   ),
+  clipMm: z.exactOptional(
+    quantity('lengthMm', { from: 0, to: 500 }, 'Clip', 'Distance from the solder to a metal clip on the wire that takes heat off, where you use one.', 2),
+  ),
+  stubMm: stubMm(),
 })
 
 const hotAirSchema = z.strictObject({
@@ -22,6 +31,7 @@ const hotAirSchema = z.strictObject({
   airC: quantity('temperatureC', { from: 50, to: 800 }, 'Air temperature', 'At the joint, not at the dial.', 260),
   airSpeedMPerS: z.exactOptional(quantity('speedMPerS', { from: 0.1, to: 60 }, 'Air speed', 'At the joint; 5 m/s is assumed where you do not say.', 5)),
   nozzleMm: z.exactOptional(quantity('lengthMm', { from: 0.1, to: 100 }, 'Nozzle', 'Width of the stream at the joint.', 20)),
+  stubMm: stubMm(),
 })
 
 export const toolSchema = z.discriminatedUnion('kind', [ironSchema, hotAirSchema])

@@ -1,9 +1,7 @@
 import { awgToAreaMm2, DomainError, formatAwg, iec60228, iso6722, parseAwg, saeJ1128 } from '@strandwise/core'
 import { parseQuantity, QuantityError } from '@strandwise/working/quantity'
 import type { RepairJob } from './repairJob.ts'
-
-/** Metal section of a wire in a job, given or read from its size: from 40 AWG to the thickest cable that one person joins. */
-export const areaRange = { from: 0.005, to: 300 }
+import { areaRange } from './wireSchema.ts'
 
 export interface WireSize {
   readonly areaMm2: number

@@ -39,6 +39,7 @@ export const methodNames = [
   'new-crimped-terminal',
   'replace-the-run',
 ] as const
+/** Along the circuit, in the order of the current. */
 export const places = [
   'source+',
   'fuse-in',
@@ -52,5 +53,9 @@ export const places = [
   'return-joint',
   'source-',
 ] as const
-export const readingKinds = ['resistance', 'drop', 'four-wire', 'voltage'] as const
+export const readingKinds = ['resistance', 'drop', 'four-wire', 'voltage', 'insulation', 'current', 'temperature'] as const
+export const loadStates = ['on', 'off', 'unplugged'] as const
+export const damageKinds = ['broken', 'partly-broken', 'chafed', 'corroded', 'overheated', 'unknown'] as const
+export const fuseKinds = ['blade', 'bolt-down', 'cartridge', 'breaker'] as const
+export const terminalKinds = ['contact-in-housing', 'push-on', 'ring', 'fork', 'screw-clamp', 'spring-clamp', 'cable-lug'] as const
 export const wireStandards = ['AWG', 'SAE J1128', 'ISO 6722-1', 'IEC 60228'] as const

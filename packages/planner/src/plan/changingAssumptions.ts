@@ -33,7 +33,7 @@ const otherwise: Readonly<Record<string, Otherwise>> = {
     sections: (facts) => [methodSection(facts, methodOf(facts))],
   },
   'surroundings.hottestC': {
-    job: (job) => ({ ...job, surroundings: { ...job.surroundings, hottestC: Math.max(hotPlaceC, job.surroundings.ambientC) } }),
+    job: (job, facts) => ({ ...job, surroundings: { ...job.surroundings, hottestC: Math.max(hotPlaceC, facts.ambientC) } }),
     sections: (facts) => [wireSection(facts), jointSection(facts, methodOf(facts))],
   },
   'wire.material': {

@@ -45,7 +45,7 @@ export function cutBackFor(method: MethodName, facts: JobFacts): CutBack {
 
 export function slackInputs(method: MethodName, facts: JobFacts, cut: number) {
   return {
-    slackMm: facts.job.damage.slackMm,
+    slackMm: facts.slackMm,
     cutBackMm: cut,
     jointConsumesMm: jointConsumesMm(method, facts),
     // A new terminal on an inserted length needs one splice; an inserted length between two ends needs two.

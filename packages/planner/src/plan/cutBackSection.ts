@@ -44,7 +44,7 @@ export function cutBackSection(facts: JobFacts, method: MethodName, advised: Met
   draft.value('slack left', cut.leftMm, 'mm')
   if (method === 'replace-the-run') return draft.done()
   const intoJointMm = jointConsumesMm(method, facts)
-  const balance = `${mm(damage.slackMm)} of slack less ${mm(cut.cutBackMm)} cut back${intoJointMm > 0 ? ` and ${mm(intoJointMm)} that go into the joint` : ''} leaves ${mm(cut.leftMm)}`
+  const balance = `${mm(facts.slackMm)} of slack less ${mm(cut.cutBackMm)} cut back${intoJointMm > 0 ? ` and ${mm(intoJointMm)} that go into the joint` : ''} leaves ${mm(cut.leftMm)}`
   if (cut.insertMm > 0) {
     const insertMm = insertedMm(method, facts)
     draft.value('inserted length', insertMm, 'mm')

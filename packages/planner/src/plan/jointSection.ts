@@ -164,7 +164,7 @@ function solidusMargin(draft: SectionDraft, facts: JobFacts, method: MethodName,
       `${alloy} begins to melt at ${degrees(solidus)}: only ${Math.floor(margin)} K above the joint. ${unloadedK} K is the least for an unloaded joint.`,
       source,
     )
-  else if (margin < loadedK && facts.job.surroundings.vibration === 'strong')
+  else if (margin < loadedK && facts.vibration === 'strong')
     draft.say(
       'caution',
       `${alloy} begins to melt at ${degrees(solidus)}, ${Math.floor(margin)} K above the joint; a joint that is shaken wants ${loadedK} K.`,

@@ -16,7 +16,7 @@ const figureOf = (job: RepairJob, name: string): number | undefined =>
     .sections.flatMap((one) => one.values)
     .find((value) => value.name === name)?.value
 
-const { surroundings, damage, circuit, wire } = trailerTailLamp
+const { surroundings = {}, damage, circuit, wire } = trailerTailLamp
 
 describe('the steps', () => {
   test('with vapour about: aired before anything is switched, and nothing shrunk there', () => {

@@ -23,9 +23,8 @@ export function strainSection(facts: JobFacts, method: MethodName): PlanSection 
     rule('sr-bend-10d').source,
     rule('sr-splice-no-load').source,
   )
-  const shaken = facts.job.surroundings.vibration !== 'none'
-  if (soldered && shaken)
-    draft.say(facts.job.surroundings.vibration === 'strong' ? 'caution' : 'sound', rule('sr-solder-support').statement, rule('sr-solder-support').source)
+  const shaken = facts.vibration !== 'none'
+  if (soldered && shaken) draft.say(facts.vibration === 'strong' ? 'caution' : 'sound', rule('sr-solder-support').statement, rule('sr-solder-support').source)
   draft.say(
     'sound',
     splice ? rule('sr-ties-splice-ends').statement : rule('sr-first-tie-distance').statement,
@@ -33,7 +32,7 @@ export function strainSection(facts: JobFacts, method: MethodName): PlanSection 
   )
   if (facts.wet) {
     draft.say('sound', 'Let the lead hang in a drip loop below the plug, so that water drops off before it reaches the seal.', rule('cb-above-water').source)
-    if (facts.job.surroundings.location !== 'damp') draft.say('sound', rule('cb-above-water').statement, rule('cb-above-water').source)
+    if (facts.location !== 'damp') draft.say('sound', rule('cb-above-water').statement, rule('cb-above-water').source)
   }
   return draft.done()
 }
