@@ -1,25 +1,12 @@
-<<<<<<< HEAD
-import { type InsulationName, insulation, knownNominal, type MetalName, metal, type Provenance, type WireHeat } from '@strandwise/core'
-import { assumptionList } from '../job/assume.ts'
+import { type InsulationName, insulation, knownNominal, type MetalName, type MethodContext, metal, type Provenance, type WireHeat } from '@strandwise/core'
+import { assumptionList, quietly } from '../job/assume.ts'
 import { assumed } from '../job/assumed.ts'
 import type { PlanAssumption } from '../job/assumption.ts'
 import { loadCurrent } from '../job/loadCurrent.ts'
-import { hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from '../job/loop.ts'
-=======
-import { type InsulationName, insulation, knownNominal, type MetalName, type MethodContext, metal, type Provenance, type WireHeat } from '@strandwise/core'
->>>>>>> a5dd85c (Infer the job's type from its schema, and let a job say more)
+import { airNowC, hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from '../job/loop.ts'
 import type { RepairJob } from '../job/repairJob.ts'
 import { wireShape } from '../job/wireShape.ts'
 import { wireSize } from '../job/wireSize.ts'
-<<<<<<< HEAD
-=======
-import type { PlanAssumption } from '../plan/repairPlan.ts'
-import { assumptionList, quietly } from './assume.ts'
-import { assumed } from './assumed.ts'
-import { loadCurrent } from './loadCurrent.ts'
-import { airNowC, hottestAirC, metalOf, metreOhm, strandLay, wayBackM } from './loop.ts'
-import { wireShape } from './wireShape.ts'
->>>>>>> a5dd85c (Infer the job's type from its schema, and let a job say more)
 
 /** Everything the sections compute with: what the job says, and what is assumed where it is silent. */
 export interface JobFacts {
