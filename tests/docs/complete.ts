@@ -14,12 +14,13 @@ function covers(domainPath: string, leafPath: string): boolean {
 }
 
 /** The path of a leaf as docstrings and errors write it: fields of the one input object bare, else led by the parameter's name. */
-export function writtenPaths(entry: Entry): readonly { readonly path: string; readonly kind: string; readonly listed: boolean }[] {
+export function writtenPaths(entry: Entry): readonly { readonly path: string; readonly kind: string; readonly listed: boolean; readonly optional: boolean }[] {
   return entry.parameters.flatMap(({ name, leaves }) =>
     leaves.map((leaf) => ({
       path: entry.parameters.length === 1 && leaf.path !== '' && !/^\d/.test(leaf.path) ? leaf.path : leaf.path === '' ? name : `${name}.${leaf.path}`,
       kind: leaf.kind,
       listed: leaf.choices !== undefined,
+      optional: leaf.optional,
     })),
   )
 }

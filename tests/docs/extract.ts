@@ -20,6 +20,8 @@ export interface Entry {
   readonly place: string
   readonly doc: Docstring
   readonly parameters: readonly Parameter[]
+  /** The numbers and words of what it returns. */
+  readonly results: readonly Leaf[]
 }
 
 export const packages = ['core', 'working', 'planner'] as const
@@ -87,6 +89,7 @@ export function entriesOf(program: ts.Program): readonly Entry[] {
             optional: isOptional(parameter),
             leaves: leavesOf(checker, checker.getTypeOfSymbol(parameter)),
           })),
+          results: signatures[0] === undefined ? [] : leavesOf(checker, signatures[0].getReturnType()),
         },
       ]
     })

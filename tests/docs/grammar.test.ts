@@ -30,6 +30,7 @@ const entry = (comment: string, more: Partial<Entry> = {}): Entry => ({
   kind: 'function',
   place: 'packages/core/src/conductor/resistance.ts:1',
   doc: parseDocstring(comment),
+  results: [{ path: '', kind: 'number', optional: false }],
   parameters: [
     {
       name: 'i',

@@ -25,6 +25,8 @@ export interface Domain {
 
 export interface Docstring {
   readonly sentence: string
+  /** The paragraphs behind it: what is assumed and left out. */
+  readonly remarks: readonly string[]
   readonly equations: readonly string[]
   readonly symbols: readonly SymbolLine[]
   readonly domains: readonly DomainLine[]
@@ -116,8 +118,10 @@ export function parseDocstring(comment: string): Docstring {
     else if (tag === 'source') found.source.push(oneLine(text))
     else problems.push(`@${tag} is no tag of ours`)
   }
+  const [sentence = '', ...remarks] = head.split(/\n\s*\n/).map(oneLine)
   return {
-    sentence: oneLine(head.split(/\n\s*\n/)[0] as string),
+    sentence,
+    remarks: remarks.filter((remark) => remark !== ''),
     equations: found.equation,
     symbols: found.symbol,
     domains: found.domain,

@@ -5,8 +5,19 @@ import { Stryker } from '@stryker-mutator/core'
 import { entries } from '../docs/entries.ts'
 import { isTest } from '../repository/source.ts'
 import { root } from '../repository/tree.ts'
-import { judge, type Mutant } from './equivalent.ts'
 import { type PartResult, sourcesHash } from './results.ts'
+
+/** What is read of a mutant. */
+interface Mutant {
+  readonly status: string
+  readonly mutatorName: string
+  readonly replacement: string
+  readonly fileName: string
+  readonly location: {
+    readonly start: { readonly line: number; readonly column: number }
+    readonly end: { readonly line: number; readonly column: number }
+  }
+}
 
 /** Rooms whose code decides something; tables, materials and rules are data, which the tests of data and the references check. */
 const data = new Set(['materials', 'rules'])
@@ -141,20 +152,14 @@ function summary(room: string, mutants: readonly Mutant[]): PartResult {
   const caught = count('Killed', 'Timeout')
   const alive = mutants.filter(isAlive)
   const score = (100 * caught) / Math.max(1, caught + alive.length)
-  const { judged, unmatched } = judge(room, alive)
-  // Those that no reason is known for come first.
-  const sorted = [...judged].sort((a, b) => Number(a.reason !== null) - Number(b.reason !== null))
-  const lines = sorted.slice(0, shown).map(({ mutant: { fileName, location, mutatorName, replacement, status }, reason }) => {
+  const lines = alive.slice(0, shown).map(({ fileName, location, mutatorName, replacement, status }) => {
     const change = `\`${replacement.replace(/\s+/g, ' ').slice(0, 80)}\``
-    return `- ${fileName}:${location.start.line} ${mutatorName}${status === 'NoCoverage' ? ' (no test comes here)' : ''}: ${change}${reason === null ? '' : `. ${reason}`}`
+    return `- ${fileName}:${location.start.line} ${mutatorName}${status === 'NoCoverage' ? ' (no test comes here)' : ''}: ${change}`
   })
   const details = [
-    `${caught} caught, ${alive.length} alive (${judged.filter(({ reason }) => reason !== null).length} of them for a reason that is known), ${count('Ignored')} left out (words, and values computed once), ${count('CompileError', 'RuntimeError')} that don't run.`,
+    `${caught} caught, ${alive.length} alive, ${count('Ignored')} left out (words, and values computed once), ${count('CompileError', 'RuntimeError')} that don't run.`,
     lines.join('\n'),
     alive.length > shown ? `and ${alive.length - shown} more` : '',
-    unmatched.length > 0
-      ? `Reasons for which no mutant lives any more:\n\n${unmatched.map(({ file, line, replacement }) => `- ${file}, \`${line}\`: \`${replacement}\``).join('\n')}`
-      : '',
   ]
   return {
     ok: score >= least(room) && mutants.length > 0,

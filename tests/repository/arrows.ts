@@ -24,6 +24,9 @@ export const roomOrder = [
   'suitability',
 ] as const
 
+/** What the site reads while it is built: the published figures, and the docstrings as data. */
+const readWhileBuilding = /^(references|tests\/docs)\//
+
 const packageOf = (path: string): string | undefined => /^(?:packages\/)?(core|working|planner|site)\//.exec(path)?.[1]
 const roomOf = (path: string): string | undefined => /^packages\/core\/src\/([^/]+)\//.exec(path)?.[1]
 const rank = (order: readonly string[], name: string): number => order.indexOf(name)
@@ -64,9 +67,7 @@ export function packageArrows(files: readonly TreeFile[]): readonly Finding[] {
         continue
       }
       if (other === undefined) {
-        // The site reads the figures of references/ while it is built; they are not shipped.
-        const readsFigures = own === 'site' && target.startsWith('references/')
-        if (!isTest(file.path) && !readsFigures)
+        if (!isTest(file.path) && !(own === 'site' && readWhileBuilding.test(target)))
           findings.push({
             path: file.path,
             line,
@@ -120,37 +121,5 @@ export function roomArrows(files: readonly TreeFile[]): readonly Finding[] {
       }
     }
   }
-  return findings
-}
-
-/** Circles of files that import each other, each told once. */
-export function importCircles(files: readonly TreeFile[]): readonly Finding[] {
-  const sources = files.filter(({ path }) => isPackageSource(path) && !isTest(path))
-  const known = new Set(sources.map(({ path }) => path))
-  const edges = new Map(
-    sources.map((file) => [
-      file.path,
-      importsOf(file)
-        .flatMap(({ specifier }) => targetOf(file.path, specifier) ?? [])
-        .filter((path) => known.has(path)),
-    ]),
-  )
-  const findings: Finding[] = []
-  const done = new Set<string>()
-  const visit = (path: string, trail: readonly string[]): void => {
-    const start = trail.indexOf(path)
-    if (start !== -1) {
-      findings.push({
-        path,
-        found: `a circle of imports: ${[...trail.slice(start), path].join(' -> ')}`,
-        instead: 'move the shared part into a file that both import',
-      })
-      return
-    }
-    if (done.has(path)) return
-    for (const next of edges.get(path) ?? []) visit(next, [...trail, path])
-    done.add(path)
-  }
-  for (const path of edges.keys()) visit(path, [])
   return findings
 }

@@ -26,6 +26,7 @@ describe('random calls', () => {
     kind: 'function',
     place: 'f.ts:1',
     doc: parseDocstring('/**\n * A sentence.\n * @domain areaMm2: above 0\n * @domain optional turns: whole from 1 to 9\n */'),
+    results: [],
     parameters: [
       {
         name: 'i',

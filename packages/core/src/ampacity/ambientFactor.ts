@@ -3,6 +3,8 @@ import { DomainError, requireTemperature } from '../errors/index.ts'
 /**
  * Gives the share of a tabulated current that a wire keeps in air hotter or colder than the table's.
  *
+ * The heat goes with the rise; a table of a code comes before it.
+ *
  * @equation F = sqrt((Tl - Ta)/(Tl - Tr))
  * @symbol Tl - limitC - C - temperature limit of the insulation
  * @symbol Ta - ambientC - C - temperature of the air

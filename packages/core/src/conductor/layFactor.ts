@@ -4,6 +4,8 @@ import type { MaterialValue } from '../materials/index.ts'
 /**
  * How much longer the strands of one layer are than the wire: its resistance and its mass grow by the same factor.
  *
+ * One layer of strands.
+ *
  * @equation K = sqrt(1 + (pi d/p)^2)
  * @symbol d - layerDiameterMm - mm - diameter of the helix through the centres of the layer's strands; 0 for the straight core
  * @symbol p - pitchMm - mm - length of wire for one turn
@@ -13,7 +15,7 @@ import type { MaterialValue } from '../materials/index.ts'
  * @throws DomainError outside the domain
  * @example
  * layFactor({ layerDiameterMm: 1, pitchMm: 16 }) // 1.0191
- * @source geometry of a helix
+ * @source derived: geometry of a helix
  */
 export function layFactor(i: { readonly layerDiameterMm: number; readonly pitchMm: number }): number {
   requireNotNegative('layerDiameterMm', i.layerDiameterMm)

@@ -8,6 +8,8 @@ const bunchedDiameters = 1.155
 /**
  * Metal area of a stranded conductor.
  *
+ * Voids between the strands do not count.
+ *
  * @equation A = n * pi/4 * d^2
  * @symbol n - strandCount - 1 - number of strands
  * @symbol d - strandDiameterMm - mm - diameter of one strand
@@ -17,7 +19,7 @@ const bunchedDiameters = 1.155
  * @throws DomainError outside the domain
  * @example
  * strandedAreaMm2({ strandCount: 16, strandDiameterMm: 0.2 }) // 0.50265
- * @source geometry
+ * @source derived: geometry
  */
 export function strandedAreaMm2(i: { readonly strandCount: number; readonly strandDiameterMm: number }): number {
   requireWhole('strandCount', i.strandCount, 1)

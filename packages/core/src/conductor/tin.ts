@@ -7,6 +7,8 @@ const mm2PerM2 = 1e6
 /**
  * Area of the tin on the strands of a conductor: what a strand measures across less what is copper.
  *
+ * An even coat on round strands.
+ *
  * @equation A = n pi (d - t) t
  * @symbol n - strandCount - 1 - number of strands
  * @symbol d - strandDiameterMm - mm - diameter of one strand over its tin
@@ -18,7 +20,7 @@ const mm2PerM2 = 1e6
  * @throws DomainError outside the domain, and for tin thicker than the strand's radius
  * @example
  * tinAreaMm2({ strandCount: 19, strandDiameterMm: 0.25, tinThicknessMm: 0.002 }) // 0.029606
- * @source geometry
+ * @source derived: geometry
  */
 export function tinAreaMm2(i: { readonly strandCount: number; readonly strandDiameterMm: number; readonly tinThicknessMm: number }): number {
   requireWhole('strandCount', i.strandCount, 1)

@@ -14,7 +14,7 @@ import { DomainError, requirePositive } from '../errors/index.ts'
  * @throws DomainError outside the domain, and where the crimped area is above the loose one
  * @example
  * compressionFraction({ looseAreaMm2: 1, crimpedAreaMm2: 0.82 }) // 0.18
- * @source definition, as crimp makers use it; 0.15 to 0.20 is common practice on copper
+ * @source derived: definition, as crimp makers use it; 0.15 to 0.20 is common practice on copper
  */
 export function compressionFraction(i: { readonly looseAreaMm2: number; readonly crimpedAreaMm2: number }): number {
   const loose = requirePositive('looseAreaMm2', i.looseAreaMm2)

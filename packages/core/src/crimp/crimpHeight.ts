@@ -11,7 +11,7 @@ import { crimpDefaults } from './crimpDefaults.ts'
  * @symbol A_b - barrelMetalAreaMm2 - mm2 - section of the barrel's own metal
  * @symbol c - compressionFraction - 1 - share of the strands' area that is squeezed out
  * @symbol w - crimpWidthMm - mm - width of the crimped section
- * @symbol s - shapeFactor - 1 - area of the section over width times height
+ * @symbol s - shapeFactor else crimpDefaults.shapeFactor - 1 - area of the section over width times height
  * @symbol h - result - mm - height of the crimped section
  * @domain conductorAreaMm2: above 0
  * @domain barrelMetalAreaMm2: at least 0
@@ -21,7 +21,7 @@ import { crimpDefaults } from './crimpDefaults.ts'
  * @throws DomainError outside the domain
  * @example
  * crimpHeightMm({ conductorAreaMm2: 1, barrelMetalAreaMm2: 1.6, compressionFraction: 0.18, crimpWidthMm: 1.8, shapeFactor: 0.9 }) // 1.49383
- * @source conservation of the barrel's section, and the definition of the compression
+ * @source derived: conservation of the barrel's section, and the definition of the compression
  */
 export function crimpHeightMm(i: {
   readonly conductorAreaMm2: number

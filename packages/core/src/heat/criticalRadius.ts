@@ -3,6 +3,8 @@ import { requireFiniteResult, requirePositive } from '../errors/index.ts'
 /**
  * Gives the outside radius below which more insulation cools a wire better.
  *
+ * The film coefficient is taken as the same at every radius.
+ *
  * @equation r_c = k/h
  * @symbol k - insulationConductivityWPerMK - W/(m K) - conductivity of the insulation
  * @symbol h - filmWPerM2K - W/(m2 K) - film coefficient at the surface

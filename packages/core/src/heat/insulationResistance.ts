@@ -3,6 +3,8 @@ import { DomainError, requireFiniteResult, requirePositive } from '../errors/ind
 /**
  * Gives the thermal resistance of a metre of round insulation, from the conductor to its outside.
  *
+ * Heat flows straight outwards.
+ *
  * @equation R = ln(D/d)/(2 pi k)
  * @symbol d - conductorDiameterMm - mm - inside diameter of the wall
  * @symbol D - outsideDiameterMm - mm - outside diameter of the wall, at least the inside one

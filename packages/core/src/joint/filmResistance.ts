@@ -6,6 +6,8 @@ const mm2PerM2 = 1e6
 /**
  * Resistance of a tarnish film over the area at which two faces really touch.
  *
+ * An even film over the area that touches.
+ *
  * @equation R_f = sigma/A
  * @symbol sigma - filmOhmM2 - ohm m2 - resistance of a unit of area of the film
  * @symbol A - areaMm2 - mm2 - area that touches, far below the area that seems to

@@ -11,7 +11,7 @@ import { mmPerM } from './lapPair.ts'
  * @symbol w - bondWidthMm - mm - width of the bond across the overlap: good fillet, not the wire's diameter
  * @symbol s - layerMm - mm - thickness of the layer between the conductors
  * @symbol rho_s - layerOhmM - ohm m - resistivity of the layer
- * @symbol rho_c - filmOhmM2 - ohm m2 - specific resistance of the film
+ * @symbol rho_c - filmOhmM2 else lapDefaults.filmOhmM2 - ohm m2 - specific resistance of the film
  * @symbol g - result - S/m - conductance per metre of overlap
  * @domain bondWidthMm: above 0
  * @domain layerMm: at least 0

@@ -3,6 +3,8 @@ import { requireFiniteResult, requirePositive } from '../errors/index.ts'
 /**
  * Shear-lag coefficient of a lap: one over it is the length over which the solder takes the pull from one conductor to the other.
  *
+ * Elastic: the solder does not yield or creep.
+ *
  * @equation m = sqrt(G w/s (1/(E1 A1) + 1/(E2 A2)))
  * @symbol G - shearModulusMPa - MPa - shear modulus of the solder
  * @symbol w - bondWidthMm - mm - width of the bond across the lap

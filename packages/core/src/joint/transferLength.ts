@@ -4,6 +4,8 @@ import { couplingPerM, mmPerM, requireConductors, smallestNormal } from './lapPa
 /**
  * Length over which the current goes from one conductor to the other: an overlap of a few of them is as good as any longer one.
  *
+ * One-dimensional: a lower bound where overlap or transfer length is below one wire diameter.
+ *
  * @equation L_T = 1/sqrt(g (r1 + r2))
  * @symbol r1 - conductorsOhmPerM.0 - ohm/m - first conductor
  * @symbol r2 - conductorsOhmPerM.1 - ohm/m - second conductor
@@ -15,7 +17,7 @@ import { couplingPerM, mmPerM, requireConductors, smallestNormal } from './lapPa
  * @throws DomainError outside the domain, and where both conductors are perfect: the transfer length is then endless
  * @example
  * transferLengthMm({ conductorsOhmPerM: [0.0172, 0.0172], interfaceSPerM: 66666666.7 }) // 0.66034
- * @source derived with lapJointResistanceOhm; transfer length of a contact, Berger 1972 (from memory)
+ * @source derived: two conductors coupled by a conductance per length, as in lapJointResistanceOhm
  */
 export function transferLengthMm(i: { readonly conductorsOhmPerM: readonly [number, number]; readonly interfaceSPerM: number }): number {
   const pair = i.conductorsOhmPerM

@@ -16,7 +16,7 @@ import { DomainError, requireFiniteResult, requireNotNegative, requirePositive }
  * @throws DomainError outside the domain, and where nothing limits the current
  * @example
  * prospectiveCurrentA({ supplyV: 12, sourceOhm: 0.01, loopOhm: 0.11 }) // 100
- * @source Ohm's law
+ * @source derived: Ohm's law
  */
 export function prospectiveCurrentA(i: { readonly supplyV: number; readonly sourceOhm: number; readonly loopOhm: number }): number {
   const V = requirePositive('supplyV', i.supplyV)

@@ -13,7 +13,7 @@ const source = 'a terminal heats with the square of its current'
  * @symbol T_r - ratedAmbientC - C - ambient at which it is rated
  * @symbol T_l - limitC - C - highest temperature of the terminal
  * @symbol T_a - ambientC - C - ambient where it works
- * @symbol k - reserveFactor - 1 - share of the law that is used; 0.8 turns a measured curve into a derating curve
+ * @symbol k - reserveFactor else protectionDefaults.reserveFactor - 1 - share of the law that is used; 0.8 turns a measured curve into a derating curve
  * @symbol I - result - A - current that the terminal may carry there
  * @domain ratedCurrentA: at least 0
  * @domain ratedAmbientC: above -273.15

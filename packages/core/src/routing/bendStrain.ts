@@ -14,7 +14,7 @@ import { requireNotNegative, requirePositive } from '../errors/index.ts'
  * @throws DomainError outside the domain
  * @example
  * bendStrain({ strandDiameterMm: 0.3, bendRadiusMm: 15 }) // 0.009901
- * @source geometry of a round bent to a circle
+ * @source derived: geometry of a round bent to a circle
  */
 export function bendStrain(i: { readonly strandDiameterMm: number; readonly bendRadiusMm: number }): number {
   const d = requirePositive('strandDiameterMm', i.strandDiameterMm)

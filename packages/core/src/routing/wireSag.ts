@@ -12,7 +12,7 @@ const mmPerM = 1000
  *
  * @equation s = m g L^2/(8 T)
  * @symbol m - massKgPerM - kg/m - mass per length, insulation and all
- * @symbol g - standard gravity - m/s2 - 9.80665
+ * @symbol g - standardGravityMPerS2 - m/s2 - standard gravity
  * @symbol L - spanMm - mm - distance between the ties, both at one height
  * @symbol T - pullN - N - level part of the pull, at least the weight of the wire between the ties
  * @symbol s - result - mm - sag in the middle, at most an eighth of the span

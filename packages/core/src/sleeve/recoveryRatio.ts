@@ -3,6 +3,8 @@ import { DomainError, requireFiniteResult, requirePositive } from '../errors/ind
 /**
  * How many times narrower a heat-shrink tube becomes when nothing stops it: the "2" of a 2:1 tube.
  *
+ * Free recovery: nothing inside holds the sleeve open.
+ *
  * @equation n = ID_e/ID_r
  * @symbol ID_e - suppliedInsideMm - mm - inside as supplied, expanded
  * @symbol ID_r - recoveredInsideMm - mm - inside after free recovery, at most the supplied

@@ -11,6 +11,8 @@ export const lapOverlapDiameters = {
 /**
  * Gives the overlap at which a soldered lap holds as much as its conductor for a short time; no lap carries a sustained load.
  *
+ * Pulled once: no lap carries a sustained load.
+ *
  * @equation L = S sigma A/(tau w)
  * @symbol S - safetyFactor - 1 - how much stronger the lap is to be than the conductor
  * @symbol sigma - tensileMPa - MPa - tensile strength of the conductor
@@ -26,7 +28,7 @@ export const lapOverlapDiameters = {
  * @throws DomainError outside the domain
  * @example
  * lapLengthForStrengthMm({ tensileMPa: 220, areaMm2: 1, shearMPa: 30, safetyFactor: 1, bondWidthMm: 1 }) // 7.3333
- * @source derived from equal forces: a uniform shear stress over the bond; its ends bear more (shear lag)
+ * @source derived: from equal forces: a uniform shear stress over the bond; its ends bear more (shear lag)
  */
 export function lapLengthForStrengthMm(i: {
   readonly tensileMPa: number

@@ -9,10 +9,12 @@ export const solderWireDefaults = {
 /**
  * Gives the length of solder wire to feed for a volume of solder.
  *
+ * What drips or stays on the tip comes on top.
+ *
  * @equation l = 4 V/(pi d^2 (1 - f))
  * @symbol V - volumeMm3 - mm3 - solder that the joint takes
  * @symbol d - wireDiameterMm - mm - diameter of the solder wire
- * @symbol f - fluxVolumeFraction - 1 - share of flux in the wire, by volume
+ * @symbol f - fluxVolumeFraction else solderWireDefaults.fluxVolumeFraction - 1 - share of flux in the wire, by volume
  * @symbol l - result - mm - length to feed
  * @domain volumeMm3: above 0
  * @domain wireDiameterMm: above 0
@@ -20,7 +22,7 @@ export const solderWireDefaults = {
  * @throws DomainError outside the domain
  * @example
  * solderWireLengthMm({ volumeMm3: 5, wireDiameterMm: 1, fluxVolumeFraction: 0.1 }) // 7.0736
- * @source plane geometry
+ * @source derived: plane geometry
  */
 export function solderWireLengthMm(i: { readonly volumeMm3: number; readonly wireDiameterMm: number; readonly fluxVolumeFraction?: number }): number {
   const V = requirePositive('volumeMm3', i.volumeMm3)

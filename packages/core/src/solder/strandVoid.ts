@@ -3,6 +3,8 @@ import { requireBetween, requirePositive } from '../errors/index.ts'
 /**
  * Gives the gaps between the strands of a conductor, which solder fills when it wicks along them.
  *
+ * A round conductor.
+ *
  * @equation A_v = pi d^2/4 - A
  * @symbol d - diameterMm - mm - across the bare conductor
  * @symbol A - areaMm2 - mm2 - area of its metal
@@ -12,7 +14,7 @@ import { requireBetween, requirePositive } from '../errors/index.ts'
  * @throws DomainError outside the domain; a conductor is at least as wide as its metal in one piece
  * @example
  * strandVoidMm2({ areaMm2: 1, diameterMm: 1.3 }) // 0.32732
- * @source plane geometry
+ * @source derived: plane geometry
  */
 export function strandVoidMm2(i: { readonly areaMm2: number; readonly diameterMm: number }): number {
   const A = requirePositive('areaMm2', i.areaMm2)

@@ -1,4 +1,0 @@
-import { galvanicDifferenceVFormula } from './galvanicDifferenceV.ts'
-
-/** Every formula of the room suitability. */
-export const suitabilityFormulas = [galvanicDifferenceVFormula] as const
