@@ -19,7 +19,10 @@ interface Variation {
 function variationOf(entry: Entry, line: DomainLine): Variation | undefined {
   const names = entry.parameters.map(({ name }) => name)
   const bases = entry.doc.examples.map((code) => evaluate(parseExample(code).argumentsText, scope))
-  const given = bases.find((base) => JSON.stringify(withValue(base, names, line.path, undefined)) !== JSON.stringify(base))
+  const given = bases.find((base) => {
+    const without = withValue(base, names, line.path, undefined)
+    return without !== undefined && JSON.stringify(without) !== JSON.stringify(base)
+  })
   const base = given ?? bases.find((one) => withValue(one, names, line.path, 1) !== undefined)
   return base === undefined ? undefined : { line, inputs: (value) => withValue(base, names, line.path, value) }
 }

@@ -1,7 +1,7 @@
 import type { HeatJointInput, HeatJointResult, HotAirTool } from './heatJointTypes.ts'
 import type { HeatModel } from './heatModel.ts'
 import { runHeatModel } from './heatResult.ts'
-import { readHeatJoint } from './readHeatJoint.ts'
+import { type Reading, readHeatJoint } from './readHeatJoint.ts'
 import { readTube, type SolderSleeveTube } from './readTube.ts'
 
 /** What became of the sleeve, and which of its parts failed first. */
@@ -99,8 +99,13 @@ export interface HeatSolderSleeveResult extends HeatJointResult {
 export function heatSolderSleeve(i: HeatJointInput & { readonly tool: HotAirTool; readonly tube: SolderSleeveTube }): HeatSolderSleeveResult
 export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSleeveTube }): HeatSolderSleeveResult
 export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSleeveTube }): HeatSolderSleeveResult {
-  const open = readHeatJoint(i, { stubsInOpen: false })
-  const model: HeatModel = { ...open, source: readTube(i, open) }
+  return solderSleeveAt(i, {})
+}
+
+/** The sleeve with what is unknown of the stream moved. */
+export function solderSleeveAt(i: HeatJointInput & { readonly tube: SolderSleeveTube }, reading: Reading): HeatSolderSleeveResult {
+  const open = readHeatJoint(i, { ...reading, stubsInOpen: false })
+  const model: HeatModel = { ...open, source: readTube(i, open, reading.streamFactor ?? 1) }
   const { result, record } = runHeatModel(model)
   const wettedAtS = record.wettedAtS ?? Infinity
   const spoiled = record.limitAtS.some((at) => at < wettedAtS)

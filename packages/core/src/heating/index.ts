@@ -6,3 +6,16 @@ export { heatJointDefaults } from './heatJointDefaults.ts'
 export type { AlloyValues, HeatChange, HeatJointInput, HeatJointResult, HeatSide, HotAirTool, Tool } from './heatJointTypes.ts'
 export { type HeatSolderSleeveResult, heatSolderSleeve } from './heatSolderSleeve.ts'
 export { type SolderSleeveTube, solderSleeveDefaults } from './readTube.ts'
+export { type TipContact, tipContactDefaults, tipContactKPerW } from './tipContact.ts'
+export { heatVerdict } from './verdict/heatVerdict.ts'
+export {
+  type HeatCode,
+  type HeatEnd,
+  type HeatEndName,
+  type HeatFinding,
+  type HeatJudgement,
+  type HeatMove,
+  type HeatVerdict,
+  type HeatVerdictInput,
+  heatVerdictDefaults,
+} from './verdict/verdictTypes.ts'

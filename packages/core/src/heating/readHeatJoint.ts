@@ -32,7 +32,7 @@ function sameWire(a: Wire, b: Wire): boolean {
 }
 
 /** How an input is read otherwise than as it stands. */
-interface Reading {
+export interface Reading {
   /** Scales an iron's contact resistance; 1 where absent. */
   readonly contactFactor?: number
   /** Scales every film coefficient of a stream; 1 where absent. */

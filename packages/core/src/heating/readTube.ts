@@ -33,7 +33,7 @@ export interface SolderSleeveTube {
 const beyondK = 1
 
 /** The tube over a joint that was read in the open, in SI units. */
-export function readTube(i: HeatJointInput & { readonly tube: SolderSleeveTube }, open: HeatModel): HeatTube {
+export function readTube(i: HeatJointInput & { readonly tube: SolderSleeveTube }, open: HeatModel, streamFactor = 1): HeatTube {
   const { tube, joint, tool, ambientC } = i
   // A caller without types may hand over an iron.
   if (tool.kind !== 'hot-air') throw new DomainError('tool.kind', tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
@@ -62,7 +62,7 @@ export function readTube(i: HeatJointInput & { readonly tube: SolderSleeveTube }
   return {
     kind: 'tube',
     airRiseK: tool.airC - ambientC,
-    film: readStream(tool, i, outsideM, 1),
+    film: readStream(tool, i, outsideM, streamFactor),
     stillFilmWPerM2K: open.filmWPerM2K,
     emissivity: open.emissivity,
     outsideM2: Math.PI * outsideM * lengthM,

@@ -39,51 +39,7 @@ import { type GivenLimits, readLimits } from './adviceLimits.ts'
  * @domain limits.alloy.high: from -273 to 3000
  * @domain limits.toolOffS.low: from 1e-9 to 1e7
  * @domain limits.toolOffS.high: from 1e-9 to 1e7
- * @domain ambientC: above -273.15 up to 3000
- * @domain tool.setC: above -273.15 up to 3000
- * @domain optional tool.maximumW: from 1e-6 to 1e6
- * @domain tool.tipResistanceKPerW: from 0 to 1e9
- * @domain tool.contactResistanceKPerW: from 1e-6 to 1e9
- * @domain optional tool.tipHeatCapacityJPerK: from 0 to 1e6
- * @domain tool.airC: above -273.15 up to 3000
- * @domain optional tool.airSpeedMPerS: from 0 to 1e4
- * @domain optional tool.filmWPerM2K: from 0 to 1e7
- * @domain optional tool.pressurePa: from 1 to 1e9
- * @domain optional tool.sweptMm: from 0 to 1e4
- * @domain optional tool.sweptFilmWPerM2K: from 0 to 1e7
- * @domain joint.lapMm: from 1e-3 to 1e4
- * @domain joint.diameterMm: from 1e-7 to 1e3
- * @domain optional joint.surfaceMm2: from 1e-9 to 1e8
- * @domain joint.solderMm3: from 0 to 1e7
- * @domain optional joint.filmWPerM2K: from 0 to 1e7
- * @domain optional joint.emissivity: from 0 to 1
- * @domain conductors.0.areaMm2: from 1e-12 to 1e4
- * @domain optional conductors.0.diameterMm: from 1e-7 to 1e3
- * @domain conductors.0.stubMm: from 0 to 1e4
- * @domain optional conductors.0.stubFilmWPerM2K: from 0 to 1e7
- * @domain conductors.0.insulationOutsideMm: from 1e-7 to 1e3
- * @domain optional conductors.0.insulationConductivityWPerMK: from 1e-9 to 1e12
- * @domain optional conductors.0.insulationFilmWPerM2K: from 0 to 1e7
- * @domain optional conductors.0.insulationDensityKgPerM3: from 1e-9 to 1e6
- * @domain optional conductors.0.insulationSpecificHeatJPerKgK: from 1e-9 to 1e6
- * @domain optional conductors.0.insulationShare: from 0 to 1
- * @domain optional conductors.0.insulationLimitC: above -273.15 up to 3000
- * @domain conductors.0.clip.distanceMm: from 0.01 to 1e4
- * @domain conductors.0.clip.resistanceKPerW: from 0 to 1e9
- * @domain conductors.0.clip.temperatureC: above -273.15 up to 3000
- * @domain optional conductors.0.densityKgPerM3: from 1e-9 to 1e6
- * @domain optional conductors.0.specificHeatJPerKgK: from 1e-9 to 1e6
- * @domain optional conductors.0.conductivityWPerMK: from 1e-9 to 1e12
- * @domain alloy.solidusC: above -273.15 up to 3000
- * @domain alloy.liquidusC: above -273.15 up to 3000
- * @domain alloy.densityKgPerM3: from 1e-3 to 1e6
- * @domain alloy.specificHeatJPerKgK: from 0 to 1e6
- * @domain alloy.latentHeatJPerKg: from 0 to 1e8
- * @domain optional wettingSuperheatK: from 0 to 1e4
- * @domain toolOffS: from 1e-9 to 1e7
- * @domain optional observeS: from 1e-9 to 1e8
- * @domain sampleTimesS.0: from 0 to 1e8
- * @domain optional accuracy: from 0.001 to 10
+ * @domain as heatJoint
  * @throws DomainError outside the domain
  * @throws UnknownEntryError as heatJoint does
  * @throws ConvergenceError where no step is short enough

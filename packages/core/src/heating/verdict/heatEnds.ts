@@ -1,0 +1,59 @@
+import { type SolderName, solders } from '../../materials/index.ts'
+import { heatJointBandDefaults } from '../heatJointBand.ts'
+import { requireWithin } from '../heatLimits.ts'
+import { runHeatModel } from '../heatResult.ts'
+import { solderSleeveAt } from '../heatSolderSleeve.ts'
+import { type Reading, readHeatJoint } from '../readHeatJoint.ts'
+import { tipContactDefaults, tipContactKPerW } from '../tipContact.ts'
+import { type HeatEnd, type HeatEndName, type HeatVerdictInput, heatVerdictDefaults } from './verdictTypes.ts'
+
+/** Heats the joint with the tool lifted 2 s after its own wetting; where it does not wet in time, with the tool held on that long. */
+export function heatedEnd(i: HeatVerdictInput, reading: Reading): HeatEnd {
+  const { tube, tool } = i
+  const { wettedWithinS } = heatVerdictDefaults[tool.kind]
+  const run = (toolOffS: number): HeatEnd['result'] => {
+    const timed = { ...i, toolOffS, observeS: toolOffS + heatVerdictDefaults.watchAfterS, sampleTimesS: [] }
+    return tube === undefined ? runHeatModel(readHeatJoint(timed, reading)).result : solderSleeveAt({ ...timed, tube }, reading)
+  }
+  const held = run(wettedWithinS)
+  const wettedAtS = held.wettedAtS !== null && held.wettedAtS <= wettedWithinS ? held.wettedAtS : null
+  const toolOffS = wettedAtS === null ? wettedWithinS : wettedAtS + heatVerdictDefaults.liftAfterS
+  return {
+    contactResistanceKPerW: tool.kind === 'iron' ? tool.contactResistanceKPerW * (reading.contactFactor ?? 1) : null,
+    streamFactor: tool.kind === 'iron' ? null : (reading.streamFactor ?? 1),
+    wettedAtS,
+    toolOffS,
+    result: wettedAtS === null ? held : run(toolOffS),
+  }
+}
+
+function solderWPerMK(alloy: HeatVerdictInput['alloy']): number {
+  const known = typeof alloy === 'string' ? solders[alloy satisfies SolderName]?.conductivityWPerMK : null
+  return known?.nominal ?? tipContactDefaults.solderWPerMK.value
+}
+
+/** What bounds the contact of this tip on this joint. */
+export function contactOf(i: HeatVerdictInput, more: { readonly bridgeMm?: number; readonly forceN?: number } = {}): ReturnType<typeof tipContactKPerW> {
+  const tipWidthMm = i.tipWidthMm ?? tipContactDefaults.tipWidthMm.value
+  return tipContactKPerW({ diameterMm: i.joint.diameterMm, tipWidthMm, solderWPerMK: solderWPerMK(i.alloy), ...more })
+}
+
+/** The contact's factor at either end: as far as it is unknown, but no better than solder over the whole flat and no worse than a dry tip that hardly rests. */
+function contactFactors(i: HeatVerdictInput): readonly [favourable: number, unfavourable: number] {
+  const factor = requireWithin('contactFactor', i.contactFactor ?? heatJointBandDefaults.contactFactor.value, 'factor')
+  if (i.tool.kind !== 'iron') return [1, 1]
+  const nominal = i.tool.contactResistanceKPerW
+  const best = contactOf(i, { bridgeMm: tipContactDefaults.bridgeMm.low }).wettedKPerW
+  const worst = contactOf(i, { forceN: tipContactDefaults.forceN.low }).dryKPerW
+  return [Math.max(nominal / factor, Math.min(nominal, best)) / nominal, Math.min(nominal * factor, Math.max(nominal, worst)) / nominal]
+}
+
+/** How the two ends are read. */
+export function readingsOf(i: HeatVerdictInput): Readonly<Record<Exclude<HeatEndName, 'nominal'>, Reading>> {
+  const stream = requireWithin('streamFactor', i.streamFactor ?? heatJointBandDefaults.streamFactor.value, 'factor')
+  const [better, poorer] = contactFactors(i)
+  return {
+    favourable: { contactFactor: better, streamFactor: stream },
+    unfavourable: { contactFactor: poorer, streamFactor: 1 / stream },
+  }
+}

@@ -1,0 +1,62 @@
+import { DomainError, requireChoice } from '../../errors/index.ts'
+import { heatedEnd, readingsOf } from './heatEnds.ts'
+import { flowFinding, limitFindings, worstFirst } from './heatFindings.ts'
+import { heatMoves } from './heatMoves.ts'
+import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
+
+/**
+ * Judges the heating of a joint as a workshop would: whether it wets in time at both ends of what is unknown, and spares its insulation.
+ *
+ * The contact is one unknown for flow and for the edge; the tool lifts 2 s after the joint's own wetting. Unsound: not wetted in time even at the
+ * favourable end, or a published limit passed even there. Cannot tell: only the favourable end does. Caution: the unfavourable end does not, or it comes
+ * late, or a limit that is recalled or estimated is passed. Sound: at both ends, in good time. In time is 10 s under an iron, 60 s in hot air.
+ * An iron's contact stays between solder over the whole flat and a dry tip that hardly rests.
+ *
+ * @equation R_c/f, R_c, R_c f (h f, h, h/f for a stream); t_off = t_wet + 2 s
+ * @symbol R_c - tool.contactResistanceKPerW - K/W - contact of tip and joint
+ * @symbol h - tool.filmWPerM2K - W/(m2 K) - film coefficient of the stream
+ * @symbol f - contactFactor - 1 - how far off it may be; streamFactor for a stream
+ * @symbol t_wet - result.ends.nominal.wettedAtS - s - when the joint is wetted
+ * @symbol t_off - result.ends.nominal.toolOffS - s - when the tool lifts
+ * @domain optional contactFactor: from 1 to 1000
+ * @domain optional streamFactor: from 1 to 1000
+ * @domain optional tipWidthMm: from 0.1 to 50
+ * @domain as heatSolderSleeve
+ * @domain as heatJoint
+ * @throws DomainError outside the domain, and as heatJoint and heatSolderSleeve do
+ * @throws UnknownEntryError as heatJoint does
+ * @throws ConvergenceError where no step is short enough
+ * @example
+ * heatVerdict({
+ *   ambientC: 20,
+ *   tool: { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 6, tipHeatCapacityJPerK: 0 },
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
+ *   conductors: [{ areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2, clip: { distanceMm: 4, resistanceKPerW: 8, temperatureC: 20 } }],
+ *   alloy: 'Sn60Pb40',
+ *   tipWidthMm: 2,
+ *   contactFactor: 3,
+ *   streamFactor: 1.5,
+ * }) // { verdict: 'caution' }
+ * @example
+ * heatVerdict({
+ *   ambientC: 20,
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 6 },
+ *   conductors: [{ areaMm2: 0.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 1.6 }],
+ *   alloy: { solidusC: 138, liquidusC: 138, densityKgPerM3: 8560, specificHeatJPerKgK: 167, latentHeatJPerKg: 45000 },
+ *   tube: { insideMm: 4, wallMm: 0.4, lengthMm: 26, recoveryC: 110 },
+ * }) // { verdict: 'sound' }
+ * @source the project's model of a lap joint, judged by workshop practice
+ */
+export function heatVerdict(i: HeatVerdictInput): HeatVerdict {
+  requireChoice('tool.kind', i.tool?.kind, ['iron', 'hot-air'])
+  if (i.tube !== undefined && i.tool.kind !== 'hot-air')
+    throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
+  // First as given: what is wrong with the input is told by its own name.
+  const nominal = heatedEnd(i, {})
+  const readings = readingsOf(i)
+  const ends = { favourable: heatedEnd(i, readings.favourable), nominal, unfavourable: heatedEnd(i, readings.unfavourable) }
+  const findings = worstFirst([flowFinding(i, ends), ...limitFindings(i, ends)])
+  const verdict = findings[0]?.verdict ?? 'cannot tell'
+  return { verdict, ends, findings, moves: verdict === 'sound' ? [] : heatMoves(i, ends.nominal) }
+}
