@@ -14,6 +14,7 @@ export const roomOrder = [
   'ampacity',
   'circuit',
   'protection',
+  'verdict',
   'meter',
   'joint',
   'heating',

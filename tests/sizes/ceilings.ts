@@ -18,6 +18,7 @@ const models = [
   'ampacity',
   'circuit',
   'protection',
+  'verdict',
   'meter',
   'joint',
   'heating',

@@ -33,7 +33,16 @@ const referenceC = 20
 const copperOnly: readonly MetalName[] = ['annealed-copper', 'tinned-copper', 'copper-clad-aluminium']
 const copperOrAluminium: readonly MetalName[] = [...copperOnly, 'aluminium-1350']
 
-/** Every size of the four standards, copper first among its metals. */
+/**
+ * Lists every size of the four standards, with the metal that may be in it: copper first among its metals.
+ *
+ * @equation rows of AWG, SAE J1128, ISO 6722-1 and IEC 60228
+ * @symbol sizes - result - 1 - standard, size as it is called, area that the standard states, likely area and its least and most
+ * @throws nothing
+ * @example
+ * wireSizes() // [{ standard: 'AWG', size: '40' }]
+ * @source ASTM B258, SAE J1128, ISO 6722-1, IEC 60228
+ */
 export function wireSizes(): readonly WireSize[] {
   const sizes: WireSize[] = []
   for (let gauge = finestGauge; gauge >= thickestGauge; gauge -= 1) {

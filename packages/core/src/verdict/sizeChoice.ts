@@ -1,0 +1,65 @@
+import { wireSizes } from '../conductor/index.ts'
+import { chooseFuse, type NamedSeries, sureMultiple } from './fuseChoice.ts'
+import { roundingShare, verdictDefaults } from './verdictDefaults.ts'
+import { continuousA, equivalentA, judgeCurrent } from './wireCurrent.ts'
+import { judgeDrop } from './wireDrop.ts'
+import type { SizeFound, SizeStandard, WireJob } from './wireJob.ts'
+
+interface Size {
+  readonly size: string
+  readonly areaMm2: number
+}
+
+/** Wall of common thin-walled wire by area in mm: common practice. */
+function commonWallMm(areaMm2: number): number {
+  if (areaMm2 <= 1) return 0.6
+  if (areaMm2 <= 2.5) return 0.7
+  return areaMm2 <= 6 ? 0.8 : 1
+}
+
+/** The same job with another size: conductor diameter in proportion, the wall at least the common one, the bundle grown by the thicker wires. */
+function withArea(job: WireJob, areaMm2: number): WireJob {
+  const { wire, loadedWires = verdictDefaults.loadedWires, bundleOutsideMm } = job
+  const ratio = Math.sqrt(areaMm2 / wire.areaMm2)
+  const solidMm = (mm2: number): number => Math.sqrt((4 * mm2) / Math.PI)
+  const beforeMm = wire.conductorDiameterMm ?? solidMm(wire.areaMm2)
+  const conductorDiameterMm = beforeMm * ratio
+  const insulationThicknessMm = wire.insulationThicknessMm === 0 ? 0 : Math.max(wire.insulationThicknessMm, commonWallMm(areaMm2))
+  const changed = { ...job, wire: { ...wire, areaMm2, conductorDiameterMm, insulationThicknessMm } }
+  if (bundleOutsideMm === undefined) return changed
+  const outsideMm2 = (conductorMm: number, wallMm: number): number => (conductorMm + 2 * wallMm) ** 2
+  const more = loadedWires * (outsideMm2(conductorDiameterMm, insulationThicknessMm) - outsideMm2(beforeMm, wire.insulationThicknessMm))
+  return { ...changed, bundleOutsideMm: Math.sqrt(Math.max(bundleOutsideMm ** 2 + more, loadedWires * outsideMm2(conductorDiameterMm, insulationThicknessMm))) }
+}
+
+function sizesOf(standard: SizeStandard): readonly Size[] {
+  return wireSizes()
+    .filter((size) => size.standard === standard)
+    .sort((a, b) => a.areaMm2 - b.areaMm2)
+}
+
+/** Whether another size suits; with the fuse as fitted where ratedA is given. */
+function suited(job: WireJob, series: NamedSeries | null, standard: SizeStandard, { size, areaMm2 }: Size, ratedA: number | undefined): SizeFound | null {
+  const changed = withArea(job, areaMm2)
+  const allowed = continuousA(changed)
+  if (allowed === null) return null
+  const { dropV } = judgeDrop(changed)
+  if (dropV !== null && dropV > (job.run?.allowedDropV ?? Infinity) * (1 + roundingShare)) return null
+  const steadyEnough = changed.currentA <= allowed.low * (1 + roundingShare)
+  if (!steadyEnough && (changed.duty === undefined || judgeCurrent(changed, allowed).finding.verdict === 'unsound')) return null
+  const found = { standard, size, areaMm2, continuousA: allowed.low, dropV }
+  if (series === null) return { ...found, fuseToFitA: null }
+  const { fuseToFitA } = chooseFuse(changed, series, allowed.low, equivalentA(changed))
+  if (ratedA === undefined) return fuseToFitA === null ? null : { ...found, fuseToFitA }
+  return sureMultiple(series.series) * ratedA <= allowed.low * (1 + roundingShare) ? { ...found, fuseToFitA: ratedA } : null
+}
+
+/** Smallest standard size that suits in current, drop and fuse; null where none does. */
+export function smallestSize(job: WireJob, series: NamedSeries | null, ratedA?: number): SizeFound | null {
+  const standard = job.sizes ?? verdictDefaults.sizes
+  for (const size of sizesOf(standard)) {
+    const found = suited(job, series, standard, size, ratedA)
+    if (found !== null) return found
+  }
+  return null
+}

@@ -1,0 +1,100 @@
+import { fuseOpeningS, fuseProtectsWire } from '../protection/index.ts'
+import { type FuseChoice, fuseLoad, keptShare, type NamedSeries, sureMultiple } from './fuseChoice.ts'
+import { fuseHottestC, roundingShare, verdictDefaults } from './verdictDefaults.ts'
+import { aloneInBundleAir } from './wireCurrent.ts'
+import { loopOhm } from './wireDrop.ts'
+import type { WireCode, WireFinding, WireJob } from './wireJob.ts'
+
+type Found = (code: WireCode, verdict: WireFinding['verdict'], values: WireFinding['values']) => void
+
+/** What a maker's curve would have to show, where no band is held. */
+function withoutBand(job: WireJob, wireA: number, equivalentA: number, found: Found): void {
+  const inrush = job.inrush === undefined ? {} : { inrushA: job.inrush.currentA, inrushS: job.inrush.timeS }
+  const stall = job.stallA === undefined ? {} : { stallA: job.stallA }
+  found('fuse-no-band', 'cannot tell', { mustOpenA: wireA, mustHoldA: equivalentA, ...inrush, ...stall })
+}
+
+function guard(job: WireJob, { series }: NamedSeries, ratedA: number, wireA: number, choice: FuseChoice, equivalentA: number, found: Found): void {
+  const opensForSureA = sureMultiple(series) * ratedA
+  const values = { ratedA, opensForSureA, wireA }
+  const { mostOverWire } = job.fuse ?? {}
+  if (opensForSureA <= wireA * (1 + roundingShare)) {
+    found('fuse-guards-wire', 'sound', values)
+    const { limitC } = job
+    const { unprotected } = fuseProtectsWire({ ratedA, band: series.band, wire: aloneInBundleAir(job, equivalentA), limitC })
+    const gap = unprotected[0]
+    if (gap !== undefined) found('fuse-slower-than-wire', 'caution', { ...gap, limitC })
+  } else if (mostOverWire !== undefined && ratedA <= mostOverWire * wireA && job.stallA === undefined)
+    found('fuse-within-rule', 'caution', { ...values, mostOverWire })
+  else found('fuse-over-wire', 'unsound', choice.largestFuseA === null ? values : { ...values, largestFuseA: choice.largestFuseA })
+}
+
+function carry(job: WireJob, { series }: NamedSeries, ratedA: number, equivalentA: number, found: Found): void {
+  const ambientC = job.fuse?.ambientC ?? job.hottestC
+  const kept = keptShare(series, ambientC)
+  if (kept === null) {
+    found('fuse-air-beyond-data', 'cannot tell', { ambientC, highestC: fuseHottestC })
+    return
+  }
+  const { loadA, passes } = fuseLoad(job, equivalentA)
+  const usualShare = series.continuousLoadShare.nominal
+  const atAmbientA = ratedA * kept.low
+  const share = loadA / atAmbientA
+  const values = { ratedA, atAmbientA, loadA, share, usualShare }
+  if (loadA > ratedA * kept.high * (1 + roundingShare)) found('fuse-below-load', 'unsound', values)
+  else if (share > usualShare * (1 + roundingShare)) found('fuse-near-load', 'caution', values)
+  for (const { currentA: inrushA, timeS: inrushS } of passes) {
+    const { shortestS } = fuseOpeningS({ ratedA: atAmbientA, band: series.band, currentA: inrushA })
+    if (shortestS !== null && inrushS > shortestS) found('fuse-may-open-on-inrush', 'caution', { ratedA, inrushA, inrushS, shortestS })
+  }
+}
+
+function faults(job: WireJob, { series }: NamedSeries, ratedA: number, found: Found): void {
+  const { stallA, run } = job
+  if (stallA !== undefined) {
+    const { longestS } = fuseOpeningS({ ratedA, band: series.band, currentA: stallA })
+    if (longestS === null) found('fuse-passes-stall', 'unsound', { ratedA, stallA, opensForSureA: sureMultiple(series) * ratedA })
+    else found('fuse-opens-stall', 'sound', { ratedA, stallA, longestS })
+  }
+  if (run === undefined) return
+  const { currentA: breakingA, voltageV: ratedV } = series.breakingCapacity
+  if (run.supplyV > ratedV) found('fuse-supply-voltage', 'caution', { supplyV: run.supplyV, ratedV })
+  const { sourceOhm } = run
+  if (sourceOhm === undefined) return
+  if (sourceOhm > 0 && run.supplyV / sourceOhm > breakingA) found('fuse-breaking-capacity', 'caution', { faultA: run.supplyV / sourceOhm, breakingA })
+  const wholeOhm = sourceOhm + loopOhm(job)
+  if (wholeOhm === 0) return
+  const faultA = run.supplyV / wholeOhm
+  const { longestS } = fuseOpeningS({ ratedA, band: series.band, currentA: faultA })
+  const withinS = verdictDefaults.farFaultWithinS
+  if (longestS !== null && longestS <= withinS) found('fuse-opens-far-fault', 'sound', { ratedA, faultA, longestS })
+  else found('fuse-slow-on-far-fault', 'caution', longestS === null ? { ratedA, faultA, withinS } : { ratedA, faultA, longestS, withinS })
+}
+
+/** The findings on the fuse of a wire with that continuous current. */
+export function judgeFuse(job: WireJob, series: NamedSeries | null, wireA: number, choice: FuseChoice, equivalentA: number): readonly WireFinding[] {
+  const findings: WireFinding[] = []
+  const sources = series === null ? [] : [series.series.provenance]
+  const found: Found = (code, verdict, values) => {
+    findings.push({ code, topic: 'fuse', verdict, values, sources })
+  }
+  if (series === null) {
+    withoutBand(job, wireA, equivalentA, found)
+    return findings
+  }
+  const ratedA = job.fuse?.ratedA
+  const { smallestFuseA, largestFuseA, fuseToFitA } = choice
+  if (ratedA === undefined) {
+    found('fuse-missing', 'caution', fuseToFitA === null ? {} : { fuseToFitA })
+    if (fuseToFitA !== null) return findings
+    if (smallestFuseA !== null) found('fuse-none-serves', 'unsound', largestFuseA === null ? { smallestFuseA } : { smallestFuseA, largestFuseA })
+    else if (keptShare(series.series, job.fuse?.ambientC ?? job.hottestC) === null)
+      found('fuse-air-beyond-data', 'cannot tell', { ambientC: job.fuse?.ambientC ?? job.hottestC, highestC: fuseHottestC })
+    else found('fuse-load-beyond-series', 'cannot tell', { loadA: fuseLoad(job, equivalentA).loadA })
+    return findings
+  }
+  guard(job, series, ratedA, wireA, choice, equivalentA, found)
+  carry(job, series, ratedA, equivalentA, found)
+  faults(job, series, ratedA, found)
+  return findings
+}
