@@ -1,4 +1,6 @@
+export * from './circuit/index.ts'
 export * from './demo/index.ts'
+export * from './diagnosis/index.ts'
 export * from './job/index.ts'
 export * from './picture/index.ts'
 export * from './plan/index.ts'

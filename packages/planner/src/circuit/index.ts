@@ -1,0 +1,1 @@
+export type { PlacedReading } from './takenReading.ts'

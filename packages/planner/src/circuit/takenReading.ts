@@ -1,0 +1,164 @@
+import { type Interval, readingInterval } from '@strandwise/core'
+import type { Place } from '../job/index.ts'
+import { assumed } from '../job/inner.ts'
+import type { Chain } from './chain.ts'
+import { sound } from './sound.ts'
+
+/** What the meter read. */
+export type ReadingKind = 'resistance' | 'drop' | 'four-wire' | 'voltage' | 'insulation' | 'current' | 'temperature'
+type LoadState = 'on' | 'off' | 'unplugged'
+
+/** A reading with its interval, as it is entered by hand or comes from a meter. */
+export interface PlacedReading {
+  readonly kind: ReadingKind
+  readonly from: Place
+  readonly to: Place
+  readonly load: LoadState
+  readonly when?: 'still' | 'moved'
+  readonly low: number
+  readonly high: number
+  readonly currentA?: number
+  readonly atC?: number
+}
+
+/** A reading of the job, in its own unit. */
+export interface ReadingGiven {
+  readonly kind: ReadingKind
+  readonly from: Place
+  readonly to: Place
+  readonly load: LoadState
+  readonly value: number
+  readonly percentOfReading?: number
+  readonly counts?: number
+  readonly resolution?: number
+  readonly leadOhm?: number
+  readonly leadUncertaintyOhm?: number
+  readonly currentA?: number
+  readonly atC?: number
+  readonly when?: 'still' | 'moved'
+}
+
+/** A reading laid on the chain: places by their index in the order of the current. */
+export interface TakenReading {
+  readonly index: number
+  readonly kind: ReadingKind
+  readonly state: 'on' | 'off' | 'dead'
+  readonly unplugged: boolean
+  readonly when: 'still' | 'moved'
+  /** -1 where the place lies nowhere on this chain. */
+  readonly from: number
+  readonly to: number
+  readonly low: number
+  readonly high: number
+  /** Ohms that say "at least". */
+  readonly overRange: boolean
+  readonly currentA: Interval | null
+  readonly airC: number
+}
+
+const isOhms = (kind: ReadingKind): boolean => kind === 'resistance' || kind === 'four-wire' || kind === 'insulation'
+
+function meterOf(reading: ReadingGiven): {
+  readonly percentOfReading: number
+  readonly counts: number
+  readonly resolution: number
+} {
+  const usual = usualMeter(reading.kind, reading.value)
+  return {
+    percentOfReading: reading.percentOfReading ?? usual.percentOfReading,
+    counts: reading.counts ?? usual.counts,
+    resolution: reading.resolution ?? usual.resolution,
+  }
+}
+
+function usualMeter(kind: ReadingKind, value: number) {
+  if (kind === 'four-wire')
+    return {
+      ...assumed.meterOhm,
+      resolution: assumed.fourWireResolutionOhm.value,
+    }
+  if (kind === 'resistance') return assumed.meterOhm
+  // Insulation: 5 % and a hundredth of the value; a clamp: 2 % and a tenth of an ampere; a thermometer: 2 K.
+  if (kind === 'insulation')
+    return {
+      percentOfReading: 5,
+      counts: 1,
+      resolution: Math.abs(value) / 100,
+    }
+  if (kind === 'current') return { percentOfReading: 2, counts: 3, resolution: 0.01 }
+  if (kind === 'temperature') return { percentOfReading: 1, counts: 1, resolution: 2 }
+  return assumed.meterVolt
+}
+
+/** The interval that holds the true value, by the meter's accuracy and its leads. */
+export function placedReading(reading: ReadingGiven): PlacedReading {
+  const { kind, from, to, load, currentA, atC, when } = reading
+  const leads =
+    kind === 'resistance'
+      ? {
+          leadOhm: reading.leadOhm ?? assumed.leadOhm.value,
+          leadUncertaintyOhm: reading.leadUncertaintyOhm ?? assumed.leadOhm.uncertainty,
+        }
+      : {}
+  const { low, high } = readingInterval({
+    reading: reading.value,
+    ...meterOf(reading),
+    ...leads,
+  })
+  const open = isOhms(kind) && reading.value >= sound.overRangeOhm
+  return {
+    kind,
+    from,
+    to,
+    load,
+    low: open ? sound.overRangeOhm : low,
+    high: open ? Math.max(high, sound.overRangeOhm) : high,
+    ...(currentA === undefined ? {} : { currentA }),
+    ...(atC === undefined ? {} : { atC }),
+    ...(when === undefined ? {} : { when }),
+  }
+}
+
+/** Volts fall in the order of the current, so a sign only tells which probe stood first. */
+function ordered(chain: Chain, reading: PlacedReading): Pick<TakenReading, 'from' | 'to' | 'low' | 'high'> {
+  const first = chain.places.indexOf(reading.from)
+  const second = chain.places.indexOf(reading.to)
+  const negative = (reading.kind === 'drop' || reading.kind === 'voltage') && reading.low + reading.high < 0
+  const [from, to] = first <= second || first === -1 || second === -1 ? [first, second] : [second, first]
+  return {
+    from,
+    to,
+    low: negative ? -reading.high : reading.low,
+    high: negative ? -reading.low : reading.high,
+  }
+}
+
+/** Lays readings on the chain; a clamp's current serves the readings of its own state that name none. */
+export function takenReadings(chain: Chain, readings: readonly PlacedReading[]): readonly TakenReading[] {
+  const stateOf = ({ kind, load }: PlacedReading) => (isOhms(kind) ? 'dead' : load === 'on' ? 'on' : 'off')
+  const clampOf = (reading: PlacedReading): Interval | null => {
+    const found = readings.filter(({ kind, load, when = 'still' }) => kind === 'current' && load === reading.load && when === (reading.when ?? 'still'))
+    if (found.length === 0) return null
+    return {
+      low: Math.max(0, Math.min(...found.map(({ low }) => low))),
+      high: Math.max(...found.map(({ high }) => high)),
+    }
+  }
+  return readings.map((reading, index) => ({
+    index,
+    kind: reading.kind,
+    state: stateOf(reading),
+    unplugged: reading.load === 'unplugged',
+    when: reading.when ?? 'still',
+    ...ordered(chain, reading),
+    overRange: isOhms(reading.kind) && reading.low >= sound.overRangeOhm,
+    currentA:
+      reading.currentA === undefined
+        ? clampOf(reading)
+        : {
+            low: sound.currentShare.low * reading.currentA,
+            high: sound.currentShare.high * reading.currentA,
+          },
+    airC: reading.atC ?? chain.input.ambientC,
+  }))
+}

@@ -1,0 +1,143 @@
+import { describe, expect, test } from 'vitest'
+import { bilgePumpFeed } from '../demo/index.ts'
+import type { JobReading, Place, RepairJob } from '../job/index.ts'
+import { diagnose } from './index.ts'
+import { readVolts, seeded, soundCircuit, type TrueCircuit } from './nodalCircuit.sample.ts'
+
+const read = (kind: JobReading['kind'], from: Place, to: Place, value: number, more: Partial<JobReading> = {}): JobReading => ({
+  kind,
+  from,
+  to,
+  load: kind === 'resistance' || kind === 'four-wire' ? 'off' : 'on',
+  value,
+  ...more,
+})
+const pump = (...readings: readonly JobReading[]): RepairJob => ({ ...bilgePumpFeed, readings })
+const codes = (job: RepairJob): readonly string[] => diagnose(job).answered.map(({ finding }) => finding.code)
+
+describe('what the readings prove', () => {
+  test('a drop far above a healthy joint proves it, and each reading is answered', () => {
+    const { fault, at, answered } = diagnose(bilgePumpFeed)
+    expect({ fault, at }).toEqual({ fault: 'proven', at: { from: 'joint-in', to: 'joint-out' } })
+    expect(answered.map(({ reading, finding }) => [reading, finding.code])).toEqual([
+      [0, 'ohms-cannot-tell'],
+      [1, 'drop-fault'],
+    ])
+  })
+  test('a healthy run of wire never proves a fault', () => {
+    expect(diagnose(pump(read('drop', 'fuse-out', 'joint-in', 0.178))).fault).toBe('none here')
+  })
+  test('two voltages against one place equal their difference', () => {
+    const pair = diagnose(
+      pump(read('voltage', 'joint-in', 'source-', 12.2, { currentA: 3.6 }), read('voltage', 'joint-out', 'source-', 10.2, { currentA: 3.6 })),
+    )
+    expect(pair.at).toEqual({ from: 'joint-in', to: 'joint-out' })
+    const joint = pair.stretches.find(({ from }) => from === 'joint-in')
+    expect(joint?.verdict).toBe('fails')
+    expect(joint?.measuredV?.low).toBeGreaterThan(1.7)
+    expect(joint?.measuredV?.high).toBeLessThan(2.3)
+  })
+  test('a long reading and its parts bound the part that was not read', () => {
+    const { at } = diagnose(
+      pump(
+        read('drop', 'fuse-out', 'terminal-mate', 2.1, { currentA: 3.6 }),
+        read('drop', 'fuse-out', 'joint-in', 0.15, { currentA: 3.6 }),
+        read('drop', 'joint-out', 'terminal-mate', 0.002, { currentA: 3.6, resolution: 0.0001 }),
+      ),
+    )
+    expect(at).toEqual({ from: 'joint-in', to: 'joint-out' })
+  })
+  test('contradictory readings prove nothing and name each other', () => {
+    const job = pump(read('drop', 'joint-in', 'joint-out', 1.9, { currentA: 3.6 }), read('drop', 'fuse-out', 'terminal-wire', 0.5, { currentA: 3.6 }))
+    expect(diagnose(job)).toMatchObject({ fault: 'not shown', at: null })
+    expect(codes(job)).toEqual(['reading-contradicts', 'reading-contradicts'])
+  })
+  test('still and moved do not contradict each other', () => {
+    const job = pump(read('drop', 'joint-in', 'joint-out', 0.001, { resolution: 0.0001 }), read('drop', 'joint-in', 'joint-out', 1.9, { when: 'moved' }))
+    expect(diagnose(job)).toMatchObject({ fault: 'proven', at: { from: 'joint-in', to: 'joint-out' } })
+  })
+  test('swapped probes change nothing', () => {
+    const straight = diagnose(pump(read('drop', 'joint-in', 'joint-out', 1.9, { currentA: 3.6 })))
+    expect(diagnose(pump(read('drop', 'joint-out', 'joint-in', 1.9, { currentA: 3.6 })))).toEqual(straight)
+    expect(diagnose(pump(read('drop', 'joint-out', 'joint-in', -1.9, { currentA: 3.6 })))).toEqual(straight)
+  })
+  test('volts that stop off load show where the circuit is open', () => {
+    const off = { load: 'off' } as const
+    const { at } = diagnose(
+      pump(read('voltage', 'source+', 'source-', 12.5, off), read('voltage', 'load+', 'source-', 0, off), read('voltage', 'fuse-out', 'source-', 12.5, off)),
+    )
+    expect(at).toEqual({ from: 'fuse-out', to: 'load+' })
+  })
+  test('no drop without current proves nothing good', () => {
+    const job = pump(read('voltage', 'joint-in', 'joint-out', 0, { load: 'off' }))
+    expect(diagnose(job).fault).toBe('not shown')
+    expect(codes(job)).toEqual(['off-load-drop'])
+  })
+  test('an open circuit is told as open, never as volts at the working current', () => {
+    const job = pump(read('resistance', 'joint-in', 'joint-out', 243), read('resistance', 'fuse-out', 'terminal-wire', 2e7))
+    const { answered } = diagnose(job)
+    expect(answered.map(({ finding }) => finding.code)).toEqual(['ohms-open', 'ohms-open'])
+    expect(answered.map(({ finding }) => finding.text).join()).not.toContain('1020')
+  })
+  test('a short and a leak with the load unplugged are proven', () => {
+    expect(codes(pump(read('resistance', 'load+', 'source-', 0.5)))).toEqual(['short'])
+    expect(codes(pump(read('resistance', 'load+', 'source-', 40_000)))).toEqual(['leak'])
+    expect(codes(pump(read('resistance', 'load+', 'source-', 1e7)))).toEqual(['no-short'])
+  })
+  test('a low supply is told as weak', () => {
+    expect(diagnose(pump(read('voltage', 'source+', 'source-', 9.5)))).toMatchObject({ fault: 'proven', at: { from: 'source+', to: 'source-' } })
+  })
+  test('a drop under load counts against ohms that read well dead', () => {
+    const job = pump(read('four-wire', 'joint-in', 'joint-out', 0.001), read('drop', 'joint-in', 'joint-out', 1.9, { currentA: 3.6 }))
+    expect(diagnose(job).fault).toBe('proven')
+    expect(codes(job)[0]).toBe('ohms-yield')
+  })
+  test('more volts than the supply has prove nothing', () => {
+    const job = pump(read('drop', 'joint-in', 'joint-out', 230))
+    expect(diagnose(job).fault).toBe('not shown')
+    expect(codes(job)).toEqual(['beyond-supply'])
+  })
+})
+
+const spans: readonly (readonly [Place, Place])[] = [
+  ['source+', 'fuse-in'],
+  ['fuse-in', 'fuse-out'],
+  ['fuse-out', 'joint-in'],
+  ['joint-in', 'joint-out'],
+  ['joint-out', 'terminal-wire'],
+  ['terminal-wire', 'terminal-mate'],
+  ['load-', 'source-'],
+  ['fuse-out', 'terminal-mate'],
+  ['source+', 'load+'],
+]
+
+function readAll(circuit: TrueCircuit, random: () => number): RepairJob {
+  const withCurrent = random() < 0.6
+  const chosen = spans.filter(() => random() < 0.6)
+  return { ...circuit.job, readings: chosen.map(([from, to]) => readVolts(circuit, from, to, random, withCurrent)) }
+}
+
+describe('against an independent nodal solver', () => {
+  test('of 300 healthy circuits none is proven faulty', () => {
+    const random = seeded(11)
+    const faulty = Array.from({ length: 300 }, () => diagnose(readAll(soundCircuit(random), random))).filter(({ fault }) => fault === 'proven')
+    expect(faulty).toHaveLength(0)
+  })
+  test('a series fault of three times the interval is proven at its stretch in 95 of 100', () => {
+    const random = seeded(12)
+    const faulted = ['fuse-out|joint-in', 'joint-in|joint-out', 'terminal-wire|terminal-mate', 'joint-out|terminal-wire'] as const
+    let right = 0
+    for (let n = 0; n < 300; n += 1) {
+      const circuit = soundCircuit(random)
+      const key = faulted[n % faulted.length] as (typeof faulted)[number]
+      const [from, to] = key.split('|') as [Place, Place]
+      const healthy = diagnose(circuit.job).stretches.find((stretch) => stretch.from === from && stretch.to === to)
+      if (healthy === undefined) throw new Error('no stretch')
+      const faultOhm = (3 * (healthy.allowedV - healthy.healthyV.low)) / (circuit.job.load.currentA as number)
+      const bad = { ...circuit, ohms: { ...circuit.ohms, [key]: (circuit.ohms[key] as number) + faultOhm } }
+      const { at } = diagnose({ ...circuit.job, readings: [readVolts(bad, from, to, random, true), readVolts(bad, 'source+', 'load+', random, true)] })
+      if (at?.from === from && at.to === to) right += 1
+    }
+    expect(right).toBeGreaterThanOrEqual(285)
+  })
+})

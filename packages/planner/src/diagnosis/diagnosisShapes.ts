@@ -1,0 +1,55 @@
+import type { Interval, ProofVerdict } from '@strandwise/core'
+import type { PlacedReading } from '../circuit/inner.ts'
+import type { Finding } from '../facts/index.ts'
+import type { Place } from '../job/index.ts'
+
+/** What may be wrong, by where it sits and what it does. */
+const causeIds = [
+  'open-lead',
+  'high-resistance-pin',
+  'corroded-strands',
+  'overloaded-terminal',
+  'lost-spring-force',
+  'bad-return',
+  'weak-supply',
+  'load-failed',
+  'load-stalled',
+  'coil-open',
+  'coil-short',
+  'short-to-circuit',
+  'dry-joint',
+  'fracture-in-contact',
+  'water-in-run',
+] as const
+/** A cause of the fault, by name. */
+export type CauseId = (typeof causeIds)[number]
+
+/** Between two places: what a healthy stretch drops, the most that is acceptable, what is measured, and what that proves. */
+export interface Stretch {
+  readonly from: Place
+  readonly to: Place
+  readonly healthyV: Interval
+  readonly allowedV: number
+  /** null where only ohms were read, or nothing. */
+  readonly measuredV: Interval | null
+  readonly verdict: ProofVerdict
+  /** Indices of the readings that it rests on. */
+  readonly readings: readonly number[]
+}
+
+/** Where the probes go next. */
+export type Probe = Omit<PlacedReading, 'low' | 'high'>
+
+/** What the readings show: stretch by stretch, the fault if one is proven, an answer to each reading, the likely causes and the next reading. */
+export interface Diagnosis {
+  readonly stretches: readonly Stretch[]
+  readonly fault: 'proven' | 'not shown' | 'none here'
+  /** The narrowest stretch in which a fault is proven; null where none is. */
+  readonly at: Pick<Stretch, 'from' | 'to'> | null
+  readonly answered: readonly {
+    readonly reading: number
+    readonly finding: Finding
+  }[]
+  readonly leading: readonly CauseId[]
+  readonly next: { readonly probe: Probe; readonly finding: Finding } | null
+}

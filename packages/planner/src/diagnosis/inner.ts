@@ -1,0 +1,3 @@
+// What the planner's later rooms build on and no user sees.
+export { proofFrom } from './diagnosisFrom.ts'
+export { diagnosisOf } from './diagnosisOf.ts'
