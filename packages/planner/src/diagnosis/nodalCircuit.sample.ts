@@ -27,9 +27,10 @@ export function solveNodes(
   const names = [...new Set([...branches.flatMap(({ from, to }) => [from, to]), battery.plus, battery.minus])]
   const at = (name: string) => names.indexOf(name)
   const n = names.length
-  const matrix = names.map(() => new Float64Array(n + 1))
+  type Line = Float64Array<ArrayBuffer>
+  const matrix: Line[] = names.map(() => new Float64Array(n + 1))
   const cell = (row: number, column: number, add: number) => {
-    const line = matrix[row] as Float64Array
+    const line = matrix[row] as Line
     line[column] = (line[column] as number) + add
   }
   for (const { from, to, ohm } of [...branches, { from: battery.plus, to: battery.minus, ohm: battery.ohm }]) {
@@ -50,11 +51,13 @@ export function solveNodes(
   for (let column = 0; column < n; column += 1) {
     let pivot = column
     for (let row = column + 1; row < n; row += 1) if (Math.abs(matrix[row]?.[column] ?? 0) > Math.abs(matrix[pivot]?.[column] ?? 0)) pivot = row
-    ;[matrix[column], matrix[pivot]] = [matrix[pivot] as Float64Array, matrix[column] as Float64Array]
-    const lead = matrix[column] as Float64Array
+    const lower = matrix[pivot] as Line
+    matrix[pivot] = matrix[column] as Line
+    matrix[column] = lower
+    const lead = matrix[column] as Line
     for (let row = 0; row < n; row += 1) {
       if (row === column) continue
-      const line = matrix[row] as Float64Array
+      const line = matrix[row] as Line
       const share = (line[column] as number) / (lead[column] as number)
       if (share !== 0) for (let k = column; k <= n; k += 1) line[k] = (line[k] as number) - share * (lead[k] as number)
     }
