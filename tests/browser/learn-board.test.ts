@@ -1,139 +1,180 @@
-import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { axeFindings } from './accessibility.ts'
 import { type BuiltSite, builtSite } from './builtSite.ts'
-import { textOf } from './learnPage.ts'
+import { sideways, textOf } from './learnPage.ts'
+import { cardOf, everyLesson, pathOf, throughCards, titleOnBoard } from './lessonPages.ts'
 
-const path = 'examples/overlap-length/'
 let site: BuiltSite
 beforeAll(async () => {
   site = await builtSite()
 })
 afterAll(() => site.close())
 
-const heading = (page: Page): Promise<string> => textOf(page, 'dialog h2')
-const count = (page: Page): Promise<string> => textOf(page, 'dialog [data-count]')
-
-describe('the board view', () => {
-  it('shows one card at a time by key, forward and back to either end, and Escape leaves it there', async () => {
-    const { page, context, faults } = await site.open(path)
-    const cards = await page.locator('[data-card] h2').allTextContents()
-    expect(cards).toHaveLength(8)
-    await page.click('[data-open]')
-    expect(await heading(page)).toBe('The question')
-    for (const [index, title] of cards.entries()) {
-      expect((await heading(page)).replace(/\s+/g, ' ')).toBe(title.replace(/\s+/g, ' ').trim())
-      expect(await count(page)).toBe(`${index + 1} of ${cards.length}`)
-      expect(await page.locator('dialog h2').count()).toBe(1)
-      await page.keyboard.press(index % 2 === 0 ? 'ArrowRight' : ' ')
-    }
-    expect(await heading(page)).toBe('The answer')
-    await page.keyboard.press('PageUp')
-    expect(await heading(page)).toMatch(/^Step 6/)
-    await page.keyboard.press('Home')
-    await page.keyboard.press('ArrowLeft')
-    expect(await heading(page)).toBe('The question')
-    await page.keyboard.press('End')
-    expect(await heading(page)).toBe('The answer')
-    await page.keyboard.press('ArrowLeft')
-    await page.keyboard.press('Escape')
-    expect(await page.locator('dialog').isVisible()).toBe(false)
-    await expect.poll(() => page.evaluate(() => Math.abs(document.querySelector('#strength')?.getBoundingClientRect().top ?? 999))).toBeLessThan(60)
+describe.each(everyLesson)('the board of %s', (id, lesson) => {
+  it.each([
+    [1280, 720],
+    [1024, 768],
+  ])('every card fits %i x %i without scrolling', async (width, height) => {
+    const { page, context, faults } = await site.open(pathOf(id), { viewport: { width, height } })
+    const count = await throughCards(page, async (at, title) => {
+      const over = await page.$eval('[data-stage]', (stage) => [stage.scrollHeight - stage.clientHeight, stage.scrollWidth - stage.clientWidth])
+      expect(over, `card ${at}, ${title}`).toEqual([0, 0])
+    })
+    // Each step, check and mistake is asked before it is shown.
+    expect(count).toBeGreaterThanOrEqual(3 * lesson.steps.length + 2 * lesson.mistakes.length + 2)
     expect(faults).toEqual([])
     await context.close()
   })
 
-  it('by tap: the right of the board goes on, its left goes back, the buttons do as they say', async () => {
-    const { page, context } = await site.open(path, { viewport: { width: 1024, height: 768 }, hasTouch: true })
-    await page.tap('[data-open]')
-    await page.touchscreen.tap(900, 300)
-    await expect.poll(() => heading(page)).toMatch(/^Step 1/)
-    await page.touchscreen.tap(60, 300)
-    await expect.poll(() => heading(page)).toBe('The question')
-    expect(await page.locator('[data-go="-1"]').isDisabled()).toBe(true)
-    await page.tap('[data-go="1"]')
-    await page.tap('[data-go="1"]')
-    expect(await heading(page)).toMatch(/^Step 2/)
-    await page.tap('[data-go="leave"]')
-    expect(await page.locator('dialog').isVisible()).toBe(false)
-    await context.close()
-  })
-
-  it.each([
-    [1280, 800, ['wire', 'solder', 'transfer', 'enough', 'strength']],
-    [390, 844, []],
-  ] as const)('at %i px its buttons stand in one row, and a step’s result above them', async (width, height, steps) => {
-    const { page, context } = await site.open(path, { viewport: { width, height } })
+  it('shows nothing of a step’s answer before its key: not in sight, not to a reader of the screen', async () => {
+    const { page, context } = await site.open(pathOf(id), { viewport: { width: 1280, height: 720 } })
     await page.click('[data-open]')
-    const tops = await page.$$eval('dialog button', (buttons) => buttons.map((button) => button.getBoundingClientRect().top))
-    expect(new Set(tops).size).toBe(1)
-    const cards = await page.$$eval('[data-card]', (nodes) => nodes.map((node) => node.id))
-    for (const id of cards) {
-      const below = await page.$eval('[data-stage]', (stage) => {
-        const result = stage.querySelector('dl.strong')?.getBoundingClientRect().bottom ?? 0
-        return result - stage.getBoundingClientRect().bottom
-      })
-      if ((steps as readonly string[]).includes(id)) expect(below, id).toBeLessThan(0)
-      await page.keyboard.press('ArrowRight')
+    for (const step of lesson.steps) {
+      while (!(await titleOnBoard(page)).endsWith(step.title)) await page.keyboard.press('ArrowRight')
+      const asked = await page.locator('body').ariaSnapshot()
+      expect(asked).toContain(step.ask.slice(0, 40))
+      const wrong = step.options.filter(({ reply }) => reply !== undefined)
+      for (const hidden of [step.see.short, ...step.why, ...wrong.map(({ reply }) => reply ?? '')]) expect(asked).not.toContain(hidden.slice(0, 30))
+      await page.keyboard.press('PageDown')
+      expect(await textOf(page, 'dialog .short')).toBe(step.see.short)
+      expect(await page.locator('body').ariaSnapshot()).not.toContain(step.why[0]?.slice(0, 30))
+      await page.keyboard.press(' ')
+      expect(await textOf(page, 'dialog .card')).toContain(step.why[0])
+      expect(await page.locator('dialog .replies li').count()).toBe(1 + wrong.length)
     }
     await context.close()
   })
 
-  it('is in large type, and holds no id a second time', async () => {
-    const { page, context } = await site.open(path, { viewport: { width: 1280, height: 800 } })
+  it('the slider moves by key and by hand on the board, and the class’s prediction is marked on its curve', async () => {
+    const { page, context, faults } = await site.open(pathOf(id), { viewport: { width: 1280, height: 720 } })
+    const { setting, result, at } = lesson.whatIf
     await page.click('[data-open]')
+    while ((await titleOnBoard(page)) !== lesson.whatIf.title) await page.keyboard.press('ArrowRight')
+    expect(await page.locator('dialog svg.drawing path.series').count()).toBe(0)
+    await page.fill('dialog input[type="text"]', String(result.high))
+    await page.keyboard.press('Tab')
+    await page.waitForFunction((high) => document.querySelector('dialog [data-setting]')?.textContent?.startsWith(String(high)), result.high)
     await page.keyboard.press('ArrowRight')
-    const size = (selector: string) => page.$eval(selector, (node) => Number.parseFloat(getComputedStyle(node).fontSize))
-    expect(await size('dialog .asks')).toBeGreaterThan(1.5 * (await size('.lesson .asks')))
-    const ids = await page.$$eval('[id]', (nodes) => nodes.map((node) => node.id))
-    expect(new Set(ids).size).toBe(ids.length)
-    const low = await page.$$eval('dialog button', (buttons) => buttons.map((button) => button.getBoundingClientRect().height))
-    expect(Math.min(...low)).toBeGreaterThanOrEqual(44)
+    await page.waitForFunction(() => /the class/.test(document.querySelector('dialog [data-chart]')?.textContent ?? ''))
+    const before = await textOf(page, 'dialog output')
+    await page.keyboard.press('ArrowDown')
+    await page.waitForFunction((old) => document.querySelector('dialog output')?.textContent !== old, before)
+    for (const end of [setting.low, setting.high, at]) {
+      await page.fill('dialog input[type="text"]', String(end))
+      await page.keyboard.press('Enter')
+      await page.waitForFunction((says) => document.querySelector('dialog output')?.textContent === says, lesson.whatIf.says(end))
+    }
+    await page.fill('dialog input[type="text"]', String(setting.high + 1))
+    await page.keyboard.press('Enter')
+    await page.waitForFunction(() => /^Read: .*Allowed: /.test(document.querySelector('dialog [data-said]')?.textContent ?? ''))
+    expect(await textOf(page, 'dialog output')).toBe(lesson.whatIf.says(at))
+    expect(faults).toEqual([])
     await context.close()
   })
 })
 
-describe('the worksheet', () => {
-  const sheetText = (page: Page): Promise<string> => textOf(page, 'work-sheet')
+describe('keys and taps', () => {
+  const [[id, lesson] = ['', undefined]] = everyLesson
 
-  it('the same number gives the same sheet, another number another, and the link carries it', async () => {
-    const { page, context, faults } = await site.open(`${path}#sheet=7`)
-    await page.waitForFunction(() => document.querySelector('[data-sheet="tasks"] h3')?.textContent?.endsWith('worksheet 7'))
-    const seven = await sheetText(page)
-    await page.click('[data-next]')
-    await page.waitForFunction(() => document.querySelector('[data-sheet="tasks"] h3')?.textContent?.endsWith('worksheet 8'))
-    expect(page.url()).toMatch(/#sheet=8$/)
-    expect(await sheetText(page)).not.toBe(seven)
-    await page.fill('#seed', '7')
-    await page.keyboard.press('Enter')
-    await page.waitForFunction(() => document.querySelector('[data-sheet="tasks"] h3')?.textContent?.endsWith('worksheet 7'))
-    expect(await sheetText(page)).toBe(seven)
-    expect(faults).toEqual([])
+  it('each key of a remote goes one card, to either end and no further; a tap too', async () => {
+    const { page, context } = await site.open(pathOf(id), { viewport: { width: 1024, height: 768 }, hasTouch: true })
+    await page.tap('[data-open]')
+    const { count } = await cardOf(page)
+    let at = 1
+    for (const [key, step] of [
+      ['ArrowRight', 1],
+      [' ', 1],
+      ['PageDown', 1],
+      ['ArrowLeft', -1],
+      ['PageUp', -1],
+      ['PageDown', 1],
+    ] as const) {
+      await page.keyboard.press(key)
+      at += step
+      expect((await cardOf(page)).at, key).toBe(at)
+    }
+    await page.touchscreen.tap(700, 600)
+    await expect.poll(async () => (await cardOf(page)).at).toBe(at + 1)
+    await page.touchscreen.tap(40, 600)
+    await expect.poll(async () => (await cardOf(page)).at).toBe(at)
+    await page.keyboard.press('End')
+    expect(await page.isDisabled('[data-go="1"]')).toBe(true)
+    await page.keyboard.press('PageDown')
+    expect((await cardOf(page)).at).toBe(count)
+    await page.keyboard.press('Home')
+    await page.keyboard.press('ArrowLeft')
+    expect((await cardOf(page)).at).toBe(1)
+    expect(await page.isDisabled('[data-go="-1"]')).toBe(true)
+    expect(await page.$eval('[data-go="-1"]', (button) => getComputedStyle(button).borderStyle)).toBe('dashed')
     await context.close()
   })
 
-  it('sheet 1 made on the page is the sheet that was built in', async () => {
-    const plain = await site.open(path, { javaScriptEnabled: false })
-    const built = await textOf(plain.page, '[data-sheet="tasks"]')
-    const builtAnswers = await textOf(plain.page, '[data-sheet="answers"]')
-    await plain.context.close()
-    const { page, context } = await site.open(`${path}#sheet=2`)
-    await page.waitForFunction(() => document.querySelector('[data-sheet="tasks"] h3')?.textContent?.endsWith('worksheet 2'))
-    await page.fill('#seed', '1')
-    await page.keyboard.press('Enter')
-    await page.waitForFunction(() => document.querySelector('[data-sheet="tasks"] h3')?.textContent?.endsWith('worksheet 1'))
-    expect(await textOf(page, '[data-sheet="tasks"]')).toBe(built)
-    expect(await textOf(page, '[data-sheet="answers"]')).toBe(builtAnswers)
+  it('a key goes one card while the slider has the focus', async () => {
+    const { page, context } = await site.open(pathOf(id), { viewport: { width: 1280, height: 720 } })
+    await page.click('[data-open]')
+    while ((await page.locator('dialog what-if input[type="range"]').count()) === 0) await page.keyboard.press('ArrowRight')
+    const { at } = await cardOf(page)
+    await page.focus('dialog input[type="range"]')
+    const value = await page.inputValue('dialog input[type="range"]')
+    await page.keyboard.press('PageDown')
+    expect((await cardOf(page)).at).toBe(at + 1)
+    await page.keyboard.press('ArrowLeft')
+    expect(await page.inputValue('dialog input[type="range"]')).toBe(value)
     await context.close()
   })
 
-  it.each(['0', '10000', '1.5', 'seven', ''])('“%s” is no sheet: what was read, what is allowed, an example, and the sheet stays', async (typed) => {
-    const { page, context } = await site.open(path)
-    const before = await textOf(page, '[data-sheet="tasks"]')
-    await page.fill('#seed', typed)
-    await page.click('.choose button[type="submit"]')
-    expect(await textOf(page, '#seed-said')).toBe(`Read: ${typed === '' ? 'nothing' : `“${typed}”`}. Allowed: a whole number from 1 to 9999. For example: 2.`)
-    expect(await page.getAttribute('#seed', 'aria-invalid')).toBe('true')
-    expect(await textOf(page, '[data-sheet="tasks"]')).toBe(before)
+  it('notes what the class votes for and says it with the result', async () => {
+    const { page, context } = await site.open(pathOf(id), { viewport: { width: 1280, height: 720 } })
+    await page.click('[data-open]')
+    while (!(await titleOnBoard(page)).endsWith(lesson?.steps[0]?.title ?? '')) await page.keyboard.press('ArrowRight')
+    await page.keyboard.press('b')
+    expect(await page.getAttribute('dialog [data-vote="B"]', 'aria-pressed')).toBe('true')
+    await page.click('dialog [data-vote="A"]')
+    await page.keyboard.press('ArrowRight')
+    expect(await textOf(page, 'dialog .voted')).toBe('The class said A.')
+    await context.close()
+  })
+
+  it('fills the screen by button, and Escape leaves the page at the card', async () => {
+    const { page, context } = await site.open(pathOf(id), { viewport: { width: 1280, height: 720 } })
+    await page.click('[data-open]')
+    await page.keyboard.press('End')
+    const last = await titleOnBoard(page)
+    await page.click('[data-go="fill"]')
+    await page.waitForFunction(() => document.fullscreenElement?.querySelector('[data-stage]') !== undefined)
+    await page.click('[data-go="leave"]')
+    await page.waitForFunction(() => document.fullscreenElement === null)
+    const top = await page.locator('.turn-item h2', { hasText: last }).evaluate((node) => node.getBoundingClientRect().top)
+    expect(top).toBeLessThan(720)
+    await context.close()
+  })
+
+  it('a link opens its card; one to a card that is not there is told, and the lesson stays usable', async () => {
+    const good = await site.open(`${pathOf(id)}#card=3`)
+    expect((await cardOf(good.page)).at).toBe(3)
+    await good.context.close()
+    for (const wrong of ['999', '0', 'x']) {
+      const { page, context, faults } = await site.open(`${pathOf(id)}#card=${wrong}`)
+      expect(await textOf(page, 'board-view [data-said]')).toMatch(/^There is no card .* this lesson has cards 1 to \d+\.$/)
+      await page.click('[data-open]')
+      expect((await cardOf(page)).at).toBe(1)
+      expect(faults).toEqual([])
+      await context.close()
+    }
+  })
+
+  it.each([320, 390, 1920])('at %i px: nothing to the side, targets large enough, axe finds nothing', async (width) => {
+    const { page, context } = await site.open(pathOf(id), { viewport: { width, height: 844 }, bypassCSP: true })
+    await throughCards(page, async (at) => {
+      expect(await sideways(page), String(at)).toBeLessThanOrEqual(0)
+      expect(await page.$eval('[data-stage]', (stage) => stage.scrollWidth - stage.clientWidth), String(at)).toBeLessThanOrEqual(0)
+    })
+    const low = await page.$$eval('dialog button', (buttons) => buttons.map((button) => button.getBoundingClientRect().height))
+    expect(Math.min(...low)).toBeGreaterThanOrEqual(44)
+    for (const key of ['Home', 'End', 'ArrowLeft']) {
+      await page.keyboard.press(key)
+      expect(await axeFindings(page)).toEqual([])
+    }
     await context.close()
   })
 })

@@ -1,165 +1,118 @@
-import {
-  breakEvenOverlapMm,
-  interfaceConductanceSPerM,
-  knownNominal,
-  lapJointResistanceOhm,
-  lapLengthForStrengthMm,
-  lapNetworkResistanceOhm,
-  lapOverlapDiameters,
-  metal,
-  resistanceOhmPerM,
-  solder,
-  strandedAreaMm2,
-  strandedDiameterMm,
-  transferLengthMm,
-} from '@strandwise/core'
-import { formatQuantity, type QuantityKind } from '@strandwise/working/quantity'
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import ts from 'typescript'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { figures } from '../../references/count/figures.ts'
 import { axeFindings } from './accessibility.ts'
 import { type BuiltSite, builtSite } from './builtSite.ts'
-import { printedPages, sideways, textOf, valuesIn } from './learnPage.ts'
+import { sideways, textOf, valuesIn } from './learnPage.ts'
+import { everyLesson, pathOf } from './lessonPages.ts'
 
-const path = 'examples/overlap-length/'
 let site: BuiltSite
 beforeAll(async () => {
   site = await builtSite()
 })
 afterAll(() => site.close())
 
-// The scenario's givens as its text states them, put into the packages afresh.
-const alloy = solder('Sn60Pb40')
-const copper = metal('annealed-copper')
-const strands = { strandCount: 32, strandDiameterMm: 0.2 }
-const areaMm2 = strandedAreaMm2(strands)
-const diameterMm = strandedDiameterMm(strands)
-const ohmPerM = resistanceOhmPerM({ areaMm2, material: 'annealed-copper', temperatureC: 20 })
-const layer = { bondWidthMm: diameterMm / 2, layerMm: 0.1, layerOhmM: knownNominal(alloy, 'resistivityOhmM', alloy.resistivityOhmM) }
-const pair = { conductorsOhmPerM: [ohmPerM, ohmPerM] as const, interfaceSPerM: interfaceConductanceSPerM(layer) }
-const enoughMm = breakEvenOverlapMm(pair) ?? Number.NaN
-const overlapMm = 4 * diameterMm
-const lapOhm = lapJointResistanceOhm({ ...pair, overlapMm })
-const text = (value: number, kind: QuantityKind, figures = 3): string => formatQuantity(Number(value.toPrecision(figures)), kind)
+const scratch = fileURLToPath(new URL('../../node_modules/.cache/strandwise-lessons/', import.meta.url))
 
-describe('the worked example of the soldered overlap', () => {
-  it('every number of its steps is the packages’', async () => {
-    const { page, context } = await site.open(path, { javaScriptEnabled: false })
-    expect(await valuesIn(page, '#wire dl.strong')).toEqual({ 'one metre of wire': text(ohmPerM, 'resistanceOhmPerM') })
-    expect(await valuesIn(page, '#transfer dl.strong')).toEqual({ 'transfer length': text(transferLengthMm(pair), 'lengthMm') })
-    expect((await valuesIn(page, '#enough dl.strong'))['enough for the current']).toContain(text(enoughMm, 'lengthMm'))
-    const made = await valuesIn(page, '#made dl.strong')
-    expect(made['the lap']).toBe(text(lapOhm, 'resistanceOhm'))
-    expect(made['heat in the lap at 4 A']).toBe(text(lapOhm * 16, 'powerW'))
-    const strengthMm = lapLengthForStrengthMm({
-      tensileMPa: knownNominal(copper, 'tensileMPa', copper.tensileMPa),
-      areaMm2,
-      shearMPa: knownNominal(alloy, 'shearMPa', alloy.shearMPa),
-      safetyFactor: 1,
-      bondWidthMm: diameterMm / 2,
-    })
-    expect((await valuesIn(page, '#strength dl.strong'))['as strong as the wire, pulled once']).toContain(text(strengthMm, 'lengthMm'))
-    const { low, high } = lapOverlapDiameters
-    expect(await textOf(page, '#answer .short')).toBe(
-      `${low} to ${high} wire diameters: ${text(low * diameterMm, 'lengthMm', 2)} to ${text(high * diameterMm, 'lengthMm', 2)} of overlap here.`,
-    )
-    await context.close()
-  })
-
-  it('the picture asks for the overlap until it is made in step 5', async () => {
-    const { page, context } = await site.open(path, { javaScriptEnabled: false })
-    const labels = (id: string) => page.locator(`#${id} figure.to-scale svg text`).allTextContents()
-    expect(await labels('question')).toContain('?')
-    expect(await textOf(page, '#question')).not.toContain(text(overlapMm, 'lengthMm', 2))
-    expect(await textOf(page, '#question figcaption')).toMatch(/Overlap to be found/)
-    for (const id of ['made', 'answer']) expect(await labels(id), id).toContain(text(overlapMm, 'lengthMm', 2))
-    await context.close()
-  })
-
-  it('its working has no zeros to count and no remainder of rounding', async () => {
-    const { page, context } = await site.open(path, { javaScriptEnabled: false })
-    const known = await page.locator('.lesson .working dd').allTextContents()
-    expect(known).toContain(`${Number((pair.interfaceSPerM / 1e6).toPrecision(5))} MS/m`)
-    expect(known).toContain(`${Number((layer.layerOhmM * 1e9).toPrecision(5))} nΩ m`)
-    expect(await textOf(page, '#enough .put-in')).toMatch(/residual.*0, to rounding/)
-    const numbers = await page.locator('.lesson .working dd, .lesson mn').allTextContents()
-    expect(numbers.length).toBeGreaterThan(50)
-    expect(numbers.filter((number) => /\d{7}|^−?0\.0000/.test(number))).toEqual([])
-    await context.close()
-  })
-
-  it('the limit of like wires and the sliced ladder agree on the page', async () => {
-    const { page, context } = await site.open(path, { javaScriptEnabled: false })
-    const checks = await page.$$eval('#check .check', (nodes) =>
-      nodes.map((node) => [...node.querySelectorAll('dd')].map((value) => Number.parseFloat(value.textContent ?? ''))),
-    )
-    expect(checks[2]).toEqual([1.199679, 1.199679])
-    const [there = 0, here = 1] = checks[3] ?? []
-    expect(here).toBeCloseTo(lapOhm * 1e6, 3)
-    expect(Math.abs(there / here - 1)).toBeLessThan(1e-5)
-    expect(await textOf(page, '#check')).toMatch(/It can contradict it, and does not.*NASA-STD-8739\.4[^:]*\(published\)/)
-    await context.close()
-  })
-
-  it('each mistake has its number', async () => {
-    const { page, context } = await site.open(path, { javaScriptEnabled: false })
-    const dry = lapJointResistanceOhm({ ...pair, overlapMm, interfaceSPerM: interfaceConductanceSPerM({ ...layer, layerMm: 0, filmOhmM2: 1e-8 }) })
-    const partly = lapNetworkResistanceOhm({
-      ...pair,
-      stretches: [
-        { lengthMm: overlapMm / 8, interfaceSPerM: pair.interfaceSPerM },
-        { lengthMm: (7 * overlapMm) / 8, interfaceSPerM: 0 },
-      ],
-    })
+describe.each(everyLesson)('%s as a page', (id, lesson) => {
+  it('reads whole without script: each question, result, reason and mistake, the slider’s ends, nothing that waits for script', async () => {
+    const { page, context } = await site.open(pathOf(id), { javaScriptEnabled: false })
     const whole = await textOf(page, '.lesson')
-    for (const ohm of [dry, partly, lapJointResistanceOhm({ ...pair, overlapMm: diameterMm }), lapJointResistanceOhm({ ...pair, overlapMm: 12 * diameterMm })])
-      expect(whole).toContain(text(ohm, 'resistanceOhm'))
-    // All that lies inside the common tangents of both wires, less their metal: the valleys and the gaps between the strands.
-    const filled = (length: number): string => text(length * ((1 + Math.PI / 4) * diameterMm ** 2 - 2 * areaMm2), 'volumeMm3', 2)
-    expect(whole).toContain(`for ${filled(12 * diameterMm)} of solder, that between the strands counted, instead of ${filled(overlapMm)}.`)
+    const said = lesson.steps.flatMap((step) => [step.ask, step.see.short, ...step.why, ...step.options.map(({ text }) => text)])
+    const wrong = lesson.steps.flatMap((step) => step.options.flatMap(({ reply }) => reply ?? []))
+    const costs = lesson.mistakes.flatMap(({ done, costs, instead, value }) => [done, costs, instead, value.text])
+    const { low, high } = lesson.whatIf.setting
+    for (const words of [...said, ...wrong, ...costs, lesson.answer.short, lesson.whatIf.says(low), lesson.whatIf.says(high)])
+      expect(whole).toContain(words.replace(/\s+/g, ' '))
+    expect(await page.locator('button:visible, input:visible').count()).toBe(0)
+    expect(await page.locator('.lesson math').count()).toBeGreaterThan(3)
     await context.close()
   })
 
-  it('is whole without script: MathML in every step, the chart, the worksheet with its answers, nothing that waits for script', async () => {
-    const { page, context } = await site.open(path, { javaScriptEnabled: false })
-    for (const id of ['wire', 'solder', 'transfer', 'enough', 'made', 'strength']) expect(await page.locator(`#${id} math`).count(), id).toBeGreaterThan(2)
-    expect(await page.locator('math:visible').count()).toBe(await page.locator('math').count())
-    expect(await page.locator('#what-if svg path.series').count()).toBe(2)
-    expect(await textOf(page, '#what-if output')).toContain(text(enoughMm, 'lengthMm', 2).replace(' mm', '.0 mm'))
-    expect(await page.locator('[data-sheet="tasks"] li').count()).toBe(3)
-    expect(await page.locator('[data-sheet="answers"] td').allTextContents()).not.toContain('')
-    expect(await page.locator('button:visible').count()).toBe(0)
+  it('shows no result before it is opened', async () => {
+    const { page, context } = await site.open(pathOf(id))
+    const read = await page.locator('main').ariaSnapshot()
+    expect(read).toContain(lesson.steps[0]?.ask.slice(0, 30))
+    for (const step of lesson.steps) {
+      expect(read).not.toContain(step.see.short.slice(0, 30))
+      expect(read).not.toContain(step.why[0]?.slice(0, 30))
+    }
+    for (const { costs } of lesson.mistakes) expect(read).not.toContain(costs)
+    expect(await page.locator('[data-card="see"]:visible, [data-card="why"]:visible').count()).toBe(0)
     await context.close()
   })
 
-  it('the slider draws another chart and says the same, by keyboard', async () => {
-    const { page, context, faults } = await site.open(path)
-    const before = await page.locator('#what-if path.series').first().getAttribute('d')
-    await page.focus('#setting')
-    await page.keyboard.press('Home')
-    await page.waitForFunction((old) => document.querySelector('#what-if path.series')?.getAttribute('d') !== old, before)
-    const narrow = breakEvenOverlapMm({ ...pair, interfaceSPerM: interfaceConductanceSPerM({ ...layer, bondWidthMm: 0.05 * diameterMm }) }) ?? 0
-    expect(await textOf(page, '#what-if output')).toContain(`from ${narrow.toPrecision(2)} mm of overlap on`)
-    await page.click('#what-if live-chart')
-    await page.waitForSelector('#what-if canvas')
-    expect(faults).toEqual([])
+  it('has one right answer to each question and a reply to each wrong one', () => {
+    for (const { title, options, keep } of lesson.steps) {
+      expect(
+        options.filter(({ reply }) => reply === undefined),
+        title,
+      ).toHaveLength(1)
+      expect(options.length, title).toBeGreaterThanOrEqual(3)
+      expect(options.length, title).toBeLessThanOrEqual(4)
+      expect(keep, title).toMatch(/\[\[.+?\]\]/)
+    }
+    expect(lesson.mistakes.length).toBeGreaterThanOrEqual(3)
+    expect(lesson.measurement.high).toBeGreaterThan(lesson.measurement.low)
+  })
+
+  it('its code, as printed, runs and gives the numbers that it prints', async () => {
+    const { page, context } = await site.open(pathOf(id), { javaScriptEnabled: false })
+    const text = (await page.locator('#code pre').textContent()) ?? ''
+    const printed = await valuesIn(page, '[data-prints]')
+    await context.close()
+    mkdirSync(scratch, { recursive: true })
+    const file = join(scratch, `${id}.mjs`)
+    writeFileSync(file, ts.transpileModule(text, { compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 } }).outputText)
+    const ran = (await import(/* @vite-ignore */ pathToFileURL(file).href)) as Readonly<Record<string, number>>
+    expect(Object.keys(printed).length).toBeGreaterThanOrEqual(3)
+    for (const [name, value] of Object.entries(printed)) expect(Number(ran[name]?.toPrecision(6)), name).toBe(Number(value))
+  })
+
+  it('its check cards print what the references print, and ours beside it', async () => {
+    const published = await figures()
+    const { page, context } = await site.open(pathOf(id), { javaScriptEnabled: false })
+    for (const [index, check] of lesson.checks.entries()) {
+      const values = await valuesIn(page, `#check-${index + 1}`)
+      expect(Object.keys(values)).toHaveLength(3)
+      if (check.kind === 'derived') {
+        expect(Math.abs(check.ours / check.theirs - 1)).toBeLessThan(0.01)
+        continue
+      }
+      const figure = published.find(({ source, title }) => source.includes(check.source) && title === check.title)
+      expect(values.printed).toContain(figure?.printed)
+      expect(Number.parseFloat(values.ours?.replace('−', '-') ?? '')).toBeCloseTo(figure?.got ?? Number.NaN, 2)
+      expect(await textOf(page, `#check-${index + 1}`)).toContain(figure?.source)
+    }
     await context.close()
   })
 
-  it.each([390, 768, 1280])('at %i px on the board: nothing to the side, axe finds nothing, and the sheet prints on pages of its own', async (width) => {
-    const { page, context } = await site.open(path, { viewport: { width, height: 844 }, bypassCSP: true })
-    await page.click('[data-open]')
-    for (let step = 0; step < 5; step++) await page.keyboard.press('ArrowRight')
-    expect(await sideways(page)).toBeLessThanOrEqual(0)
-    expect(await page.$eval('[data-stage]', (stage) => stage.scrollWidth - stage.clientWidth)).toBeLessThanOrEqual(0)
-    expect(await axeFindings(page)).toEqual([])
-    await page.keyboard.press('Escape')
-    const all = await printedPages(page)
-    await page.evaluate(() => {
-      document.documentElement.dataset.printing = 'sheet'
+  it.each([320, 768, 1920])('at %i px, all of it open: nothing to the side, axe finds nothing, mathematics within its bars', async (width) => {
+    const { page, context } = await site.open(pathOf(id), { viewport: { width, height: 900 }, bypassCSP: true, colorScheme: width === 768 ? 'dark' : 'light' })
+    await page.$$eval('details', (all) => {
+      for (const one of all) one.open = true
     })
-    const alone = await printedPages(page)
-    expect(alone).toBeGreaterThanOrEqual(2)
-    expect(alone).toBeLessThanOrEqual(4)
-    expect(all).toBeGreaterThan(alone)
+    expect(await sideways(page)).toBeLessThanOrEqual(0)
+    expect(await axeFindings(page)).toEqual([])
+    const wide = await page.$$eval('math', (all) => all.filter((math) => math.getBoundingClientRect().right > innerWidth).map((math) => math.textContent))
+    expect(wide).toEqual([])
     await context.close()
   })
+})
+
+it('the list shows of each lesson its question, a picture, the time and what is needed', async () => {
+  const { page, context } = await site.open('examples/', { javaScriptEnabled: false })
+  const items = await page.locator('.lesson-list > li').all()
+  expect(items).toHaveLength(everyLesson.length)
+  for (const [index, [id, lesson]] of everyLesson.entries()) {
+    const item = items[index]
+    expect(await item?.locator('a').getAttribute('href')).toContain(pathOf(id))
+    expect((await item?.textContent())?.replace(/\s+/g, ' ')).toContain(lesson.question)
+    expect((await item?.textContent())?.replace(/\s+/g, ' ')).toMatch(/About \d+ minutes\. Needs: .+\./)
+    expect(await item?.locator('svg.drawing').count()).toBe(1)
+  }
+  await context.close()
 })

@@ -1,4 +1,6 @@
-/** Keys of a board and of the remote controls that trainers hold; up and down scroll a long card. */
+import { nextSetting } from './whatIfElement.ts'
+
+/** Keys of a board and of the remote controls that trainers hold: each goes one card. */
 const moves: Readonly<Record<string, number>> = {
   ArrowRight: 1,
   PageDown: 1,
@@ -10,63 +12,116 @@ const moves: Readonly<Record<string, number>> = {
   Home: Number.NEGATIVE_INFINITY,
   End: Number.POSITIVE_INFINITY,
 }
+/** Up and down are the slider's. */
+const slides: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 }
 /** A tap on this share of the board's width, from the left, goes back. */
-const backShare = 1 / 3
+const backShare = 1 / 4
+const letters = 'ABCD'
+const prefix = '#card='
 
-/** A step as it stands on the page, for the board: without ids, which would stand twice. */
-function copyOf(card: Element): Element {
-  const copy = card.cloneNode(true) as Element
-  copy.removeAttribute('id')
-  copy.removeAttribute('data-card')
-  for (const node of copy.querySelectorAll('[id]')) node.removeAttribute('id')
-  for (const node of copy.querySelectorAll('.wire')) node.remove()
-  return copy
+/** One card: a part of a turn, under the turn's title. */
+interface Card {
+  readonly turn: Element
+  readonly part: Element
+  readonly kind: string
 }
 
-/** The board view: the page's cards, one at a time in large type, by key or tap; Escape leaves it where the page is at that card. */
+/** The board: one card at a time in large type, by key or tap; only the card in view is there to see or to read out. */
 class BoardView extends HTMLElement {
   #at = 0
+  readonly #votes = new Map<Element, string>()
 
   connectedCallback(): void {
-    const open = this.querySelector('[data-open]')
     const dialog = this.#dialog
+    const open = this.querySelector('[data-open]')
     if (!(open instanceof HTMLButtonElement) || dialog === null) return
     open.hidden = false
-    open.addEventListener('click', () => {
-      dialog.showModal()
-      this.#show(0)
-    })
-    dialog.addEventListener('keydown', (event) => this.#key(event))
+    open.addEventListener('click', () => this.#open(0))
+    dialog.addEventListener('keydown', (event) => this.#key(event, dialog))
     dialog.addEventListener('click', (event) => this.#tap(event, dialog))
     dialog.addEventListener('close', () => this.#left())
+    addEventListener('hashchange', () => this.#fromLink())
+    this.#fromLink()
   }
 
   get #dialog(): HTMLDialogElement | null {
     return this.querySelector('dialog')
   }
 
-  get #cards(): readonly Element[] {
-    return [...document.querySelectorAll('[data-card]')]
+  get #cards(): readonly Card[] {
+    return [...document.querySelectorAll('[data-card]')].map((part) => ({
+      part,
+      turn: part.closest('.turn-item') ?? part,
+      kind: part.getAttribute('data-card') ?? '',
+    }))
   }
 
-  #key(event: KeyboardEvent): void {
-    const move = moves[event.key]
-    if (move === undefined || event.ctrlKey || event.altKey || event.metaKey) return
-    // Enter and space on a button do what the button says.
+  #fromLink(): void {
+    if (!location.hash.startsWith(prefix)) return
+    const wanted = location.hash.slice(prefix.length)
+    const count = this.#cards.length
+    const there = /^\d+$/.test(wanted) && Number(wanted) >= 1 && Number(wanted) <= count
+    const said = this.querySelector('[data-said]')
+    if (said !== null) said.textContent = there ? '' : `There is no card “${wanted.slice(0, 20)}”: this lesson has cards 1 to ${count}.`
+    if (there && Number(wanted) - 1 !== this.#at) this.#open(Number(wanted) - 1)
+    else if (there) this.#open(this.#at)
+  }
+
+  #open(at: number): void {
+    if (this.#dialog?.open === false) this.#dialog.showModal()
+    this.#show(at)
+  }
+
+  #key(event: KeyboardEvent, dialog: HTMLDialogElement): void {
+    if (event.ctrlKey || event.altKey || event.metaKey) return
+    // Enter and space on a button do what the button says; what is typed stays in its field.
     if (event.target instanceof HTMLButtonElement && (event.key === ' ' || event.key === 'Enter')) return
+    if (event.target instanceof HTMLInputElement && event.target.type === 'text') return
+    const move = moves[event.key]
+    const slide = slides[event.key]
+    const letter = event.key.toUpperCase()
+    if (move !== undefined) this.#show(this.#at + move)
+    else if (slide !== undefined) nextSetting(dialog, slide)
+    else if (letters.includes(letter)) this.#vote(letter)
+    else if (letter === 'F') this.#fill(dialog)
+    else return
     event.preventDefault()
-    this.#show(this.#at + move)
   }
 
   #tap(event: MouseEvent, dialog: HTMLDialogElement): void {
     const target = event.target as Element
     const act = target.closest('[data-go]')?.getAttribute('data-go')
+    const vote = target.closest('[data-vote]')?.getAttribute('data-vote')
     if (act === 'leave') dialog.close()
+    else if (act === 'fill') this.#fill(dialog)
     else if (act !== undefined && act !== null) this.#show(this.#at + Number(act))
+    else if (vote !== undefined && vote !== null) this.#vote(vote)
     // A drag that marked some text is no tap.
-    else if (target.closest('a, button') === null && getSelection()?.isCollapsed !== false) {
+    else if (target.closest('a, button, input, label, .turn') === null && getSelection()?.isCollapsed !== false)
       this.#show(this.#at + (event.clientX < dialog.clientWidth * backShare ? -1 : 1))
-    }
+  }
+
+  /** A dialog may not fill the screen; what it holds may. */
+  #fill(dialog: HTMLDialogElement): void {
+    if (document.fullscreenElement === null)
+      dialog
+        .querySelector('[data-screen]')
+        ?.requestFullscreen()
+        .catch(() => undefined)
+    else void document.exitFullscreen()
+  }
+
+  /** Notes what the class votes for; the next card says it again. */
+  #vote(letter: string): void {
+    const card = this.#cards[this.#at]
+    if (card?.kind !== 'ask' || card.part.querySelectorAll('.options li').length <= letters.indexOf(letter)) return
+    this.#votes.set(card.turn, letter)
+    this.#marks(card)
+  }
+
+  #marks(card: Card): void {
+    const vote = this.#votes.get(card.turn)
+    for (const button of this.querySelectorAll('[data-vote]')) button.setAttribute('aria-pressed', String(button.getAttribute('data-vote') === vote))
   }
 
   #show(wanted: number): void {
@@ -76,9 +131,11 @@ class BoardView extends HTMLElement {
     const stage = this.querySelector('[data-stage]')
     const count = this.querySelector('[data-count]')
     if (card === undefined || !(stage instanceof HTMLElement) || count === null) return
-    stage.replaceChildren(copyOf(card))
+    stage.replaceChildren(this.#copyOf(card))
+    stage.dataset.kind = card.kind
     stage.scrollTop = 0
-    stage.focus()
+    stage.focus({ preventScroll: true })
+    this.#marks(card)
     count.textContent = `${this.#at + 1} of ${cards.length}`
     for (const [go, off] of [
       ['-1', this.#at === 0],
@@ -86,12 +143,45 @@ class BoardView extends HTMLElement {
     ] as const) {
       this.querySelector(`[data-go="${go}"]`)?.toggleAttribute('disabled', off)
     }
+    history.replaceState(null, '', `${prefix}${this.#at + 1}`)
+  }
+
+  /** A card as it stands on the page, for the board: without ids, which would stand twice. */
+  #copyOf(card: Card): Element {
+    const copy = document.createElement('div')
+    copy.setAttribute('role', 'listitem')
+    copy.className = 'card'
+    const heading = document.createElement('h2')
+    heading.textContent = card.turn.querySelector('h2')?.textContent?.trim() ?? ''
+    copy.append(heading)
+    const vote = this.#votes.get(card.turn)
+    if (vote !== undefined && card.kind !== 'ask') {
+      const said = document.createElement('p')
+      said.className = 'voted'
+      said.textContent = `The class said ${vote}.`
+      copy.append(said)
+    }
+    const part = card.part.cloneNode(true) as Element
+    part.removeAttribute('data-card')
+    for (const node of part.querySelectorAll('[id]')) node.removeAttribute('id')
+    for (const letter of part.querySelectorAll('.options .letter')) {
+      const button = document.createElement('button')
+      button.type = 'button'
+      button.className = 'letter'
+      button.dataset.vote = letter.textContent?.trim() ?? ''
+      button.setAttribute('aria-label', `The class says ${button.dataset.vote}`)
+      button.textContent = button.dataset.vote
+      letter.replaceWith(button)
+    }
+    copy.append(part)
+    return copy
   }
 
   #left(): void {
     this.querySelector('[data-stage]')?.replaceChildren()
-    const card = this.#cards[this.#at]
-    card?.scrollIntoView({ block: 'start' })
+    if (document.fullscreenElement !== null) void document.exitFullscreen()
+    history.replaceState(null, '', location.pathname + location.search)
+    this.#cards[this.#at]?.turn.scrollIntoView({ block: 'start' })
   }
 }
 

@@ -1,34 +1,80 @@
-import type { WhatIfView } from './lesson.ts'
+import type { WhatIf } from './whatIf.ts'
 
-export interface WhatIfModule {
-  readonly view: (setting: number, given: never) => WhatIfView
+type Load = (lesson: string) => Promise<WhatIf>
+
+/** What the class has predicted, and where the slider stands: the page and the board show the same. */
+const state: { predicted: number | null; setting: number | null } = { predicted: null, setting: null }
+
+/** Moves the slider inside by so many steps, as its own keys would; false where there is none. */
+export function nextSetting(root: ParentNode, steps: number): boolean {
+  const slider = root.querySelector('what-if input[type="range"]')
+  if (!(slider instanceof HTMLInputElement)) return false
+  if (steps > 0) slider.stepUp(steps)
+  else slider.stepDown(-steps)
+  slider.dispatchEvent(new Event('input', { bubbles: true }))
+  return true
 }
 
-/** The slider: its models and its chart are loaded when it is first moved, and the page's own chart shows the start. */
-export function defineWhatIf(load: () => Promise<WhatIfModule>): void {
+/** One of the two sliders: what the class predicts, or the setting with its curve and picture. Models and chart are loaded when one is first moved. */
+export function defineWhatIf(load: Load): void {
   class WhatIfSlider extends HTMLElement {
     #asked = 0
 
     connectedCallback(): void {
-      const slider = this.querySelector('input')
+      const { slider, field } = this
       if (slider === null) return
-      slider.addEventListener('input', () => void this.#redraw(Number(slider.value)))
+      const known = this.#predicts ? state.predicted : state.setting
+      if (known !== null) slider.value = String(known)
+      slider.addEventListener('input', () => void this.#moved(Number(slider.value)))
+      field?.addEventListener('change', () => void this.#typed(field.value))
+      if (known !== null || (!this.#predicts && state.predicted !== null)) void this.#moved(Number(slider.value))
     }
 
-    async #redraw(setting: number): Promise<void> {
+    get slider(): HTMLInputElement | null {
+      return this.querySelector('input[type="range"]')
+    }
+
+    get field(): HTMLInputElement | null {
+      return this.querySelector('input[type="text"]')
+    }
+
+    get #predicts(): boolean {
+      return this.dataset.part === 'predict'
+    }
+
+    async #typed(text: string): Promise<void> {
+      const [whatIf, { readSetting }] = await Promise.all([load(this.dataset.lesson ?? ''), import('./whatIf.ts')])
+      const read = readSetting(this.#predicts ? whatIf.result : whatIf.setting, text)
+      const said = this.querySelector('[data-said]')
+      if (said !== null) said.textContent = 'said' in read ? read.said : ''
+      this.field?.setAttribute('aria-invalid', String('said' in read))
+      if ('said' in read || this.slider === null) return
+      this.slider.value = String(read.value)
+      await this.#moved(read.value)
+    }
+
+    async #moved(value: number): Promise<void> {
+      if (this.#predicts) state.predicted = value
+      else state.setting = value
       const asked = ++this.#asked
-      const [{ view }, { lineChart }, { drawn }] = await Promise.all([load(), import('../../charts/lineChart.ts'), import('../../plan/dom.ts')])
+      const [whatIf, { onScale, whatIfChart }, { lineChart }, { drawn }] = await Promise.all([
+        load(this.dataset.lesson ?? ''),
+        import('./whatIf.ts'),
+        import('../../charts/lineChart.ts'),
+        import('../../plan/dom.ts'),
+      ])
       // A slow first load must not draw over a later setting.
       if (asked !== this.#asked) return
-      const { spec, sentence } = view(setting, JSON.parse(this.dataset.given ?? 'null') as never)
-      const chart = document.createElement('live-chart')
-      chart.dataset.chart = JSON.stringify(spec)
-      chart.append(drawn(lineChart(spec)))
-      this.querySelector('live-chart')?.replaceWith(chart)
-      const said = this.querySelector('output')
-      if (said !== null) said.textContent = sentence
       const shown = this.querySelector('[data-setting]')
-      if (shown !== null) shown.textContent = String(setting)
+      if (shown !== null) shown.textContent = onScale(this.#predicts ? whatIf.result : whatIf.setting, value)
+      if (this.field !== null && document.activeElement !== this.field) this.field.value = String(value)
+      const chart = this.querySelector('[data-chart]')
+      const picture = this.querySelector('[data-picture]')
+      const said = this.querySelector('output')
+      if (chart === null || picture === null || said === null) return
+      chart.replaceChildren(drawn(lineChart(whatIfChart(whatIf, value, state.predicted))))
+      picture.replaceChildren(drawn(whatIf.picture(value).svg))
+      said.textContent = whatIf.says(value)
     }
   }
   if (customElements.get('what-if') === undefined) customElements.define('what-if', WhatIfSlider)

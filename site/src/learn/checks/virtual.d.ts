@@ -1,0 +1,3 @@
+declare module 'virtual:published-figures' {
+  export const figures: readonly import('./integration.ts').PublishedFigure[]
+}

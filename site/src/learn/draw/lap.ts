@@ -1,0 +1,22 @@
+import { jointSide } from '../../drawings/jointSide.ts'
+import type { LessonPicture } from '../lesson/lesson.ts'
+
+/** A soldered lap from the side, to scale, with one outside diameter of bare wire on each side; an overlap that is asked for stands as a question. */
+export function lapSide(conductorMm: number, wallMm: number, overlapMm: number, isAsked = false): LessonPicture {
+  const outsideMm = conductorMm + 2 * wallMm
+  return jointSide(
+    {
+      kind: 'lap',
+      conductorMm,
+      outsideMm,
+      jointMm: overlapMm,
+      stubMm: outsideMm,
+      barrelMm: outsideMm,
+      layers: [],
+      strandMm: 0,
+      strands: [],
+      housingHoleMm: null,
+    },
+    isAsked,
+  )
+}

@@ -1,0 +1,93 @@
+import type { PlanVerdict } from '@strandwise/planner/plan'
+import { type CheckedFigure, checked } from './check.ts'
+import type { Lesson, LessonPicture, LessonStep, NamedValue, Option } from './lesson.ts'
+import { span } from './say.ts'
+
+/** What a class votes on at a mistake. */
+const outcomes = [{ text: 'It makes no difference' }, { text: 'It holds, with less in hand' }, { text: 'It fails' }] as const
+
+/** One part of a turn: what stands on one card of the board. */
+export interface TurnPart {
+  readonly judged?: PlanVerdict
+  readonly short?: string
+  readonly words?: readonly string[]
+  readonly list?: readonly string[]
+  readonly options?: readonly Option[]
+  readonly replies?: readonly Option[]
+  readonly values?: readonly NamedValue[]
+  readonly picture?: LessonPicture
+  readonly slider?: 'predict' | 'move'
+  readonly source?: string
+}
+
+/** What the class goes through at one joint of the page's wire: a question, what is seen, why. */
+export interface Turn {
+  readonly id: string
+  readonly title: string
+  readonly ask: TurnPart
+  readonly see?: TurnPart
+  readonly why?: TurnPart
+  readonly working?: LessonStep['working']
+}
+
+const stepTurn = (step: LessonStep, index: number): Turn => ({
+  id: step.id,
+  title: `Step ${index + 1}. ${step.title}`,
+  ask: { words: [step.ask], options: step.options, ...(step.picture === undefined ? {} : { picture: step.picture }) },
+  see: step.see,
+  why: { words: step.why, replies: step.options },
+  ...(step.working === undefined ? {} : { working: step.working }),
+})
+
+const checkTurn = (check: CheckedFigure, index: number): Turn => ({
+  id: `check-${index + 1}`,
+  title: check.status === 'published' ? 'Held against a published figure' : 'Held against a second solution',
+  ask: {
+    words: [
+      check.status === 'published'
+        ? `${check.what}. A source prints a figure: does ours agree?`
+        : `${check.what}. No published figure is known to us: does a second, independent solution agree?`,
+    ],
+  },
+  see: {
+    short: check.verdict,
+    values: [
+      { name: check.status === 'published' ? 'printed' : 'second solution', text: check.theirs },
+      { name: 'ours', text: check.ours },
+      { name: 'difference', text: check.difference },
+    ],
+    source: check.source,
+  },
+})
+
+/** The lesson in the order in which a class goes through it. */
+export function turnsOf(lesson: Lesson): readonly Turn[] {
+  const { measurement } = lesson
+  return [
+    { id: 'question', title: 'The question', ask: { short: lesson.question, words: [lesson.scenario], picture: lesson.picture } },
+    { id: 'given', title: 'What is known', ask: { values: lesson.given } },
+    ...lesson.steps.map(stepTurn),
+    { id: 'answer', title: 'The answer', ask: { words: [`Say it in one sentence: ${lesson.question}`] }, see: lesson.answer },
+    {
+      id: 'what-if',
+      title: lesson.whatIf.title,
+      ask: { words: [lesson.whatIf.ask], slider: 'predict' },
+      see: { slider: 'move' },
+    },
+    ...lesson.checks.map(checked).map(checkTurn),
+    ...lesson.mistakes.map(
+      (mistake, index): Turn => ({
+        id: `mistake-${index + 1}`,
+        title: `Mistake ${index + 1}. ${mistake.title}`,
+        ask: { words: [mistake.done], options: outcomes },
+        see: { judged: mistake.verdict, short: mistake.costs, values: [mistake.value], words: [mistake.instead] },
+      }),
+    ),
+    {
+      id: 'measurement',
+      title: 'Measure it yourselves',
+      ask: { words: [`You need: ${measurement.needs.join(', ')}.`], list: measurement.steps },
+      see: { short: `${measurement.reads}: ${span(measurement.low, measurement.high, measurement.unit)}`, words: [measurement.why] },
+    },
+  ]
+}
