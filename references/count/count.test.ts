@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { Reference, ReferenceCase } from '../compare.ts'
-import { faultsOf } from './faults.ts'
+import { faultsOf, uncheckedFaults } from './faults.ts'
 import { figuresOf } from './figures.ts'
 import { recorded } from './recorder.ts'
 import { table } from './table.ts'
@@ -54,4 +54,15 @@ test('a source in two files is a fault', () => {
 test('what is only looked up is checked and not counted', () => {
   const all = figuresOf([file('a.ts', source([{ ...item('row', 3), looksUp: true }]))])
   expect(table(all).split('\n')[1]?.trim()).toBe('a book')
+})
+
+test('a model without a check needs a reason, and a reason needs a model without a check', () => {
+  const all = figuresOf([file('a.ts', source([item('fine', 50.05)]))])
+  expect(uncheckedFaults(all, ['double', 'half'], {})).toEqual([expect.stringMatching(/^half: no figure/)])
+  expect(uncheckedFaults(all, ['double', 'half'], { half: 'why' })).toEqual([])
+  expect(uncheckedFaults(all, ['double'], { double: 'why', gone: 'why' })).toEqual([
+    expect.stringMatching(/^double: is checked/),
+    expect.stringMatching(/^gone: is no model/),
+  ])
+  expect(uncheckedFaults(figuresOf([file('a.ts', source([item('recalled', 50.05)], { status: 'from memory' }))]), ['double'], {})).toHaveLength(1)
 })

@@ -12,3 +12,16 @@ export function faultsOf(all: readonly Figure[]): readonly string[] {
     .map(({ file, title, printed, repeats }) => `${file}: "${title}", ${printed}, is there ${repeats + 1} times: leave one, or mark the reference oneFigure`)
   return [...scattered, ...twice]
 }
+
+/** Models that no figure from outside checks and no reason excuses, and reasons that excuse nothing. Recalled and recorded figures are no check. */
+export function uncheckedFaults(all: readonly Figure[], models: readonly string[], reasons: Readonly<Record<string, string>>): readonly string[] {
+  const checked = new Set(all.filter(({ status, looksUp }) => status !== 'from memory' && status !== 'recorded' && !looksUp).flatMap(({ checks }) => checks))
+  return [
+    ...models
+      .filter((name) => !checked.has(name) && !(name in reasons))
+      .map((name) => `${name}: no figure from outside fails when its result changes by 2 %: add one, or its reason to references/count/unchecked.ts`),
+    ...Object.keys(reasons)
+      .filter((name) => checked.has(name) || !models.includes(name))
+      .map((name) => `${name}: ${checked.has(name) ? 'is checked now' : 'is no model of core'}: take it out of references/count/unchecked.ts`),
+  ]
+}

@@ -1,0 +1,50 @@
+/** Plain numerical methods for solutions apart from the library: slow, and easy to see through. */
+
+/** Integral by Simpson's rule on n even intervals. */
+export function integral(f: (x: number) => number, from: number, to: number, n = 2000): number {
+  const h = (to - from) / n
+  let sum = f(from) + f(to)
+  for (let k = 1; k < n; k += 1) sum += (k % 2 === 1 ? 4 : 2) * f(from + k * h)
+  return (sum * h) / 3
+}
+
+/** Where a rising or falling function crosses zero between two points. */
+export function root(f: (x: number) => number, from: number, to: number): number {
+  let [low, high] = [from, to]
+  const rising = f(high) > f(low)
+  for (let n = 0; n < 200; n += 1) {
+    const middle = 0.5 * (low + high)
+    if (f(middle) > 0 === rising) high = middle
+    else low = middle
+  }
+  return 0.5 * (low + high)
+}
+
+/** Solves A x = b by elimination with row exchange. */
+export function solve(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] {
+  const rows = matrix.map((row, k) => [...row, right[k] ?? 0])
+  const n = rows.length
+  for (let column = 0; column < n; column += 1) {
+    let pivot = column
+    for (let k = column + 1; k < n; k += 1) if (Math.abs(rows[k]?.[column] ?? 0) > Math.abs(rows[pivot]?.[column] ?? 0)) pivot = k
+    const top = rows[pivot] as number[]
+    rows[pivot] = rows[column] as number[]
+    rows[column] = top
+    for (let k = column + 1; k < n; k += 1) {
+      const row = rows[k] as number[]
+      const factor = (row[column] as number) / (top[column] as number)
+      for (let c = column; c <= n; c += 1) row[c] = (row[c] as number) - factor * (top[c] as number)
+    }
+  }
+  const x = new Array<number>(n).fill(0)
+  for (let k = n - 1; k >= 0; k -= 1) {
+    const row = rows[k] as number[]
+    let sum = row[n] as number
+    for (let c = k + 1; c < n; c += 1) sum -= (row[c] as number) * (x[c] as number)
+    x[k] = sum / (row[k] as number)
+  }
+  return x
+}
+
+/** A solved figure as a reference prints it. */
+export const digits = (value: number, count = 10): string => value.toPrecision(count)
