@@ -3,12 +3,10 @@ import { describe, expect, test } from 'vitest'
 import { root } from '../repository/tree.ts'
 import { type Fence, fencesIn, runnable } from './fences.ts'
 import { differences } from './printed.ts'
-import { checkedOnly, commandsIn, Shell } from './shell.ts'
 
 const documents = ['README.md', 'DEVELOPERS.md'].filter((name) => existsSync(root + name))
 const rooms = import.meta.glob<Record<string, unknown>>('../../packages/*/src/{index,*/index}.ts')
 const code = new Set(['ts', 'js', 'mjs', 'typescript', 'javascript'])
-const shell = new Set(['sh', 'bash', 'console'])
 
 /** '@strandwise/core/heat' as a user imports it, from the sources. */
 async function load(specifier: string): Promise<Record<string, unknown>> {
@@ -31,8 +29,6 @@ async function runCode(text: string): Promise<{ readonly found: readonly string[
   return { found, compared }
 }
 
-const scripts = (JSON.parse(readFileSync(`${root}package.json`, 'utf8')) as { readonly scripts: Readonly<Record<string, string>> }).scripts
-
 describe.each(documents)('%s', (name) => {
   const fences = fencesIn(readFileSync(root + name, 'utf8'))
   const at = (fence: Fence): string => `line ${fence.line}`
@@ -46,27 +42,6 @@ describe.each(documents)('%s', (name) => {
 
   test.each(fences.filter(({ language }) => language === 'json').map((fence) => [at(fence), fence] as const))('data in %s is JSON', (_line, fence) => {
     expect(() => JSON.parse(fence.text) as unknown).not.toThrow()
-  })
-
-  test.each(fences.filter(({ language }) => shell.has(language)).map((fence) => [at(fence), fence] as const))('commands in %s run', async (_line, fence) => {
-    const place = new Shell(fences)
-    try {
-      let printed = ''
-      for (const command of commandsIn(fence)) {
-        const verdict = checkedOnly(command, scripts)
-        if (verdict !== 'run') expect(verdict).toBe('fine')
-        else {
-          const { code: exitCode, output } = await place.run(command)
-          // 1 means that a plan holds something unsound: an answer, not a failure.
-          expect(exitCode, `${command}\n${output}`).toBeLessThanOrEqual(1)
-          printed += output
-        }
-      }
-      const next = fences[fences.indexOf(fence) + 1]
-      if (next?.language === 'text' && printed !== '') expect(printed.trimEnd()).toBe(next.text.trimEnd())
-    } finally {
-      place.end()
-    }
   })
 })
 
@@ -86,15 +61,5 @@ describe('the means of these tests', () => {
     expect(await runCode(block('2'))).toEqual({ found: [], compared: 3 })
     expect((await runCode(block('3'))).found.length).toBe(2)
     await expect(runCode("import { nothing } from '@strandwise/core'\nnothing()")).rejects.toThrow(TypeError)
-  })
-
-  test('a script that package.json lacks is told; other commands run where the data are', async () => {
-    expect(checkedOnly('npm run nothing', scripts)).toMatch(/no script "nothing"/)
-    expect(checkedOnly('npm start', scripts)).toBe('fine')
-    expect(checkedOnly('strandwise plan a', scripts)).toBe('run')
-    const place = new Shell([{ language: 'json', file: 'job.json', text: '{}', line: 1 }])
-    expect(await place.run('cat job.json')).toEqual({ code: 0, output: '{}\n' })
-    expect((await place.run('cat nothing | cat')).code).toBe(1)
-    place.end()
   })
 })

@@ -18,7 +18,6 @@ const alike: Manifest = {
   license: 'MIT',
   type: 'module',
   sideEffects: false,
-  files: ['dist'],
   exports: {
     '.': { types: './dist/index.d.ts', default: './dist/index.js' },
     './*': { types: './dist/*/index.d.ts', default: './dist/*/index.js' },
@@ -75,7 +74,8 @@ export function unlikeManifests(files: readonly TreeFile[]): readonly Finding[] 
     const wanted = keys.filter((key) => key in manifest || !optional.has(key))
     if (Object.keys(manifest).join() !== wanted.join())
       say(`keys ${Object.keys(manifest).join(', ')}`, `${keys.join(', ')}, in this order; only ${[...optional].join(' and ')} may be absent`)
-    for (const [key, value] of Object.entries(alike)) {
+    const files = 'bin' in manifest ? ['bin', 'dist'] : ['dist']
+    for (const [key, value] of Object.entries({ ...alike, files })) {
       if (JSON.stringify(manifest[key]) !== JSON.stringify(value)) say(`"${key}" is ${JSON.stringify(manifest[key])}`, JSON.stringify(value))
     }
     return findings

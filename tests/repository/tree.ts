@@ -19,7 +19,7 @@ export interface Finding {
 export const root = fileURLToPath(new URL('../..', import.meta.url))
 
 /** Made by tools, never written by a person; .gitignore lists the same. */
-const made = new Set(['.git', 'node_modules', 'dist', '.astro', '.stryker-tmp'])
+export const made = new Set(['.git', 'node_modules', 'dist', '.astro', '.stryker-tmp'])
 const madeFiles = /\.tsbuildinfo$|^tests\/results\/local\//
 const binary = /\.(png|jpe?g|webp|avif|ico|woff2?|pdf|zip)$/
 

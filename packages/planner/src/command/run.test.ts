@@ -67,19 +67,21 @@ describe('what can’t be used: one message, exit code 2, no stack', () => {
     expect(await bad(['plan', await file('broken.json', '{"version": 1,')])).toMatch(/broken\.json: is not JSON/)
     expect(await bad(['plan', await file('empty.json', '')])).toMatch(/is empty/)
     expect(await bad(['plan', await file('binary.json', Uint8Array.of(0xff, 0xfe, 0x00, 0x80))])).toMatch(/is not text/)
-    expect(await bad(['plan', folder])).toMatch(/is not a file/)
+    expect(await bad(['plan', folder])).toMatch(/is a folder/)
     expect(await bad(['plan', join(folder, 'none.json')])).toMatch(/no such file/)
   })
 
   test('ten megabytes, from a file and from standard input', async () => {
     const large = ' '.repeat(10_000_000)
-    expect(await bad(['plan', await file('large.json', large)])).toMatch(/10000000 bytes; allowed: at most/)
+    expect(await bad(['plan', await file('large.json', large)])).toMatch(/larger than/)
     expect(await bad(['plan', '-'], large)).toMatch(/larger than/)
   })
 
-  test('20,000 nested brackets end soon', async () => {
-    const text = `{"version": 1, "tools": ${'['.repeat(20_000)}${']'.repeat(20_000)}}`
-    expect(await bad(['plan', '-'], text)).toMatch(/circuit: missing/)
+  test.each([
+    ['a list of tools', (deep: string, end: string) => `{"version": 1, "tools": ${deep}${end}}`, /circuit: missing/],
+    ['the job itself', (deep: string, end: string) => `${deep}${end}`, /the job: is a list/],
+  ])('400,000 nested brackets for %s are refused in words', async (_title, text, words) => {
+    expect(await bad(['plan', '-'], text('['.repeat(400_000), ']'.repeat(400_000)))).toMatch(words)
   })
 
   test('a bad field names file, path, value, what is allowed', async () => {
@@ -88,13 +90,31 @@ describe('what can’t be used: one message, exit code 2, no stack', () => {
   })
 
   test('an unknown command, option, format or demo', async () => {
-    expect(await bad(['plann'])).toMatch(/no command "plann"/)
+    expect(await bad(['plann'])).toMatch(/no command "plann".*the closest is plan/)
     expect(await bad([])).toMatch(/no command/)
     expect(await bad(['plan', '--bogus'])).toMatch(/bogus/)
     expect(await bad(['plan', '--demo', 'bilge-pump-feed', '--format', 'pdf'])).toMatch(/allowed: text, markdown, json/)
     expect(await bad(['plan', '--demo', 'bilge-pump'])).toMatch(/the closest is bilge-pump-feed/)
     expect(await bad(['plan'])).toMatch(/give one job file/)
-    expect(await bad(['plan', 'a.json', 'b.json'])).toMatch(/give one job file/)
+  })
+
+  test('an argument or an option that the command does not take', async () => {
+    expect(await bad(['plan', 'a.json', 'b.json'])).toBe('plan: "b.json" is one argument too many; allowed: at most 1\n')
+    expect(await bad(['schema', 'a'])).toBe('schema: "a" is one argument too many; allowed: nothing more\n')
+    expect(await bad(['demo', 'orchard-gate', 'b'])).toMatch(/one argument too many/)
+    expect(await bad(['schema', '--strict'])).toBe('--strict: schema does not take it; allowed: no option\n')
+  })
+
+  test('a line never holds what would act on a terminal', async () => {
+    expect(await bad(['\u001b[2J'])).toMatch(/^no command "\\u\{1b\}\[2J"/)
+    const text = JSON.stringify({ ...lamp, 'a\nverdict: sound': '\u0007' })
+    expect((await bad(['plan', '-'], text)).trimEnd().split('\n')).toHaveLength(1)
+  })
+
+  test('a job of a newer release says so', async () => {
+    expect(await bad(['plan', '-'], JSON.stringify({ ...lamp, version: 2 }))).toMatch(
+      /version: is 2; allowed: at most 1: the job was written for a newer release/,
+    )
   })
 })
 
@@ -104,4 +124,23 @@ test('strandwise demo and strandwise schema print JSON that works', async () => 
   expect((await call(['plan', '-'], printed)).code).toBe(1)
   const schema = JSON.parse((await call(['schema'])).out)
   expect(schema.properties.load.properties.currentA).toMatchObject({ title: 'Load current', description: expect.stringContaining(' A.') })
+})
+
+test('an error of the program’s own is one line with what to report, and exit code 3', async () => {
+  const err: string[] = []
+  async function* nothing() {}
+  const broken = () => {
+    throw new TypeError('no such\nthing')
+  }
+  const code = await run(['demo'], { stdin: nothing(), stdout: { write: broken }, stderr: { write: (text) => err.push(text) } })
+  expect(code).toBe(3)
+  expect(err).toHaveLength(1)
+  expect(err[0]).toMatch(/^strandwise \d+\.\d+\.\d+ failed by an error of its own: TypeError: no such\\u\{a\}thing; please report it .*: strandwise demo\n$/)
+})
+
+test('--version and --help', async () => {
+  expect(await call(['--version'])).toEqual({ code: 0, out: expect.stringMatching(/^\d+\.\d+\.\d+\n$/), err: '' })
+  const help = await call(['--help'])
+  expect(help.code).toBe(0)
+  for (const name of ['plan', 'demo', 'schema', '--version', 'Exit codes']) expect(help.out).toContain(name)
 })

@@ -5,5 +5,20 @@ export interface Streams {
   readonly stderr: { write(text: string): unknown }
 }
 
-/** Nothing unsound; something unsound or refused; unusable input. */
-export const exitCodes = { sound: 0, unsound: 1, unusable: 2 } as const
+/** Nothing unsound; something unsound or refused; input that can't be used, or output that can't be written; an error of the program's own. */
+export const exitCodes = { sound: 0, unsound: 1, unusable: 2, internal: 3 } as const
+
+/** The answers to the options that were given. */
+export interface Options {
+  readonly format?: string
+  readonly strict?: boolean
+  readonly demo?: string
+}
+
+/** One command: the options and names that it takes, and what it does with them. Its exit code comes back. */
+export interface Command {
+  readonly options: readonly (keyof Options)[]
+  /** How many names may follow it. */
+  readonly mostNames: number
+  readonly run: (names: readonly string[], options: Options, streams: Streams) => number | Promise<number>
+}

@@ -1,3 +1,5 @@
+import { printable } from './printable.ts'
+
 /** One thing that is wrong with a job: where, what stands there, what may stand there, and how it would be right. */
 export interface JobIssue {
   /** Dotted path of the field, e.g. "wire.outLengthM" or "readings.0.value". */
@@ -32,13 +34,17 @@ export class JobError extends Error {
  */
 export function issueLine(issue: JobIssue): string {
   const example = issue.example === '' ? '' : `; for example ${issue.example}`
-  return `${issue.path === '' ? 'the job' : issue.path}: ${shown(issue.value)}; allowed: ${issue.allowed}${example}`
+  const path = issue.path.length > longest ? `${issue.path.slice(0, longest)}…` : issue.path
+  return printable(`${path === '' ? 'the job' : path}: ${shown(issue.value)}; allowed: ${issue.allowed}${example}`)
 }
+
+/** Characters of a path or a value that are shown. */
+const longest = 60
 
 function shown(value: unknown): string {
   if (value === undefined) return 'missing'
   if (Array.isArray(value)) return 'is a list'
   if (typeof value === 'object' && value !== null) return 'is an object'
-  if (typeof value === 'string') return `is "${value.length > 60 ? `${value.slice(0, 60)}…` : value}"`
+  if (typeof value === 'string') return `is "${value.length > longest ? `${value.slice(0, longest)}…` : value}"`
   return `is ${String(value)}`
 }
