@@ -1,5 +1,5 @@
 import { DomainError, requirePositive } from '../errors/index.ts'
-import type { FusePoint } from '../tables/index.ts'
+import type { FusePoint, FuseSeries } from '../tables/index.ts'
 
 /** Two currents closer than this, as a share, are one: rounding alone must not move a fuse off its own point. */
 export const sameCurrentShare = 1e-12
@@ -51,4 +51,9 @@ export function sureMultiple(band: readonly FusePoint[]): number {
   }
   if (sure === null) throw new DomainError('band', band, 'a band whose last point is sure to open', undefined, 'out-of-range')
   return sure
+}
+
+/** The band of one rating of a series. */
+export function bandOfRating({ band, ownBands }: FuseSeries, ratedA: number): readonly FusePoint[] {
+  return ownBands?.find(({ ratingsA }) => ratingsA.includes(ratedA))?.band ?? band
 }

@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { fuseBands } from '../tables/index.ts'
+import { fuseBandOf } from './fuseBandOf.ts'
 import { fuseForWire } from './fuseForWire.ts'
 import { fuseOpeningS } from './fuseOpening.ts'
 
-const { band, ratingsA } = fuseBands['ISO 8820-3']
+const { ratingsA } = fuseBands['ISO 8820-3']
 const refused = (parameter: string) => expect.objectContaining({ name: 'DomainError', parameter })
 const base = Object.freeze({ loadA: 4.2, wireA: 16, ambientC: 23, series: 'ISO 8820-3' as const })
 const candidate = (input: Parameters<typeof fuseForWire>[0], ratedA: number) => {
@@ -87,7 +88,7 @@ describe('fuseForWire', () => {
         const { ratedA, candidates } = fuseForWire({ loadA, wireA, inrush: rush, stallA, ambientC, series: 'ISO 8820-3' })
         expect(ratedA).toBe(candidates.find(({ reasons }) => reasons.length === 0)?.ratedA ?? null)
         for (const fuse of candidates) {
-          const given = { ratedA: fuse.atAmbientA, band }
+          const given = { ratedA: fuse.atAmbientA, band: fuseBandOf({ series: 'ISO 8820-3', ratedA: fuse.ratedA }) }
           const shortestS = fuseOpeningS({ ...given, currentA: rush.currentA }).shortestS
           expect(fuse.carriesInrush).toBe(shortestS === null || rush.timeS <= shortestS * (1 + 1e-12))
           const opensStall = fuseOpeningS({ ...given, currentA: stallA }).longestS !== null
@@ -97,9 +98,21 @@ describe('fuseForWire', () => {
     )
   })
 
+  test('35 and 40 A have their own row: they carry their rating, and are sure to open within 0.15 s at six times', () => {
+    expect(candidate({ ...base, wireA: 60, inrush: { currentA: 43, timeS: 1e6 } }, 40).carriesInrush).toBe(false)
+    expect(candidate({ ...base, wireA: 60, inrush: { currentA: 32, timeS: 1e6 } }, 30).carriesInrush).toBe(true)
+    expect(fuseOpeningS({ ratedA: 40, band: fuseBandOf({ series: 'ISO 8820-3', ratedA: 40 }), currentA: 240 }).longestS).toBe(0.15)
+  })
+
+  test('the other series: a large blade for 50 A, a glass tube that is sure to open from 2.1 times only', () => {
+    expect(fuseForWire({ loadA: 50, wireA: 120, ambientC: 23, series: 'ISO 8820-3 type E' }).ratedA).toBe(70)
+    expect(fuseForWire({ loadA: 3, wireA: 10, ambientC: 23, series: 'IEC 60127-2 F' }).ratedA).toBe(4)
+    expect(fuseForWire({ loadA: 3, wireA: 8.3, ambientC: 23, series: 'IEC 60127-2 F' }).ratedA).toBeNull()
+  })
+
   test('an unknown series is refused with the known ones', () => {
     for (const series of ['ISO 8820-4', '__proto__', undefined]) {
-      expect(() => fuseForWire({ ...base, series } as never)).toThrow(expect.objectContaining({ name: 'UnknownEntryError', known: ['ISO 8820-3'] }))
+      expect(() => fuseForWire({ ...base, series } as never)).toThrow(expect.objectContaining({ name: 'UnknownEntryError', known: Object.keys(fuseBands) }))
     }
   })
 

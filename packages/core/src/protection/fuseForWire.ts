@@ -1,6 +1,6 @@
 import { type Reason, requireAboveUpTo, requireBetween, requireNotNegative, UnknownEntryError } from '../errors/index.ts'
 import { type FuseSeries, fuseBands } from '../tables/index.ts'
-import { openingTimeS, sameCurrentShare, sureMultiple } from './fuseBand.ts'
+import { bandOfRating, openingTimeS, sameCurrentShare, sureMultiple } from './fuseBand.ts'
 import { protectionDefaults } from './protectionDefaults.ts'
 
 /** Air round a fuse holder in which the linear loss per kelvin is used, in degC. */
@@ -31,12 +31,12 @@ const atMost = (value: number, limit: number): boolean => value <= limit * (1 + 
 /**
  * The smallest fuse that carries the load and its inrush, opens when the motor stalls, and protects the wire from overload.
  *
- * From the first point of the band up to the one where it is sure to open, a fuse may carry for minutes or for ever: the wire must stand that current.
+ * From the first point of the band up to the one where it is sure to open, a fuse may carry for minutes or continuously: the wire must stand that current.
  *
  * @equation F = I_r (1 - c (T_a - 23)); F f >= I; m_s F <= I_w; t_inrush <= shortest time of the inrush; longest time of the stall not null
- * @symbol I - loadA - A - lasting load
- * @symbol I_w - wireA - A - what the wire carries for ever, in its place and bundle
- * @symbol f - loadFraction - 1 - share of a rating that a lasting load may use
+ * @symbol I - loadA - A - continuous load
+ * @symbol I_w - wireA - A - what the wire carries continuously, in its place and bundle
+ * @symbol f - loadFraction - 1 - share of a rating that a continuous load may use
  * @symbol T_a - ambientC - C - air round the fuse
  * @symbol c - ambientLossPerK - 1/K - share of the rating lost per kelvin above the reference of the series
  * @symbol F - result - A - rating at the ambient of each candidate; the smallest that serves is ratedA, null where none does
@@ -52,7 +52,7 @@ const atMost = (value: number, limit: number): boolean => value <= limit * (1 + 
  * @throws UnknownEntryError for a series that the table does not hold
  * @example
  * fuseForWire({ loadA: 4.2, wireA: 16, inrush: { currentA: 15, timeS: 0.1 }, stallA: 18, ambientC: 40, series: 'ISO 8820-3', loadFraction: 0.75, ambientLossPerK: 0.0012 }) // { ratedA: 7.5 }
- * @source ISO 8820-3, operating times (from memory); three quarters of the rating for a lasting load (common practice)
+ * @source ISO 8820-3, operating times (from memory); three quarters of the rating for a continuous load (common practice)
  */
 export function fuseForWire(i: {
   readonly loadA: number
@@ -60,7 +60,7 @@ export function fuseForWire(i: {
   readonly inrush?: { readonly currentA: number; readonly timeS: number }
   readonly stallA?: number
   readonly ambientC: number
-  readonly series: 'ISO 8820-3'
+  readonly series: keyof typeof fuseBands
   readonly loadFraction?: number
   readonly ambientLossPerK?: number
 }): { readonly ratedA: number | null; readonly candidates: readonly FuseCandidate[] } {
@@ -79,13 +79,11 @@ export function fuseForWire(i: {
   // At 0.005 per kelvin a fuse keeps a third of its rating at the hottest ambient.
   requireBetween('ambientLossPerK', ambientLossPerK, 0, 0.005)
   const factor = 1 - ambientLossPerK * (i.ambientC - series.referenceC)
-  const sure = sureMultiple(series.band)
-  const candidates = series.ratingsA.map((ratedA) => judge(i, series.band, ratedA, ratedA * factor, loadFraction, sure))
+  const candidates = series.ratingsA.map((ratedA) => judge(i, bandOfRating(series, ratedA), ratedA, ratedA * factor, loadFraction))
   return { ratedA: candidates.find(({ reasons }) => reasons.length === 0)?.ratedA ?? null, candidates }
 }
 
-/** One fuse; sure is the multiple from which it is sure to open at last. */
-function judge(job: FuseJob, band: FuseSeries['band'], ratedA: number, atAmbientA: number, loadFraction: number, sure: number): FuseCandidate {
+function judge(job: FuseJob, band: FuseSeries['band'], ratedA: number, atAmbientA: number, loadFraction: number): FuseCandidate {
   const { loadA, wireA, inrush, stallA } = job
   const reasons: Reason[] = []
   const largestLoadA = atAmbientA * loadFraction
@@ -99,7 +97,7 @@ function judge(job: FuseJob, band: FuseSeries['band'], ratedA: number, atAmbient
     if (soonestS !== null && !carriesInrush) reasons.push({ code: 'inrush-may-open', parameter: 'inrush.timeS', value: inrush.timeS, limit: soonestS })
   }
 
-  const surelyOpensA = sure * atAmbientA
+  const surelyOpensA = sureMultiple(band) * atAmbientA
   if (stallA !== undefined && openingTimeS(band, 'longestS', stallA / atAmbientA) === null) {
     reasons.push({ code: 'stall-may-not-open', parameter: 'stallA', value: stallA, limit: surelyOpensA })
   }

@@ -1,3 +1,4 @@
+export { fuseBandOf } from './fuseBandOf.ts'
 export { type FuseCandidate, fuseForWire } from './fuseForWire.ts'
 export { fuseOpeningS } from './fuseOpening.ts'
 export { fuseProtectsWire } from './fuseProtectsWire.ts'

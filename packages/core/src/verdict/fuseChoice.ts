@@ -1,23 +1,35 @@
-import { fuseOpeningS } from '../protection/index.ts'
-import { type FuseSeries, fuseBands } from '../tables/index.ts'
+import { fuseBandOf, fuseOpeningS } from '../protection/index.ts'
+import { type FusePoint, type FuseSeries, fuseBands } from '../tables/index.ts'
 import { fuseHottestC, roundingShare } from './verdictDefaults.ts'
 import type { FuseKind, WireJob } from './wireJob.ts'
 
-/** A band with the name that fuseBands holds it under. */
-export interface NamedSeries {
-  readonly name: string
+/** One rating with its band. */
+export interface FuseRating {
+  readonly ratedA: number
+  readonly name: keyof typeof fuseBands
   readonly series: FuseSeries
+  readonly band: readonly FusePoint[]
 }
 
-/** The band for a kind of fuse and its rating; null where none is held. */
-export function seriesOf(kind: FuseKind | undefined, ratedA: number | undefined): NamedSeries | null {
-  if (kind !== undefined && kind !== 'blade') return null
-  const series: FuseSeries = fuseBands['ISO 8820-3']
-  return ratedA === undefined || series.ratingsA.includes(ratedA) ? { name: 'ISO 8820-3', series } : null
+function ratingsOf(name: keyof typeof fuseBands, aboveA = 0): readonly FuseRating[] {
+  const series: FuseSeries = fuseBands[name]
+  return series.ratingsA.filter((ratedA) => ratedA > aboveA).map((ratedA) => ({ ratedA, name, series, band: fuseBandOf({ series: name, ratedA }) }))
 }
 
-/** Multiple of its rating from which a fuse of the series is sure to open. */
-export function sureMultiple({ band }: FuseSeries): number {
+/** Large blades are taken where the common blades end. */
+const largestBladeA = 40
+const blades = [...ratingsOf('ISO 8820-3'), ...ratingsOf('ISO 8820-3 type E', largestBladeA)]
+const ratingsByKind: Readonly<Record<FuseKind, readonly FuseRating[]>> = { blade: blades, cartridge: ratingsOf('IEC 60127-2 F'), 'bolt-down': [], breaker: [] }
+
+/** The ratings of a kind of fuse, smallest first; of a kind that is not told, the first that holds the fitted rating. None where no band is held. */
+export function ratingsFor(kind: FuseKind | undefined, ratedA: number | undefined): readonly FuseRating[] {
+  if (kind !== undefined) return ratingsByKind[kind]
+  if (ratedA === undefined) return blades
+  return Object.values(ratingsByKind).find((ratings) => ratings.some((rating) => rating.ratedA === ratedA)) ?? []
+}
+
+/** Multiple of its rating from which a fuse is sure to open. */
+export function sureMultiple(band: readonly FusePoint[]): number {
   return Math.min(...band.filter(({ longestS }) => longestS !== null).map(({ multiple }) => multiple))
 }
 
@@ -47,29 +59,29 @@ export function fuseLoad(
   return { loadA: equivalentA, passes: [...passes, { currentA: job.currentA, timeS: job.duty.onS }] }
 }
 
-/** Judges every rating of the series for a wire of that continuous current; the fuse may sit in cooler air than the wire, so the wire counts no loss. */
-export function chooseFuse(job: WireJob, { series }: NamedSeries, wireA: number, equivalentA: number): FuseChoice {
-  const sure = sureMultiple(series)
-  const bears = (ratedA: number): boolean => sure * ratedA <= wireA * (1 + roundingShare)
-  const largestFuseA = series.ratingsA.filter(bears).at(-1) ?? null
-  const kept = keptShare(series, job.fuse?.ambientC ?? job.hottestC)
-  if (kept === null) return { largestFuseA, smallestFuseA: null, fuseToFitA: null }
+/** Judges every rating for a wire of that continuous current; the fuse may sit in cooler air than the wire, so the wire counts no loss. */
+export function chooseFuse(job: WireJob, ratings: readonly FuseRating[], wireA: number, equivalentA: number): FuseChoice {
+  const bears = ({ ratedA, band }: FuseRating): boolean => sureMultiple(band) * ratedA <= wireA * (1 + roundingShare)
   const { loadA, passes } = fuseLoad(job, equivalentA)
-  const carries = (ratedA: number, share: number): boolean => {
+  const ambientC = job.fuse?.ambientC ?? job.hottestC
+  const carries = ({ ratedA, band, series }: FuseRating, share: number): boolean => {
+    const kept = keptShare(series, ambientC)
+    if (kept === null) return false
     const atAmbientA = ratedA * kept.low
     if (loadA > atAmbientA * share * (1 + roundingShare)) return false
     return passes.every(({ currentA, timeS }) => {
-      const { shortestS } = fuseOpeningS({ ratedA: atAmbientA, band: series.band, currentA })
+      const { shortestS } = fuseOpeningS({ ratedA: atAmbientA, band, currentA })
       return shortestS === null || timeS <= shortestS
     })
   }
-  const opensStall = (ratedA: number): boolean =>
-    job.stallA === undefined || fuseOpeningS({ ratedA, band: series.band, currentA: job.stallA }).longestS !== null
-  const usual = series.continuousLoadShare.nominal
-  const serves = (share: number): number | null => series.ratingsA.find((ratedA) => carries(ratedA, share) && bears(ratedA) && opensStall(ratedA)) ?? null
+  const { stallA } = job
+  const opensStall = ({ ratedA, band }: FuseRating): boolean => stallA === undefined || fuseOpeningS({ ratedA, band, currentA: stallA }).longestS !== null
+  const usual = ({ series }: FuseRating): number => series.continuousLoadShare.nominal
+  const serves = (share: (rating: FuseRating) => number): number | null =>
+    ratings.find((rating) => carries(rating, share(rating)) && bears(rating) && opensStall(rating))?.ratedA ?? null
   return {
-    largestFuseA,
-    smallestFuseA: series.ratingsA.find((ratedA) => carries(ratedA, usual)) ?? null,
-    fuseToFitA: serves(usual) ?? serves(1),
+    largestFuseA: ratings.filter(bears).at(-1)?.ratedA ?? null,
+    smallestFuseA: ratings.find((rating) => carries(rating, usual(rating)))?.ratedA ?? null,
+    fuseToFitA: serves(usual) ?? serves(() => 1),
   }
 }

@@ -1,5 +1,5 @@
 import { wireSizes } from '../conductor/index.ts'
-import { chooseFuse, type NamedSeries, sureMultiple } from './fuseChoice.ts'
+import { chooseFuse, type FuseRating, sureMultiple } from './fuseChoice.ts'
 import { roundingShare, verdictDefaults } from './verdictDefaults.ts'
 import { continuousA, equivalentA, judgeCurrent } from './wireCurrent.ts'
 import { judgeDrop } from './wireDrop.ts'
@@ -39,7 +39,7 @@ function sizesOf(standard: SizeStandard): readonly Size[] {
 }
 
 /** Whether another size suits; with the fuse as fitted where ratedA is given. */
-function suited(job: WireJob, series: NamedSeries | null, standard: SizeStandard, { size, areaMm2 }: Size, ratedA: number | undefined): SizeFound | null {
+function suited(job: WireJob, ratings: readonly FuseRating[], standard: SizeStandard, { size, areaMm2 }: Size, ratedA: number | undefined): SizeFound | null {
   const changed = withArea(job, areaMm2)
   const allowed = continuousA(changed)
   if (allowed === null) return null
@@ -48,17 +48,18 @@ function suited(job: WireJob, series: NamedSeries | null, standard: SizeStandard
   const steadyEnough = changed.currentA <= allowed.low * (1 + roundingShare)
   if (!steadyEnough && (changed.duty === undefined || judgeCurrent(changed, allowed).finding.verdict === 'unsound')) return null
   const found = { standard, size, areaMm2, continuousA: allowed.low, dropV }
-  if (series === null) return { ...found, fuseToFitA: null }
-  const { fuseToFitA } = chooseFuse(changed, series, allowed.low, equivalentA(changed))
-  if (ratedA === undefined) return fuseToFitA === null ? null : { ...found, fuseToFitA }
-  return sureMultiple(series.series) * ratedA <= allowed.low * (1 + roundingShare) ? { ...found, fuseToFitA: ratedA } : null
+  const kept = ratings.find((rating) => rating.ratedA === ratedA)
+  if (ratings.length === 0 || (ratedA !== undefined && kept === undefined)) return { ...found, fuseToFitA: null }
+  const { fuseToFitA } = chooseFuse(changed, ratings, allowed.low, equivalentA(changed))
+  if (ratedA === undefined || kept === undefined) return fuseToFitA === null ? null : { ...found, fuseToFitA }
+  return sureMultiple(kept.band) * ratedA <= allowed.low * (1 + roundingShare) ? { ...found, fuseToFitA: ratedA } : null
 }
 
 /** Smallest standard size that suits in current, drop and fuse; null where none does. */
-export function smallestSize(job: WireJob, series: NamedSeries | null, ratedA?: number): SizeFound | null {
+export function smallestSize(job: WireJob, ratings: readonly FuseRating[], ratedA?: number): SizeFound | null {
   const standard = job.sizes ?? verdictDefaults.sizes
   for (const size of sizesOf(standard)) {
-    const found = suited(job, series, standard, size, ratedA)
+    const found = suited(job, ratings, standard, size, ratedA)
     if (found !== null) return found
   }
   return null

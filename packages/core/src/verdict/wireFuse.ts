@@ -1,5 +1,5 @@
 import { fuseOpeningS, fuseProtectsWire } from '../protection/index.ts'
-import { type FuseChoice, fuseLoad, keptShare, type NamedSeries, sureMultiple } from './fuseChoice.ts'
+import { type FuseChoice, type FuseRating, fuseLoad, keptShare, sureMultiple } from './fuseChoice.ts'
 import { fuseHottestC, roundingShare, verdictDefaults } from './verdictDefaults.ts'
 import { aloneInBundleAir } from './wireCurrent.ts'
 import { loopOhm } from './wireDrop.ts'
@@ -14,14 +14,14 @@ function withoutBand(job: WireJob, wireA: number, equivalentA: number, found: Fo
   found('fuse-no-band', 'cannot tell', { mustOpenA: wireA, mustHoldA: equivalentA, ...inrush, ...stall })
 }
 
-function guard(job: WireJob, { series }: NamedSeries, ratedA: number, wireA: number, choice: FuseChoice, equivalentA: number, found: Found): void {
-  const opensForSureA = sureMultiple(series) * ratedA
+function guard(job: WireJob, { ratedA, band }: FuseRating, wireA: number, choice: FuseChoice, equivalentA: number, found: Found): void {
+  const opensForSureA = sureMultiple(band) * ratedA
   const values = { ratedA, opensForSureA, wireA }
   const { mostOverWire } = job.fuse ?? {}
   if (opensForSureA <= wireA * (1 + roundingShare)) {
     found('fuse-guards-wire', 'sound', values)
     const { limitC } = job
-    const { unprotected } = fuseProtectsWire({ ratedA, band: series.band, wire: aloneInBundleAir(job, equivalentA), limitC })
+    const { unprotected } = fuseProtectsWire({ ratedA, band, wire: aloneInBundleAir(job, equivalentA), limitC })
     const gap = unprotected[0]
     if (gap !== undefined) found('fuse-slower-than-wire', 'caution', { ...gap, limitC })
   } else if (mostOverWire !== undefined && ratedA <= mostOverWire * wireA && job.stallA === undefined)
@@ -29,7 +29,7 @@ function guard(job: WireJob, { series }: NamedSeries, ratedA: number, wireA: num
   else found('fuse-over-wire', 'unsound', choice.largestFuseA === null ? values : { ...values, largestFuseA: choice.largestFuseA })
 }
 
-function carry(job: WireJob, { series }: NamedSeries, ratedA: number, equivalentA: number, found: Found): void {
+function carry(job: WireJob, { ratedA, band, series }: FuseRating, equivalentA: number, found: Found): void {
   const ambientC = job.fuse?.ambientC ?? job.hottestC
   const kept = keptShare(series, ambientC)
   if (kept === null) {
@@ -44,16 +44,16 @@ function carry(job: WireJob, { series }: NamedSeries, ratedA: number, equivalent
   if (loadA > ratedA * kept.high * (1 + roundingShare)) found('fuse-below-load', 'unsound', values)
   else if (share > usualShare * (1 + roundingShare)) found('fuse-near-load', 'caution', values)
   for (const { currentA: inrushA, timeS: inrushS } of passes) {
-    const { shortestS } = fuseOpeningS({ ratedA: atAmbientA, band: series.band, currentA: inrushA })
+    const { shortestS } = fuseOpeningS({ ratedA: atAmbientA, band, currentA: inrushA })
     if (shortestS !== null && inrushS > shortestS) found('fuse-may-open-on-inrush', 'caution', { ratedA, inrushA, inrushS, shortestS })
   }
 }
 
-function faults(job: WireJob, { series }: NamedSeries, ratedA: number, found: Found): void {
+function faults(job: WireJob, { ratedA, band, series }: FuseRating, found: Found): void {
   const { stallA, run } = job
   if (stallA !== undefined) {
-    const { longestS } = fuseOpeningS({ ratedA, band: series.band, currentA: stallA })
-    if (longestS === null) found('fuse-passes-stall', 'unsound', { ratedA, stallA, opensForSureA: sureMultiple(series) * ratedA })
+    const { longestS } = fuseOpeningS({ ratedA, band, currentA: stallA })
+    if (longestS === null) found('fuse-passes-stall', 'unsound', { ratedA, stallA, opensForSureA: sureMultiple(band) * ratedA })
     else found('fuse-opens-stall', 'sound', { ratedA, stallA, longestS })
   }
   if (run === undefined) return
@@ -65,36 +65,54 @@ function faults(job: WireJob, { series }: NamedSeries, ratedA: number, found: Fo
   const wholeOhm = sourceOhm + loopOhm(job)
   if (wholeOhm === 0) return
   const faultA = run.supplyV / wholeOhm
-  const { longestS } = fuseOpeningS({ ratedA, band: series.band, currentA: faultA })
+  const { longestS } = fuseOpeningS({ ratedA, band, currentA: faultA })
   const withinS = verdictDefaults.farFaultWithinS
   if (longestS !== null && longestS <= withinS) found('fuse-opens-far-fault', 'sound', { ratedA, faultA, longestS })
   else found('fuse-slow-on-far-fault', 'caution', longestS === null ? { ratedA, faultA, withinS } : { ratedA, faultA, longestS, withinS })
 }
 
-/** The findings on the fuse of a wire with that continuous current. */
-export function judgeFuse(job: WireJob, series: NamedSeries | null, wireA: number, choice: FuseChoice, equivalentA: number): readonly WireFinding[] {
+/** The fuse as fitted among its kind's ratings; none where it is not known, or no band is held for it. */
+function fitted(job: WireJob, ratings: readonly FuseRating[]): FuseRating | undefined {
+  return ratings.find(({ ratedA }) => ratedA === job.fuse?.ratedA)
+}
+
+function missing(
+  job: WireJob,
+  ratings: readonly FuseRating[],
+  { smallestFuseA, largestFuseA, fuseToFitA }: FuseChoice,
+  equivalentA: number,
+  found: Found,
+): void {
+  found('fuse-missing', 'caution', fuseToFitA === null ? {} : { fuseToFitA })
+  if (fuseToFitA !== null) return
+  const ambientC = job.fuse?.ambientC ?? job.hottestC
+  if (smallestFuseA !== null) found('fuse-none-serves', 'unsound', largestFuseA === null ? { smallestFuseA } : { smallestFuseA, largestFuseA })
+  else if (ratings.every(({ series }) => keptShare(series, ambientC) === null))
+    found('fuse-air-beyond-data', 'cannot tell', { ambientC, highestC: fuseHottestC })
+  else found('fuse-load-beyond-series', 'cannot tell', { loadA: fuseLoad(job, equivalentA).loadA })
+}
+
+/** The findings on the fuse of a wire with that continuous current, and the band that judged it. */
+export function judgeFuse(
+  job: WireJob,
+  ratings: readonly FuseRating[],
+  wireA: number,
+  choice: FuseChoice,
+  equivalentA: number,
+): { readonly findings: readonly WireFinding[]; readonly fuseSeries: string | null } {
   const findings: WireFinding[] = []
-  const sources = series === null ? [] : [series.series.provenance]
+  const rating = fitted(job, ratings)
+  const judgedBy = rating ?? ratings.find(({ ratedA }) => ratedA === choice.fuseToFitA) ?? ratings[0]
+  const sources = judgedBy === undefined ? [] : [judgedBy.series.provenance]
   const found: Found = (code, verdict, values) => {
     findings.push({ code, topic: 'fuse', verdict, values, sources })
   }
-  if (series === null) {
-    withoutBand(job, wireA, equivalentA, found)
-    return findings
-  }
-  const ratedA = job.fuse?.ratedA
-  const { smallestFuseA, largestFuseA, fuseToFitA } = choice
-  if (ratedA === undefined) {
-    found('fuse-missing', 'caution', fuseToFitA === null ? {} : { fuseToFitA })
-    if (fuseToFitA !== null) return findings
-    if (smallestFuseA !== null) found('fuse-none-serves', 'unsound', largestFuseA === null ? { smallestFuseA } : { smallestFuseA, largestFuseA })
-    else if (keptShare(series.series, job.fuse?.ambientC ?? job.hottestC) === null)
-      found('fuse-air-beyond-data', 'cannot tell', { ambientC: job.fuse?.ambientC ?? job.hottestC, highestC: fuseHottestC })
-    else found('fuse-load-beyond-series', 'cannot tell', { loadA: fuseLoad(job, equivalentA).loadA })
-    return findings
-  }
-  guard(job, series, ratedA, wireA, choice, equivalentA, found)
-  carry(job, series, ratedA, equivalentA, found)
-  faults(job, series, ratedA, found)
-  return findings
+  if (rating !== undefined) {
+    guard(job, rating, wireA, choice, equivalentA, found)
+    carry(job, rating, equivalentA, found)
+    faults(job, rating, found)
+  } else if (job.fuse?.ratedA !== undefined || ratings.length === 0) withoutBand(job, wireA, equivalentA, found)
+  else missing(job, ratings, choice, equivalentA, found)
+  const banded = rating !== undefined || (job.fuse?.ratedA === undefined && ratings.length > 0)
+  return { findings, fuseSeries: banded ? (judgedBy?.name ?? null) : null }
 }

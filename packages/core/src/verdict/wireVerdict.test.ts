@@ -80,6 +80,19 @@ describe('wireVerdict: fuse', () => {
     }
   })
 
+  test('an 80 A fuse is a large blade, 6.3 A a glass tube; one that no series has cannot be judged', () => {
+    const thick = { ...job, wire: { ...wire, areaMm2: 25 }, currentA: 50 }
+    expect(wireVerdict({ ...thick, fuse: { ratedA: 80 } })).toMatchObject({ verdict: 'caution', fuseSeries: 'ISO 8820-3 type E', fuseToFitA: 80 })
+    expect(wireVerdict({ ...job, currentA: 4, fuse: { ratedA: 6.3 } })).toMatchObject({ fuseSeries: 'IEC 60127-2 F' })
+    expect(finding({ ...job, fuse: { ratedA: 6.3 } }, 'fuse-below-load')?.verdict).toBe('unsound')
+    expect(wireVerdict({ ...job, fuse: { ratedA: 125 } })).toMatchObject({ verdict: 'cannot tell', fuseSeries: null })
+    expect(wireVerdict({ ...job, fuse: { ratedA: 6.3, kind: 'blade' } }).verdict).toBe('cannot tell')
+  })
+
+  test('a load beyond every blade cannot be told', () => {
+    expect(codes({ ...job, wire: { ...wire, areaMm2: 70 }, currentA: 120 })[0]).toBe('fuse-load-beyond-series')
+  })
+
   test('air beyond the data of fuses is "cannot tell", and PTFE at 200 °C is judged without an error', () => {
     const hot = { ...job, limitC: 260, hottestC: 200, currentA: 5, fuse: { ratedA: 7.5 } }
     expect(wireVerdict(hot).verdict).toBe('cannot tell')
@@ -108,7 +121,7 @@ describe('wireVerdict: what would suit', () => {
     const thin = { ...job, wire: { ...wire, areaMm2: 0.5 }, currentA: 14, run: { ...run, outLengthM: 3, returnLengthM: 3 } }
     const { verdict, size } = wireVerdict(thin)
     expect(verdict).toBe('unsound')
-    expect(size).toMatchObject({ standard: 'IEC 60228', size: '4', fuseToFitA: 20 })
+    expect(size).toMatchObject({ standard: 'IEC 60228', size: '4', fuseToFitA: 25 })
     const again = wireVerdict({ ...thin, wire: { ...wire, areaMm2: size?.areaMm2 ?? 0, insulationThicknessMm: 0.8 }, fuse: { ratedA: size?.fuseToFitA ?? 0 } })
     expect(again.verdict).not.toBe('unsound')
   })

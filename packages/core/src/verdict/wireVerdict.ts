@@ -1,5 +1,5 @@
 import { DomainError, requireBetween, requireChoice, requireFinite, requireNotNegative, requirePositive } from '../errors/index.ts'
-import { chooseFuse, seriesOf } from './fuseChoice.ts'
+import { chooseFuse, ratingsFor } from './fuseChoice.ts'
 import { smallestSize } from './sizeChoice.ts'
 import { continuousA, equivalentA, judgeCurrent } from './wireCurrent.ts'
 import { judgeDrop } from './wireDrop.ts'
@@ -119,9 +119,10 @@ export function wireVerdict(i: WireJob): WireVerdict {
   const meanA = equivalentA(i)
   const wireA = allowed?.low ?? 0
   const ratedA = i.fuse?.ratedA
-  const series = seriesOf(i.fuse?.kind, ratedA)
-  const choice = series === null ? { largestFuseA: null, smallestFuseA: null, fuseToFitA: null } : chooseFuse(i, series, wireA, meanA)
-  const findings: WireFinding[] = [current, ...(drop === null ? [] : [drop]), ...judgeFuse(i, series, wireA, choice, meanA)]
+  const ratings = ratingsFor(i.fuse?.kind, ratedA)
+  const choice = chooseFuse(i, ratings, wireA, meanA)
+  const { findings: fuse, fuseSeries } = named(() => judgeFuse(i, ratings, wireA, choice, meanA))
+  const findings: WireFinding[] = [current, ...(drop === null ? [] : [drop]), ...fuse]
   findings.sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))
   return {
     verdict: findings[0]?.verdict ?? 'sound',
@@ -130,9 +131,9 @@ export function wireVerdict(i: WireJob): WireVerdict {
     conductorC,
     equivalentA: meanA,
     dropV,
-    fuseSeries: series?.name ?? null,
+    fuseSeries,
     ...choice,
-    size: smallestSize(i, series),
-    sizeForFuse: ratedA === undefined ? null : smallestSize(i, series, ratedA),
+    size: smallestSize(i, ratings),
+    sizeForFuse: ratedA === undefined ? null : smallestSize(i, ratings, ratedA),
   }
 }
