@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util'
 import { calls } from './calls.ts'
 import { consumers } from './consumers.ts'
+import { jobs } from './jobs.ts'
 import { audits } from './lighthouse.ts'
 import { mutate, rooms } from './mutation.ts'
 import { isDone, keep, type PartResult, sourcesHash } from './results.ts'
@@ -27,6 +28,8 @@ if (!Number.isSafeInteger(count) || count < 1 || !Number.isSafeInteger(seed)) th
 /** Each part stands alone: an interrupted run goes on with those that are not done on these sources. */
 const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   calls: () => calls(count, seed, say),
+  // A job takes milliseconds where a call takes microseconds.
+  jobs: async () => jobs(Math.ceil(count / 10), seed, say),
   consumers: () => consumers(say),
   lighthouse: () => audits(say),
   ...Object.fromEntries(rooms().map((room) => [`mutation ${room}`, () => mutate(room, say)])),
@@ -43,7 +46,7 @@ let failed = 0
 for (const name of wanted) {
   const sources = sourcesHash()
   // A short run on request is no full proof: it neither counts as one nor is it left out.
-  const label = name === 'calls' && count < 1_000_000 ? `calls (${count})` : name
+  const label = ['calls', 'jobs'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
   if (!values.again && values.part === undefined && isDone(label, sources)) {
     process.stdout.write(`${label}: done on these sources; --again runs it once more\n`)
     continue

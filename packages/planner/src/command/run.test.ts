@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { demoJobs } from '../demo/index.ts'
+import { call } from './call.sample.ts'
 import { run } from './run.ts'
 
 let folder = ''
@@ -12,16 +13,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await rm(folder, { recursive: true })
 })
-
-async function call(args: readonly string[], input: string | Uint8Array = '') {
-  const out: string[] = []
-  const err: string[] = []
-  async function* standardInput() {
-    yield input
-  }
-  const code = await run(args, { stdin: standardInput(), stdout: { write: (text) => out.push(text) }, stderr: { write: (text) => err.push(text) } })
-  return { code, out: out.join(''), err: err.join('') }
-}
 
 async function file(name: string, content: string | Uint8Array): Promise<string> {
   const path = join(folder, name)

@@ -2,6 +2,7 @@ import { debuglog, parseArgs } from 'node:util'
 import { closest } from 'fastest-levenshtein'
 import { printable } from '../job/inner.ts'
 import { demo } from './demo.ts'
+import { explain } from './explain.ts'
 import { plan } from './plan.ts'
 import { schema } from './schema.ts'
 import { type Command, exitCodes, type Options, type Streams } from './streams.ts'
@@ -10,6 +11,8 @@ import { version } from './version.ts'
 
 const usage = `strandwise plan JOB.json [--format text|markdown|json] [--strict]
 strandwise plan --demo NAME      the plan of a demo job
+strandwise explain FORMULA name="quantity"…   [--format text|markdown|json]
+                                 a formula with its numbers, steps and source; without a name the formulas there are
 strandwise demo [NAME]           the names of the demo jobs, or one as a job file to start from
 strandwise schema                the JSON Schema of a job
 strandwise --version
@@ -20,6 +23,7 @@ Exit codes: 0 nothing unsound, 1 something unsound or refused, 2 unusable input 
 
 const commands: Readonly<Record<string, Command>> = {
   plan: { options: ['format', 'strict', 'demo'], mostNames: 1, run: plan },
+  explain: { options: ['format'], mostNames: 100, run: explain },
   demo: { options: [], mostNames: 1, run: demo },
   schema: { options: [], mostNames: 0, run: schema },
 }

@@ -1,28 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { bilgePumpFeed, marketStallFridge, trailerTailLamp } from '../demo/index.ts'
-import { planRepair } from '../plan/planRepair.ts'
-import { JobError, type JobIssue } from './jobError.ts'
-import { parseRepairJob } from './parseRepairJob.ts'
+import { planRepair } from '../plan/index.ts'
+import { type Contradiction, issuesOf, mended } from './contradictions.sample.ts'
+import { JobError } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
-
-function issuesOf(job: unknown): readonly JobIssue[] {
-  try {
-    parseRepairJob(job)
-    return []
-  } catch (error) {
-    if (error instanceof JobError) return error.issues
-    throw error
-  }
-}
-
-/** The job with the example of an issue in the place of what was refused. */
-function mended(job: RepairJob, { path, example }: JobIssue): RepairJob {
-  const copy = structuredClone(job) as unknown as Record<string, unknown>
-  const keys = path.split('.')
-  const holder = keys.slice(0, -1).reduce((inside, key) => inside[key] as Record<string, unknown>, copy)
-  Object.assign(holder, JSON.parse(`{${example}}`))
-  return copy as unknown as RepairJob
-}
 
 const onWire = (wire: Partial<RepairJob['wire']>, job: RepairJob = bilgePumpFeed): RepairJob => ({ ...job, wire: { ...job.wire, ...wire } })
 const onTerminal = (terminal: RepairJob['terminal']): RepairJob => ({ ...trailerTailLamp, ...(terminal === undefined ? {} : { terminal }) })
@@ -32,7 +13,7 @@ const thin: RepairJob = onWire({ areaMm2: 0.5, outLengthM: 20, strandCount: 16 }
 const { returnLengthM: _back, ...feedOnly } = thin.wire
 const { insulationThicknessMm: _wall, ...unknownWall } = bilgePumpFeed.wire
 
-const cases: readonly (readonly [string, RepairJob, Omit<JobIssue, 'value'> & { readonly value?: unknown }])[] = [
+const cases: readonly Contradiction[] = [
   [
     'a load that asks for more than the wire lets through',
     { ...thin, wire: feedOnly },
@@ -157,7 +138,7 @@ describe('what a person may well have is taken', () => {
       'the thinnest gauge',
       { ...bilgePumpFeed, wire: { size: '40 AWG', insulation: 'ETFE', insulationThicknessMm: 0.1, outLengthM: 1 }, load: { currentA: 0.01 } },
     ],
-    ['a thermocouple', { ...bilgePumpFeed, circuit: { kind: 'thermocouple', supplyV: 0.04 }, load: { currentA: 0.000001 } }],
+    ['a thermocouple', { ...bilgePumpFeed, circuit: { kind: 'thermocouple', supplyV: 0.04 }, load: { currentA: 0.000001 }, readings: [] }],
     ['a bundle of thin wires', onWire({ bundleOutsideMm: 5, outsideDiameterMm: 2, insulationThicknessMm: 0.2 }, marketStallFridge)],
     ['a terminal of which only the air is said', onTerminal({ ratedAmbientC: 120 })],
     ['a thin tube that shrinks six to one', { ...bilgePumpFeed, sleeves: [{ ...tube, recoveredInsideMm: 1, recoveredWallMm: 0.01 }] }],

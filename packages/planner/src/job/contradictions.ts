@@ -1,6 +1,8 @@
+import { damageContradictions } from './damageContradictions.ts'
 import type { AddIssue, JobIssue } from './jobError.ts'
 import { loadContradictions } from './loadContradictions.ts'
 import { placeContradictions } from './placeContradictions.ts'
+import { readingContradictions } from './readingContradictions.ts'
 import type { RepairJob } from './repairJob.ts'
 import { sleeveContradictions } from './sleeveContradictions.ts'
 import { wireContradictions } from './wireContradictions.ts'
@@ -13,7 +15,10 @@ export function contradictions(job: RepairJob): readonly JobIssue[] {
   const size = sizeOf(job.wire, add)
   loadContradictions(job, size, add)
   wireContradictions(job, size, add)
+  beyondContradictions(job, add)
+  damageContradictions(job, add)
   placeContradictions(job, add)
+  readingContradictions(job, add)
   sleeveContradictions(job, add)
   return issues
 }
@@ -24,11 +29,22 @@ function sizeOf(wire: RepairJob['wire'], add: AddIssue): WireSize | null {
     add('wire.areaMm2', wire.areaMm2, 'one of areaMm2 and size', '"size": "18 AWG"')
     return null
   }
+  return readSize(wire, 'wire', add)
+}
+
+function readSize(wire: Pick<RepairJob['wire'], 'areaMm2' | 'size' | 'standard'>, path: string, add: AddIssue): WireSize | null {
   try {
     return wireSize(wire)
   } catch (error) {
     if (!(error instanceof WireSizeError)) throw error
-    add('wire.size', wire.size, error.allowed, '"size": "18 AWG"')
+    add(`${path}.size`, wire.size, error.allowed, '"size": "18 AWG"')
     return null
   }
+}
+
+/** The wire beyond the joint gives one size or none. */
+function beyondContradictions({ wire, wireBeyond = {} }: RepairJob, add: AddIssue): void {
+  const { areaMm2, size } = wireBeyond
+  if (areaMm2 !== undefined && size !== undefined) add('wireBeyond.areaMm2', areaMm2, 'one of areaMm2 and size', '"areaMm2": 1.5')
+  else if (size !== undefined) readSize({ size, ...(wire.standard === undefined ? {} : { standard: wire.standard }) }, 'wireBeyond', add)
 }

@@ -1,10 +1,11 @@
+import { fuseBands } from '@strandwise/core'
 import type { AddIssue } from './jobError.ts'
 import { mostPowerW } from './loadCurrent.ts'
 import type { RepairJob } from './repairJob.ts'
 import { roundedDown } from './rounded.ts'
 import type { WireSize } from './wireSize.ts'
 
-/** A load said twice or by half, and one that asks for more than comes through the wire. */
+/** A load given twice or incompletely, one that asks for more than comes through the wire, and a fuse that its series lacks. */
 export function loadContradictions(job: RepairJob, size: WireSize | null, add: AddIssue): void {
   const { load, circuit } = job
   const given = [load.currentA, load.powerW, load.resistanceOhm].filter((value) => value !== undefined).length
@@ -23,5 +24,19 @@ export function loadContradictions(job: RepairJob, size: WireSize | null, add: A
   if ((load.inrushA === undefined) !== (load.inrushS === undefined))
     add('load.inrushA', load.inrushA, 'inrushA and inrushS together', '"inrushA": 15, "inrushS": 0.2')
   if ((load.onS === undefined) !== (load.offS === undefined)) add('load.onS', load.onS, 'onS and offS together', '"onS": 30, "offS": 300')
-  if (circuit.fuseA === undefined && circuit.fuseSeries !== undefined) add('circuit.fuseA', undefined, 'the rating with fuseSeries', '"fuseA": 7.5')
+  fuseContradictions(circuit, add)
+}
+
+function fuseContradictions({ fuseA, fuseSeries, fuseKind }: RepairJob['circuit'], add: AddIssue): void {
+  if (fuseSeries === undefined) return
+  // The large blades are a type of the same standard.
+  const types = Object.entries<{ readonly ratingsA: readonly number[] }>(fuseBands).filter(([name]) => name.startsWith(fuseSeries))
+  const ratingsA = [...new Set(types.flatMap(([, type]) => type.ratingsA))].sort((a, b) => a - b)
+  if (fuseKind !== undefined && fuseKind !== 'blade')
+    add('circuit.fuseKind', fuseKind, `blade: ${fuseSeries} is a series of blade fuses; leave fuseSeries out for another kind`, '"fuseKind": "blade"')
+  if (fuseA === undefined) add('circuit.fuseA', undefined, 'the rating with fuseSeries', '"fuseA": 7.5')
+  else if (!ratingsA.includes(fuseA)) {
+    const nearest = [...ratingsA].sort((a, b) => Math.abs(a - fuseA) - Math.abs(b - fuseA))[0]
+    add('circuit.fuseA', fuseA, `a rating of ${fuseSeries}: ${ratingsA.join(', ')} A`, `"fuseA": ${nearest}`)
+  }
 }

@@ -104,6 +104,7 @@ describe('a bad job is refused with path, value, what is allowed and an example'
     ],
     ['a drop with the load off', { readings: [{ kind: 'drop', from: 'joint-in', to: 'joint-out', load: 'off', value: 1 }] }, 'readings.0.load'],
     ['ohms with the load on', { readings: [{ kind: 'resistance', from: 'joint-in', to: 'joint-out', load: 'on', value: 1 }] }, 'readings.0.load'],
+    ['a count of strands that is not whole by a hair', { wire: { ...job.wire, strandCount: 55.00000000000001 } }, 'wire.strandCount'],
     ['an inrush without its time', { load: { currentA: 4, inrushA: 10 } }, 'load.inrushA'],
     ['an interval the wrong way round', { terminal: { acceptsMm2: { low: 2, high: 1 } } }, 'terminal.acceptsMm2'],
   ])('%s', (_title, change, path) => {

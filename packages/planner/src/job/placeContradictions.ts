@@ -2,7 +2,7 @@ import { assumed } from './assumed.ts'
 import type { AddIssue } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
 
-/** Temperatures in the wrong order, and readings that nobody could take. */
+/** Temperatures in the wrong order. */
 export function placeContradictions(job: RepairJob, add: AddIssue): void {
   const { ambientC, hottestC, coldestC } = job.surroundings ?? {}
   if (ambientC !== undefined && hottestC !== undefined && hottestC < ambientC)
@@ -12,12 +12,6 @@ export function placeContradictions(job: RepairJob, add: AddIssue): void {
   if (hottestC !== undefined && coldestC !== undefined && coldestC > hottestC)
     add('surroundings.coldestC', coldestC, `at most hottestC, ${hottestC} °C`, `"coldestC": ${hottestC}`)
   terminalContradictions(job.terminal, add)
-  for (const [index, reading] of (job.readings ?? []).entries()) {
-    if (reading.from === reading.to) add(`readings.${index}.to`, reading.to, 'another place than from', '"to": "joint-out"')
-    if (reading.kind === 'drop' && reading.load === 'off') add(`readings.${index}.load`, reading.load, 'on: a drop is read with the load on', '"load": "on"')
-    if (reading.kind === 'resistance' && reading.load === 'on')
-      add(`readings.${index}.load`, reading.load, 'off: ohms are read on a dead circuit', '"load": "off"')
-  }
 }
 
 /** A terminal whose rating holds in air as hot as its limit; what is not said of it is assumed where a rating is given. */

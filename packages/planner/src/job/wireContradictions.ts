@@ -1,3 +1,4 @@
+import { insulation } from '@strandwise/core'
 import { quietly } from './assume.ts'
 import type { AddIssue } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
@@ -8,6 +9,9 @@ import { evenStrandMm, type WireSize } from './wireSize.ts'
 /** Metal of the strands over the wire's area, by rounded diameters and nominal areas alike; past this one of them is wrong. A limit of ours. */
 const strandMetal = { least: 0.75, most: 4 / 3 }
 
+/** The finest strand that is drawn for wire. Common practice, no published source. */
+const finestStrandMm = 0.02
+
 /** A wire whose strands, metal, wall and bundle don't go together. */
 export function wireContradictions({ wire, damage }: RepairJob, size: WireSize | null, add: AddIssue): void {
   const strands = size?.strandCount ?? wire.strandCount
@@ -15,9 +19,18 @@ export function wireContradictions({ wire, damage }: RepairJob, size: WireSize |
     add('wire.strandCount', undefined, 'the number of strands with strandDiameterMm', '"strandCount": 19')
   if (damage.brokenStrands !== undefined && strands !== undefined && damage.brokenStrands > strands)
     add('damage.brokenStrands', damage.brokenStrands, `at most the wire's ${strands} strands`, `"brokenStrands": ${strands}`)
+  else if (damage.kind === 'partly-broken' && damage.brokenStrands !== undefined && damage.brokenStrands === strands)
+    add('damage.brokenStrands', damage.brokenStrands, `fewer than the wire's ${strands} strands, or the kind "broken"`, `"brokenStrands": ${strands - 1}`)
+  gradeAgainstFamily(wire, add)
   if (size === null) return
   strandsAgainstArea(wire, size, add)
   outsideAgainstMetal(wire, size, add)
+}
+
+function gradeAgainstFamily({ insulation: name, insulationGradeC }: RepairJob['wire'], add: AddIssue): void {
+  const { high } = insulation(name).continuousC
+  if (insulationGradeC !== undefined && insulationGradeC > high)
+    add('wire.insulationGradeC', insulationGradeC, `at most ${high} °C, the highest grade of ${name}`, `"insulationGradeC": ${high}`)
 }
 
 function strandsAgainstArea(wire: RepairJob['wire'], size: WireSize, add: AddIssue): void {
@@ -26,8 +39,22 @@ function strandsAgainstArea(wire: RepairJob['wire'], size: WireSize, add: AddIss
     add('wire.strandCount', strandCount, `the ${printedStrands} strands of its size, ${size.text}`, `"strandCount": ${printedStrands}`)
     return
   }
-  if (wire.strandDiameterMm === undefined || strandCount === undefined) return
+  if (strandCount === undefined) return
   const evenMm = evenStrandMm(areaMm2, strandCount)
+  if (evenMm < finestStrandMm) {
+    const most = Math.floor((4 * areaMm2) / (Math.PI * finestStrandMm ** 2))
+    const metal = `${Number(areaMm2.toPrecision(3))} mm²`
+    if (printedStrands !== undefined) add('wire.size', wire.size, `strands of at least ${finestStrandMm} mm`, '"size": "7/0.3 mm"')
+    else
+      add(
+        'wire.strandCount',
+        strandCount,
+        `at most ${most}: so many of the finest strands, ${finestStrandMm} mm, make ${metal}`,
+        `"strandCount": ${Math.min(19, most)}`,
+      )
+    return
+  }
+  if (wire.strandDiameterMm === undefined) return
   const lowMm = Math.sqrt(strandMetal.least) * evenMm
   const highMm = Math.sqrt(strandMetal.most) * evenMm
   if (wire.strandDiameterMm < lowMm || wire.strandDiameterMm > highMm)

@@ -81,7 +81,7 @@ function fromText(size: string, standard: RepairJob['wire']['standard']): WireSi
  *
  * @throws WireSizeError for a size that the standard has not
  */
-export function wireSize(wire: RepairJob['wire']): WireSize {
+export function wireSize(wire: Pick<RepairJob['wire'], 'areaMm2' | 'size' | 'standard' | 'strandCount' | 'strandDiameterMm'>): WireSize {
   const given: WireSize =
     wire.areaMm2 === undefined ? fromText(wire.size ?? '', wire.standard) : { areaMm2: wire.areaMm2, text: `${wire.areaMm2} mm²`, gauge: null }
   const strandCount = wire.strandCount ?? given.printedStrands

@@ -98,6 +98,9 @@ function terminal(draft: SectionDraft, facts: JobFacts): void {
     )
 }
 
+/** The hottest air in which the loss of a fuse is known: the domain of fuseForWire. */
+const hottestFuseC = 150
+
 function fuse(draft: SectionDraft, facts: JobFacts): void {
   const { circuit, load } = facts.job
   const wireA = wireCurrent(facts)
@@ -110,6 +113,10 @@ function fuse(draft: SectionDraft, facts: JobFacts): void {
     return
   }
   draft.value('wire, for ever, in the hottest air', wireA, 'A')
+  if (facts.hottestC > hottestFuseC) {
+    draft.say('cannot tell', `No fuse is known in air of ${degrees(facts.hottestC)}: above ${degrees(hottestFuseC)} put it where it is cooler.`)
+    return
+  }
   const choice = fuseForWire({
     loadA: facts.currentA,
     wireA,

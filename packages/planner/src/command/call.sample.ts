@@ -1,0 +1,12 @@
+import { run } from './run.ts'
+
+/** The command with these arguments and this standard input: its exit code and what it wrote. */
+export async function call(args: readonly string[], input: string | Uint8Array = '') {
+  const out: string[] = []
+  const err: string[] = []
+  async function* standardInput() {
+    yield input
+  }
+  const code = await run(args, { stdin: standardInput(), stdout: { write: (text) => out.push(text) }, stderr: { write: (text) => err.push(text) } })
+  return { code, out: out.join(''), err: err.join('') }
+}

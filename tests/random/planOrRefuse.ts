@@ -1,0 +1,25 @@
+import { currentCurve, heatingCurves, JobError, jointPicture, planRepair } from '@strandwise/planner'
+import fc from 'fast-check'
+import { anyJob } from './anyJob.ts'
+
+/** Of so many jobs one is drawn as well as planned: its pictures heat again. */
+const drawnEach = 25
+
+/** Plans so many random jobs: each is planned or refused as a job. Any other error fails, with the smallest job that shows it. */
+export function planOrRefuse(runs: number, seed: number): { readonly planned: number; readonly refused: number } {
+  let [planned, refused] = [0, 0]
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const drawn = (planned + refused) % drawnEach === 0
+      try {
+        for (const call of drawn ? [planRepair, currentCurve, heatingCurves, jointPicture] : [planRepair]) call(job)
+        planned += 1
+      } catch (error) {
+        if (!(error instanceof JobError)) throw error
+        refused += 1
+      }
+    }),
+    { numRuns: runs, seed },
+  )
+  return { planned, refused }
+}
