@@ -74,7 +74,7 @@ export const reference: readonly Reference[] = [
   {
     source,
     clause: '33 CFR 183.425 table 5, insulation of 105 C',
-    status: 'derived',
+    status: 'recorded',
     notes:
       'The table allows 9 to 14 % less: one rounded table for every make of wire up to two together, in a boat that is not still free air. Walls of 0.8, 1.2 and 1.5 mm are ours.',
     cases: [boat(18, '0.91'), boat(14, '0.91'), boat(10, '0.88'), boat(8, '0.86'), boat(0, '0.91')],
@@ -82,28 +82,28 @@ export const reference: readonly Reference[] = [
   {
     source,
     clause: 'NFPA 70 table 310.16, insulation of 90 C',
-    status: 'derived',
+    status: 'recorded',
     notes: 'The table allows a third less: it is for three loaded conductors together in a raceway, cable or earth, not for one in free air.',
     cases: [building(10, '0.66'), building(8, '0.66'), building(2, '0.63')],
   },
   {
     source,
     clause: 'IEC 60364-5-52 method C, PVC of 70 C',
-    status: 'derived',
+    status: 'recorded',
     notes: 'The table allows a quarter to a third less: three loaded conductors in one cable on a wall, which shields half of its surface.',
     cases: [clipped(1.5, '0.75'), clipped(2.5, '0.78'), clipped(6, '0.76'), clipped(16, '0.74'), clipped(35, '0.69')],
   },
   {
     source,
     clause: 'FAA AC 43.13-1B, table 11-9, 200 C wire in a harness',
-    status: 'derived',
+    status: 'recorded',
     notes: 'The table allows less than half: 33 or more wires in a bundle at 60,000 ft. The balance here has the thin air, and not the bundle.',
     cases: [harness(20, '0.48'), harness(14, '0.47'), harness(10, '0.47')],
   },
   {
     source,
     clause: 'FAA AC 43.13-1B, figure 11-4, 14 AWG, 150 K above the air: 47 A read in its example',
-    status: 'derived',
+    status: 'recorded',
     notes: 'Within 3 % of the lower answer of the band: the figure is for one wire in free air.',
     cases: [
       {
@@ -117,7 +117,7 @@ export const reference: readonly Reference[] = [
   {
     source: 'bundle curve and factors by count against the heat balance of one cylinder',
     clause: '7 and 19 equal wires of 1 mm2, all loaded, 100 C in 20 C',
-    status: 'derived',
+    status: 'recorded',
     notes:
       'The curve of SAE AS50881 has 0.54 and 0.34 where the cylinder of the packed wires gives 0.53 and 0.38; the building code keeps 0.70 and 0.50 because its wires are never all fully loaded at the same time; boats 0.50 and 0.50.',
     cases: [

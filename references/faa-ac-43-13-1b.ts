@@ -115,7 +115,7 @@ export const reference: readonly Reference[] = [
     source,
     edition,
     clause: 'figure 11-5 at 20,000 ft reads 0.91: what the library gives instead',
-    status: 'derived',
+    status: 'recorded',
     notes:
       'Recorded difference: laminar convection alone gives 0.854 and over-derates. The heat balance with the pressure of that height gives 0.934, because radiation does not thin with the air; the curve, drawn for many wires, lies between.',
     cases: [

@@ -1,4 +1,5 @@
 import {
+  altitudeFactor,
   bundleCurrentA,
   bundleTemperatureC,
   conductorTemperatureBandC,
@@ -11,7 +12,7 @@ import { areaMm2ToAwg, awgToAreaMm2, awgToDiameterMm } from '../packages/core/sr
 import { rayleighNumber } from '../packages/core/src/heat/index.ts'
 import { fuseProtectsWire } from '../packages/core/src/protection/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
-import { digits, root } from './numerics.ts'
+import { digits, integral, root } from './numerics.ts'
 
 /** One insulated wire in still air, written from the published equations: Churchill and Chu, Sutherland, radiation to the air's temperature. */
 const wire = { areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30 } as const
@@ -116,6 +117,13 @@ const gaugeMm = (gauge: number): number => {
   return inches * 25.4
 }
 
+/** Density of the standard atmosphere over that at sea level: pressure is integrated upwards, 6.5 K colder each kilometre. */
+function densityRatio(altitudeM: number): number {
+  const kelvin = (h: number) => 288.15 - 0.0065 * h
+  const logPressure = -integral((h) => (9.80665 * 28.9644e-3) / (8.31432 * kelvin(h)), 0, altitudeM)
+  return (Math.exp(logPressure) * 288.15) / kelvin(altitudeM)
+}
+
 /** Wire and fuse at one current: how long each lasts, from a constant heating of the metal alone. */
 const band = [
   { multiple: 1.35, shortestS: 0.75, longestS: 600 },
@@ -159,6 +167,12 @@ export const reference: readonly Reference[] = [
         () => effectiveAmbientC({ ...wire, currentA: 7, loadedWires: 5, bundleOutsideMm: 12 }),
       ),
     ],
+  },
+  {
+    source: 'standard atmosphere by integrating the pressure upwards',
+    clause: 'ISO 2533: 288.15 K, 6.5 K a kilometre; current kept by laminar free convection: fourth root of the density',
+    status: 'derived',
+    cases: [solved('current kept at 3048 m, convection alone', '1', densityRatio(3048) ** 0.25, () => altitudeFactor({ altitudeM: 3048 }))],
   },
   {
     source: 'loads in time stepped through',

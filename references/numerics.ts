@@ -8,16 +8,20 @@ export function integral(f: (x: number) => number, from: number, to: number, n =
   return (sum * h) / 3
 }
 
-/** Where a rising or falling function crosses zero between two points. */
+/** Where a rising or falling function crosses zero between two points: secants that keep both sides, the stale side's value halved. */
 export function root(f: (x: number) => number, from: number, to: number): number {
-  let [low, high] = [from, to]
-  const rising = f(high) > f(low)
-  for (let n = 0; n < 200; n += 1) {
-    const middle = 0.5 * (low + high)
-    if (f(middle) > 0 === rising) high = middle
-    else low = middle
+  let [a, b] = [from, to]
+  let [fa, fb] = [f(a), f(b)]
+  for (let n = 0; n < 200 && fa !== fb; n += 1) {
+    // Every fourth step halves, so that a bent function cannot hold it up.
+    const x = n % 4 === 3 ? 0.5 * (a + b) : b - (fb * (b - a)) / (fb - fa)
+    const fx = f(x)
+    if (fx > 0 === fb > 0) fa *= 0.5
+    else [a, fa] = [b, fb]
+    ;[b, fb] = [x, fx]
+    if (fx === 0 || Math.abs(b - a) <= 4e-16 * Math.abs(b)) return b
   }
-  return 0.5 * (low + high)
+  return b
 }
 
 /** Solves A x = b by elimination with row exchange. */

@@ -32,7 +32,7 @@ export const reference: readonly Reference[] = [
   {
     source: 'ICEA P-32-382, Short circuit characteristics of insulated cables',
     clause: '(I/A)^2 t = 0.0297 log10((T2 + 234)/(T1 + 234)), A in circular mils',
-    status: 'derived',
+    status: 'recorded',
     notes:
       'Recorded difference: IEC 60949 has K = 226, which is 0.0302 here (75 to 200 C), 1.5 % more in I^2 t and 0.8 % more current. Two standards, two roundings of the heat capacity of copper; the library follows IEC.',
     cases: [

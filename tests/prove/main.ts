@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util'
 import { calls } from './calls.ts'
 import { consumers } from './consumers.ts'
+import { goldens } from './goldens.ts'
 import { jobs } from './jobs.ts'
 import { audits } from './lighthouse.ts'
 import { mutate, rooms } from './mutation.ts'
@@ -31,6 +32,7 @@ const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   // A job takes milliseconds where a call takes microseconds.
   jobs: async () => jobs(Math.ceil(count / 10), seed, say),
   consumers: () => consumers(say),
+  goldens: async () => goldens(),
   lighthouse: () => audits(say),
   ...Object.fromEntries(rooms().map((room) => [`mutation ${room}`, () => mutate(room, say)])),
 }

@@ -1,0 +1,68 @@
+import { readFileSync } from 'node:fs'
+import { remadeHeatJoint } from './heatJoint.ts'
+import { remadeJointService } from './jointService.ts'
+import { remadeAfterC, remadeSteadyA, remadeSteadyC } from './wire.ts'
+
+/** Solves the golden cases of references/data once more, apart from the library, and prints how far each lies from its golden figures. */
+
+interface Case {
+  readonly id: string
+  readonly model?: string
+  // biome-ignore lint/suspicious/noExplicitAny: inputs differ by model; each solver names its own.
+  readonly inputs: any
+  readonly expected: Readonly<Record<string, unknown>>
+}
+const read = (name: string): readonly Case[] => JSON.parse(readFileSync(new URL(`../data/${name}.json`, import.meta.url), 'utf8')) as readonly Case[]
+
+/** Every number of the remade result against the golden one of the same name: largest difference, a time in shares, a temperature in kelvins. */
+function differences(remade: object, golden: Readonly<Record<string, unknown>>): { readonly share: number; readonly kelvin: number } {
+  let [share, kelvin] = [0, 0]
+  const look = (ours: unknown, theirs: unknown, isShare: boolean): void => {
+    if (Array.isArray(ours)) for (const [k, one] of ours.entries()) look(one, (theirs as readonly unknown[])[k], isShare)
+    else if (ours === null || theirs === null || typeof theirs !== 'number') {
+      if (ours !== theirs) share = Number.POSITIVE_INFINITY
+    } else if (isShare) share = Math.max(share, Math.abs((ours as number) - theirs) / Math.max(Math.abs(theirs), 1e-12))
+    else kelvin = Math.max(kelvin, Math.abs((ours as number) - theirs))
+  }
+  for (const [name, ours] of Object.entries(remade)) look(ours, golden[name], /(S|A|W)$/.test(name))
+  return { share, kelvin }
+}
+
+function wire({ model, inputs, expected }: Case): object | null {
+  if (model === 'wire-steady-temperature') return expected.hasSteadyState === true ? { conductorC: remadeSteadyC(inputs) } : null
+  if (model === 'wire-steady-current') return expected.allowed === false ? null : { currentA: remadeSteadyA(inputs) }
+  return { temperatureC: remadeAfterC(inputs) }
+}
+
+/** Solver of each file of golden cases, and how close the second solution comes. */
+const sets = [
+  { file: 'thermalWire', remake: wire, share: 1e-9, kelvin: 1e-5 },
+  {
+    file: 'thermalJointService',
+    remake: ({ inputs, expected }: Case) => (expected.hasSteadyState === true ? remadeJointService(inputs) : null),
+    share: 1e-9,
+    kelvin: 1e-7,
+  },
+  { file: 'thermalHeatJoint', remake: ({ inputs }: Case) => remadeHeatJoint(inputs), share: 5e-4, kelvin: 0.03 },
+] as const
+
+let missed = 0
+for (const { file, remake, share, kelvin } of sets) {
+  let [worstShare, worstKelvin, count] = [0, 0, 0]
+  for (const one of read(file)) {
+    const remade = remake(one)
+    if (remade === null) continue
+    const found = differences(remade, one.expected)
+    count += 1
+    worstShare = Math.max(worstShare, found.share)
+    worstKelvin = Math.max(worstKelvin, found.kelvin)
+    if (found.share > share || found.kelvin > kelvin) {
+      missed += 1
+      process.stdout.write(`${file} ${one.id}: ${found.share.toExponential(1)} of a time, current or flow, ${found.kelvin.toExponential(1)} K\n`)
+    }
+  }
+  process.stdout.write(
+    `${file}: ${count} cases solved again, within ${worstShare.toExponential(1)} (allowed ${share}) and ${worstKelvin.toExponential(1)} K (allowed ${kelvin})\n`,
+  )
+}
+process.exitCode = missed === 0 ? 0 : 1
