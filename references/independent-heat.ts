@@ -10,6 +10,7 @@ import {
 } from '../packages/core/src/ampacity/index.ts'
 import { areaMm2ToAwg, awgToAreaMm2, awgToDiameterMm } from '../packages/core/src/conductor/index.ts'
 import { rayleighNumber } from '../packages/core/src/heat/index.ts'
+import { tipContactKPerW } from '../packages/core/src/heating/index.ts'
 import { fuseProtectsWire } from '../packages/core/src/protection/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, integral, root } from './numerics.ts'
@@ -173,6 +174,22 @@ export const reference: readonly Reference[] = [
     clause: 'ISO 2533: 288.15 K, 6.5 K a kilometre; current kept by laminar free convection: fourth root of the density',
     status: 'derived',
     cases: [solved('current kept at 3048 m, convection alone', '1', densityRatio(3048) ** 0.25, () => altitudeFactor({ altitudeM: 3048 }))],
+  },
+  {
+    source: 'slab of solder under a tip, layer on layer',
+    clause: 'flat of 2 x 2 mm, 0.1 mm more of Sn63Pb37 at 50 W/(m K)',
+    status: 'derived',
+    cases: [
+      solved(
+        'resistance added',
+        'K/W',
+        integral(() => 1 / (50 * 4e-6), 0, 1e-4, 10),
+        () => {
+          const wetted = (bridgeMm: number) => tipContactKPerW({ diameterMm: 2.4, tipWidthMm: 2, bridgeMm, solderWPerMK: 50 }).wettedKPerW
+          return wetted(0.3) - wetted(0.2)
+        },
+      ),
+    ],
   },
   {
     source: 'loads in time stepped through',
