@@ -1,4 +1,5 @@
 import { defineConfig } from 'astro/config'
+import { handbookIntegration } from './src/handbook/integration.ts'
 import { publishedFiguresIntegration } from './src/learn/checks/integration.ts'
 import { methodFactsIntegration } from './src/methodPage/integration.ts'
 import { offlineIntegration } from './src/offline/integration.ts'
@@ -7,7 +8,7 @@ export default defineConfig({
   output: 'static',
   base: process.env.STRANDWISE_BASE ?? '/',
   trailingSlash: 'always',
-  integrations: [methodFactsIntegration(), publishedFiguresIntegration(), offlineIntegration()],
+  integrations: [handbookIntegration(), methodFactsIntegration(), publishedFiguresIntegration(), offlineIntegration()],
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never' },

@@ -67,9 +67,13 @@ export function printedUnit(unit: string): string {
 
 const greek = /^(alpha|beta|gamma|delta|eps|epsilon|eta|theta|kappa|lambda|mu|nu|rho|sigma|tau|phi|omega)/
 
+/** Names that are read as a word: the dimensionless numbers, and words. */
+const word = /^(Re|Pr|Nu|Ra|[a-z]{3,})$/
+
 /** "rho20" is set as a rho with 20 below, "T_2" and "Tl" likewise; "pi" and whole words stay. */
 export function texOfName(written: string): string {
   const [, bare = written, primes = ''] = /^(.*?)('*)$/.exec(written) ?? []
+  if (word.test(bare) && !greek.test(bare)) return `\\mathrm{${bare}}${primes}`
   const letter = greek.exec(bare)?.[0]
   const head = letter === undefined ? bare.slice(0, 1) : letter
   const rest = bare.slice(head.length).replace(/^_/, '').replaceAll('_', '\\,')
@@ -206,4 +210,21 @@ export function workingOf(entry: Entry, constants: ReadonlySet<string>): Working
   const order = entry.doc.symbols.map(({ symbol }) => nameOf(symbol))
   symbols.sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name))
   return results.length === 0 ? undefined : { symbols, steps, results }
+}
+
+/** A line of an equation as TeX, part by part; a part that is no formula stays as it is written. */
+export function equationTex(line: string): readonly { readonly tex?: string; readonly text: string }[] {
+  return line.split(/;\s*|,\s*(?=[A-Za-z]\w*'* = )/).map((text) => {
+    const [, name = '', right = ''] = /^([A-Za-z]\w*'*) = ([^=<>]+)$/.exec(text.trim()) ?? []
+    const tree = name === '' ? undefined : treeOf(right)
+    if (tree === undefined) return { text: text.trim() }
+    const names = new Map((right.match(/[A-Za-z]\w*'*/g) ?? []).map((written) => [nameOf(written), written]))
+    const handler = (node: MathNode): string | undefined =>
+      node.type === 'SymbolNode' && String(node) !== 'pi' ? ` ${texOfName(names.get(String(node)) ?? String(node))}` : undefined
+    const tex = tree
+      .toTex({ parenthesis: 'auto', handler })
+      .replace(/(?<=[{(]) /g, '')
+      .trim()
+    return { tex: `${texOfName(name)} = ${tex}`, text: text.trim() }
+  })
 }

@@ -25,8 +25,8 @@ export const roomOrder = [
   'suitability',
 ] as const
 
-/** What the site reads while it is built: the published figures, and the docstrings as data. */
-const readWhileBuilding = /^(references|tests\/docs)\//
+/** What the site reads while it is built: the published figures, the docstrings as data, the sizes of bundles. */
+const readWhileBuilding = /^(references|tests)\//
 
 const packageOf = (path: string): string | undefined => /^(?:packages\/)?(core|working|planner|site)\//.exec(path)?.[1]
 const roomOf = (path: string): string | undefined => /^packages\/core\/src\/([^/]+)\//.exec(path)?.[1]

@@ -44,12 +44,13 @@ export async function buildPackages() {
   return { ok: code === 0, output }
 }
 
-/** What the site is made from, as one hash: its own files, the built packages, the figures that its method page counts, the versions of its tools. */
+/** What the site is made from, as one hash: its own files, the built packages, the published figures, the reader of docstrings, the versions of its tools. */
 function siteInputs() {
   const files = [
     ...filesIn(siteFolder),
     ...packages.flatMap((name) => filesIn(join(root, 'packages', name, 'dist'))),
     ...filesIn(join(root, 'references')),
+    ...filesIn(join(root, 'tests', 'docs')),
     join(root, 'package-lock.json'),
   ]
   const hash = createHash('sha256')

@@ -6,7 +6,7 @@ import type { AstroIntegration } from 'astro'
 import { getManifest, type ManifestEntry } from 'workbox-build'
 
 /** Pages and their parts, not source maps; a chart's and a formula's reader too, so that all of it works without a network. */
-const kept = ['**/*.{html,css,js,svg,png,woff2,webmanifest}']
+const kept = ['**/*.{html,css,js,json,csv,svg,png,woff2,webmanifest}']
 const worker = 'offline-worker.js'
 /** Nothing that a page needs is larger; what is gets noticed by the build. */
 const largestBytes = 3_000_000

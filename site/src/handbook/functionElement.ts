@@ -1,0 +1,21 @@
+import type { LiveFunction } from './liveFunction.ts'
+
+/** A function's form: nothing is loaded until it is touched. */
+class HandbookFunction extends HTMLElement {
+  #live: Promise<LiveFunction> | null = null
+
+  connectedCallback(): void {
+    const form = this.querySelector('form')
+    form?.addEventListener('focusin', () => void this.#wake(), { once: true })
+    form?.addEventListener('input', () => void this.#wake().then((live) => live.compute()))
+    form?.addEventListener('submit', (event) => event.preventDefault())
+    this.querySelector('details[data-working]')?.addEventListener('toggle', () => void this.#live?.then((live) => live.work()))
+  }
+
+  #wake(): Promise<LiveFunction> {
+    this.#live ??= import('./liveFunction.ts').then(({ LiveFunction: Live }) => new Live(this))
+    return this.#live
+  }
+}
+
+if (customElements.get('handbook-function') === undefined) customElements.define('handbook-function', HandbookFunction)

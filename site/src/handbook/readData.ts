@@ -1,0 +1,118 @@
+import * as core from '@strandwise/core'
+import { entries } from '../../../tests/docs/entries.ts'
+import { shown, wordsOf } from '../methodPage/readable.ts'
+import { differenceColumns } from './againstFormula.ts'
+import type { Cell, HandData, HandTable } from './facts.ts'
+import { titleOf } from './readFunctions.ts'
+
+type Fields = Readonly<Record<string, unknown>>
+
+const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value)
+/** A list of fewer is no table. */
+const fewestRows = 3
+
+const isRows = (value: unknown): value is readonly Fields[] => Array.isArray(value) && value.length >= fewestRows && value.every(isFields)
+
+/** Records by name, each with where it comes from: the materials' lists. */
+const isRecords = (value: Fields): boolean => {
+  const items = Object.values(value)
+  return (
+    items.length >= fewestRows &&
+    items.every((item) => isFields(item) && ('provenance' in item || Object.values(item).some((part) => isFields(part) && 'provenance' in part)))
+  )
+}
+
+/** A figure of the data as a cell; what is an interval or an object stands in words. */
+function cell(value: unknown, key: string): Cell {
+  if (value === null || value === undefined) return ''
+  if (typeof value === 'number') return value
+  if (isFields(value) && typeof value.low === 'number' && value.low === value.high) return value.low
+  const { unit } = wordsOf(key)
+  const text = shown(value, key)
+  return unit !== '' && text.endsWith(` ${unit}`) ? text.replaceAll(` ${unit}`, '') : text
+}
+
+const statusOf = (row: Fields): string => {
+  const own = [
+    row.status,
+    ...Object.entries(row).flatMap(([key, value]) =>
+      key.endsWith('Status') ? [value] : isFields(value) && isFields(value.provenance) ? [value.provenance.status] : [],
+    ),
+  ]
+  const provenance = isFields(row.provenance) ? [row.provenance.status] : []
+  return [...new Set([...own, ...provenance].filter((status) => typeof status === 'string'))].join(', ')
+}
+
+const hidden = /^(provenance|status|sure)$|Status$|Provenance$/
+
+function tableOf(name: string, title: string, rows: readonly Fields[], status: string): HandTable {
+  const keys = [...new Set(rows.flatMap((row) => Object.keys(row).filter((key) => !hidden.test(key))))]
+  const differences = differenceColumns(name)
+  return {
+    name: title === '' ? name : `${name}, ${title}`,
+    title,
+    columns: [
+      ...keys.map((key) => ({ key, ...wordsOf(key) })),
+      ...differences.map(({ column, by }) => ({ key: `${column}-difference`, words: `${wordsOf(column).words} against ${by}`, unit: '%' })),
+      { key: 'status', words: 'status', unit: '' },
+    ],
+    rows: rows.map((row) => [
+      ...keys.map((key) => cell(row[key], key)),
+      ...differences.map(({ column, value }) => {
+        const [given, made] = [row[column], value(row)]
+        return typeof given !== 'number' || made === null ? '' : Number((100 * (made / given - 1)).toFixed(2)) + 0
+      }),
+      statusOf(row) || status,
+    ]),
+  }
+}
+
+/** Every list of rows that an export holds, with the words of its place. */
+function tablesIn(name: string, value: unknown, title: string, status: string, depth = 0): readonly HandTable[] {
+  if (isRows(value)) return [tableOf(name, title, value, status)]
+  if (!isFields(value) || depth > 2) return []
+  const own = isFields(value.provenance) && typeof value.provenance.status === 'string' ? value.provenance.status : status
+  if (depth === 0 && isRecords(value))
+    return [
+      tableOf(
+        name,
+        title,
+        Object.entries(value).map(([key, item]) => ({ name: key, ...(item as Fields) })),
+        own,
+      ),
+    ]
+  return Object.entries(value).flatMap(([key, inner]) =>
+    hidden.test(key)
+      ? []
+      : tablesIn(name, inner, key === 'rows' ? title : [title, wordsOf(key).words].filter((part) => part !== '').join(', '), own, depth + 1),
+  )
+}
+
+const sourceOf = (value: unknown): string => {
+  const provenance = isFields(value) && isFields(value.provenance) ? value.provenance : undefined
+  return provenance === undefined ? '' : [provenance.source, provenance.edition, provenance.clause].filter((part) => typeof part === 'string').join(', ')
+}
+
+/** A page for every export of core that holds rows; the rules have pages of their own. */
+export function readData(): readonly HandData[] {
+  return entries()
+    .filter(({ package: name, kind, room }) => name === 'core' && kind === 'value' && room !== 'rules')
+    .flatMap((entry): readonly HandData[] => {
+      const value = (core as Fields)[entry.name]
+      const tables = tablesIn(entry.name, value, '', '')
+      if (tables.length === 0 || /Defaults$/.test(entry.name)) return []
+      const statuses = tables.flatMap(({ rows }) => rows.flatMap((row) => String(row.at(-1) ?? '').split(', '))).filter((status) => status !== '')
+      return [
+        {
+          name: entry.name,
+          words: titleOf(entry.name),
+          package: entry.package,
+          room: entry.room,
+          sentence: entry.doc.sentence,
+          source: sourceOf(value) || entry.doc.sources.join('; '),
+          statuses: [...new Set(statuses)],
+          tables,
+        },
+      ]
+    })
+}

@@ -1,0 +1,76 @@
+import { parseQuantity, QuantityError } from '@strandwise/working/quantity'
+import type { HandField } from './facts.ts'
+
+export interface FieldProblem {
+  readonly id: string
+  readonly read: string
+  readonly allowed: string
+}
+
+const bare = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i
+
+/** A number as typed: bare, or with any unit of its kind; the message is what may be typed instead. */
+function numberIn(text: string, { quantity, unit }: HandField): number | string {
+  const plain = text.trim().replace('−', '-')
+  if (bare.test(plain)) return Number(plain.replace(',', '.'))
+  if (quantity === undefined) return `a number${unit === '' ? '' : ` in ${unit}`}`
+  try {
+    return parseQuantity(plain, quantity)
+  } catch (error) {
+    if (error instanceof QuantityError) return `a number in ${unit}, or with a unit of its own`
+    throw error
+  }
+}
+
+function valueIn(field: HandField, text: string): unknown | FieldProblem {
+  const problem = (allowed: string): FieldProblem => ({ id: field.id, read: text.trim() === '' ? 'nothing' : text.trim().slice(0, 40), allowed })
+  if (field.kind === 'yes-no') return text === 'true'
+  if (field.kind === 'text') return text
+  if (field.kind === 'choice') return text === 'true' ? true : text === 'false' ? false : field.choices.includes(text) && bare.test(text) ? Number(text) : text
+  if (field.kind === 'numbers') {
+    const found = text.split(/[;,]\s+|[;,](?=\d)/).map((part) => numberIn(part, field))
+    const wrong = found.find((one) => typeof one === 'string')
+    return wrong === undefined ? found : problem(`${wrong}, several with commas between them`)
+  }
+  const found = numberIn(text, field)
+  return typeof found === 'string' ? problem(found) : found
+}
+
+const isProblem = (value: unknown): value is FieldProblem => typeof value === 'object' && value !== null && 'allowed' in value
+
+type Holder = Record<string | number, unknown>
+
+/** Puts a value at its place among the arguments; undefined takes it away. */
+function put(inputs: unknown[], path: HandField['path'], value: unknown): void {
+  let holder = inputs as unknown as Holder
+  for (const key of path.slice(0, -1)) {
+    const next = holder[key]
+    if (value === undefined && (typeof next !== 'object' || next === null)) return
+    if (typeof next !== 'object' || next === null) holder[key] = {}
+    holder = holder[key] as Holder
+  }
+  const last = path.at(-1) ?? 0
+  if (value === undefined) Reflect.deleteProperty(holder, last)
+  else holder[last] = value
+}
+
+/** The arguments of the call that the form tells, or what cannot be read. */
+export function readFields(
+  fields: readonly HandField[],
+  inputs: readonly unknown[],
+  typed: Readonly<Record<string, string>>,
+): { readonly inputs: readonly unknown[]; readonly problems: readonly FieldProblem[] } {
+  const made = structuredClone(inputs) as unknown[]
+  const problems: FieldProblem[] = []
+  for (const field of fields) {
+    const text = typed[field.id] ?? ''
+    if (text.trim() === '' && field.optional && field.kind !== 'text') {
+      put(made, field.path, undefined)
+      continue
+    }
+    const value = valueIn(field, text)
+    if (isProblem(value)) problems.push(value)
+    else put(made, field.path, value)
+  }
+  return { inputs: made, problems }
+}

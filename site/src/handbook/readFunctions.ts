@@ -1,0 +1,119 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { formulas } from '@strandwise/working/formulas'
+import { type Figure, figures } from '../../../references/count/figures.ts'
+import { entries } from '../../../tests/docs/entries.ts'
+import { evaluate, parseExample } from '../../../tests/docs/example.ts'
+import type { Entry } from '../../../tests/docs/extract.ts'
+import { scope } from '../../../tests/docs/scope.ts'
+import { equationTex, printedUnit, texOfName } from '../../../tests/docs/working.ts'
+import { wordsOf } from '../methodPage/readable.ts'
+import type { HandCheck, HandFunction, HandUse } from './facts.ts'
+import { formOf } from './formFields.ts'
+import { sizesOf } from './sizes.ts'
+
+const root = fileURLToPath(new URL('../../../', import.meta.url))
+
+/** "wireSagMm" as "Wire sag". */
+export function titleOf(name: string): string {
+  const { words } = wordsOf(name)
+  return words.charAt(0).toUpperCase() + words.slice(1).replace(/\bawg\b/, 'AWG')
+}
+
+interface UsedIn {
+  readonly use: HandUse
+  readonly text: string
+}
+
+const sourceFilesIn = (folder: string): readonly string[] =>
+  readdirSync(root + folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = `${folder}/${entry.name}`
+    if (entry.isDirectory()) return sourceFilesIn(path)
+    return /\.(ts|astro)$/.test(entry.name) && !/\.(test|sample)\.ts$/.test(entry.name) ? [path] : []
+  })
+
+/** A lesson or question has a folder of its own, with its id and title in the file that tells it. */
+function learnUses(): readonly UsedIn[] {
+  return readdirSync(`${root}site/src/learn`, { withFileTypes: true }).flatMap((folder): readonly UsedIn[] => {
+    if (!folder.isDirectory()) return []
+    const files = sourceFilesIn(`site/src/learn/${folder.name}`)
+    const teller = files.find((path) => /\/(lesson|question)\.ts$/.test(path))
+    if (teller === undefined || /learn\/(lesson|question)\//.test(teller)) return []
+    const text = readFileSync(root + teller, 'utf8')
+    const id = /\bid: '([a-z0-9-]+)'/.exec(text)?.[1]
+    const title = /\btitle: '((?:[^'\\]|\\.)+)'/.exec(text)?.[1]
+    if (id === undefined || title === undefined) return []
+    const isQuestion = teller.endsWith('question.ts')
+    const use = { words: `${isQuestion ? 'Question' : 'Lesson'}: ${title}`, path: `${isQuestion ? 'questions' : 'examples'}/${id}/` }
+    return [{ use, text: files.map((path) => readFileSync(root + path, 'utf8')).join('\n') }]
+  })
+}
+
+/** The rooms of the planner that work on a plan. */
+function planUses(): readonly UsedIn[] {
+  const text = sourceFilesIn('packages/planner/src')
+    .map((path) => readFileSync(root + path, 'utf8'))
+    .join('\n')
+  return [{ use: { words: 'Every repair plan that needs it', path: 'plan/' }, text }]
+}
+
+const checkOf = ({ source, clause, status, title, printed, unit, got, met }: Figure): HandCheck => ({ source, clause, status, title, printed, unit, got, met })
+
+/** Checks by standing of their source; a page shows the first of them and counts the rest. */
+const standing = ['published', 'library', 'derived', 'from memory']
+
+function functionOf(entry: Entry, all: readonly Entry[], checks: readonly Figure[], bytes: number, used: readonly UsedIn[]): HandFunction {
+  const { doc, name, room } = entry
+  const [example = ''] = doc.examples
+  const inputs = example === '' ? [] : evaluate(parseExample(example).argumentsText, scope)
+  const result = doc.symbols.find(({ path }) => path === 'result')
+  const mentions = new RegExp(`\\b${name}\\b`)
+  const about = [...doc.remarks, ...doc.equations, ...doc.sources, ...doc.throws, ...doc.symbols.map(({ meaning }) => meaning)].join(' ')
+  const named = all.filter((other) => other.kind === 'function' && other.name !== name && new RegExp(`\\b${other.name}\\b`).test(about))
+  const beside = all.filter((other) => other.kind === 'function' && other.package === entry.package && other.room === room && other.name !== name)
+  return {
+    name,
+    words: titleOf(name),
+    package: entry.package,
+    room,
+    place: entry.place.replace(/:\d+$/, ''),
+    sentence: doc.sentence,
+    remarks: doc.remarks,
+    equations: doc.equations.flatMap((line) => equationTex(line)),
+    symbols: doc.symbols.map((line) => ({
+      tex: texOfName(line.symbol),
+      field: line.path,
+      unit: line.unit === '1' ? '' : printedUnit(line.unit),
+      meaning: line.meaning,
+    })),
+    domains: doc.domains.map(({ path, optional, domain }) => `${path}: ${domain.text}${optional ? ', may be left out' : ''}`),
+    errors: doc.throws,
+    sources: doc.sources,
+    example,
+    parameters: entry.parameters.map((parameter) => parameter.name),
+    form: formOf(entry, inputs) ?? null,
+    resultUnit: result === undefined || result.unit === '1' ? wordsOf(name).unit : printedUnit(result.unit),
+    hasWorking: Object.hasOwn(formulas, name),
+    checks: [...checks].sort((a, b) => standing.indexOf(a.status) - standing.indexOf(b.status)).map(checkOf),
+    bytes,
+    uses: used.filter(({ text }) => mentions.test(text)).map(({ use }) => use),
+    near: [...new Set([...named, ...beside].map((other) => other.name))],
+  }
+}
+
+/** A page for every public function, from its docstring, its checks and its callers. */
+export async function readFunctions(): Promise<readonly HandFunction[]> {
+  const all = entries()
+  const found = all.filter(({ kind }) => kind === 'function')
+  const [sizes, checks] = await Promise.all([sizesOf(found), figures()])
+  const used = [...planUses(), ...learnUses()]
+  return found.map((entry) =>
+    functionOf(
+      entry,
+      all,
+      checks.filter((figure) => !figure.looksUp && figure.checks.includes(entry.name)),
+      sizes.get(entry.name) ?? 0,
+      used,
+    ),
+  )
+}

@@ -1,0 +1,46 @@
+import { escapeText } from '../drawings/svg.ts'
+import { quantityText } from '../learn/workingMarkup.ts'
+import { wordsOf } from '../methodPage/readable.ts'
+
+/** A list longer than this is told by its ends. */
+const longest = 12
+
+const inWords = (key: string): string => {
+  const { words } = wordsOf(key)
+  return words === '' ? key : words
+}
+
+function plain(value: unknown, unit: string): string {
+  if (value === null || value === undefined) return 'none'
+  if (typeof value === 'number') return quantityText(value, unit === '' ? '1' : unit)
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  return String(value)
+}
+
+/** Every plain value of a result with the words of its place. */
+function lines(value: unknown, unit: string, place: readonly string[]): readonly (readonly [string, string])[] {
+  if (typeof value !== 'object' || value === null) return [[place.join(', '), plain(value, unit)]]
+  if (Array.isArray(value)) {
+    if (value.length === 0) return [[place.join(', '), 'none']]
+    if (value.every((item) => typeof item !== 'object' || item === null)) {
+      const shown =
+        value.length > longest
+          ? [...value.slice(0, longest - 1).map((item) => plain(item, '')), `… ${value.length} in all`]
+          : value.map((item) => plain(item, ''))
+      return [[place.join(', '), `${shown.join('; ')}${unit === '' ? '' : ` ${unit}`}`]]
+    }
+    const some = value.slice(0, longest)
+    return [
+      ...some.flatMap((item, at) => lines(item, unit, [...place, String(at + 1)])),
+      ...(value.length > longest ? [[place.join(', '), `${value.length} in all`] as const] : []),
+    ]
+  }
+  return Object.entries(value).flatMap(([key, inner]) => lines(inner, wordsOf(key).unit, [...place, inWords(key)]))
+}
+
+/** What a function gave: a number stands large, several stand as a list. */
+export function resultMarkup(value: unknown, unit: string): string {
+  if (typeof value !== 'object' || value === null) return `<p class="short">${escapeText(plain(value, unit))}</p>`
+  const rows = lines(value, '', [])
+  return `<dl class="values">${rows.map(([words, text]) => `<dt>${escapeText(words)}</dt><dd>${escapeText(text)}</dd>`).join('')}</dl>`
+}
