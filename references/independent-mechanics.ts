@@ -93,9 +93,10 @@ const twisted = () =>
     diametersMm: [1.1, 0.8],
     turns: 2,
     pitchMm: 5,
-    filletWidthMm: 1,
+    filletWidthMm: 0.6,
     layerMm: 0.05,
     layerOhmM: 1.5e-7,
+    resistivityOhmM: 1.7241e-8,
     filmOhmM2: 0,
     conductorsOhmPerM: [0.02, 0.04],
   })
@@ -108,6 +109,7 @@ const wrapped = () =>
     filletWidthMm: 0.5,
     layerMm: 0.05,
     layerOhmM: 1.5e-7,
+    resistivityOhmM: 1.7241e-8,
     filmOhmM2: 0,
     conductorsOhmPerM: [0.02, 0.04],
   })

@@ -16,6 +16,5 @@ export const unchecked: Readonly<Record<string, string>> = {
   chooseSleeve: 'an order by fitSleeve and recoveredWallMm, which are checked',
   recoveryRatio: 'a ratio of two printed sizes, whose rounding hides a change of 2 %',
   heatSolderSleeve: 'no golden cases yet',
-  overlapIsLowerBound: 'tells whether a limit holds',
   temperatureOrder: 'compares two temperatures of the materials',
 }

@@ -32,7 +32,7 @@ export interface Working {
 }
 
 /** The functions that the working can evaluate. */
-const functions = new Set('abs acos asinh cbrt cos exp expm1 log log10 log1p max min round sin sinh sqrt tanh'.split(' '))
+const functions = new Set('abs acos asin asinh atan cbrt cos exp expm1 log log10 log1p max min round sin sinh sqrt tan tanh'.split(' '))
 
 /** What one of a unit is in coherent SI units; a temperature stays in degrees. */
 const coherent: Readonly<Record<string, number>> = {

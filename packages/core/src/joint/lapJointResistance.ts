@@ -5,7 +5,8 @@ import { couplingPerM, type LapPair, mmPerM, requireLapPair, shortestCoupling } 
  * Resistance of an overlap of two conductors, from where the first begins to give its current away to where the second has all of it.
  *
  * Not monotone in the overlap: it falls at first, then each further metre adds r1 r2/(r1 + r2). Like wires have their least at 2 asinh(1) = 1.763 transfer lengths.
- * One-dimensional: below one wire diameter of overlap, or of transfer length, it is a lower bound (overlapIsLowerBound).
+ * One-dimensional. With the interface of filletConductanceSPerM it holds from one wire diameter of overlap on, within +4 and -0.4 % for any
+ * solder layer and +7.5 % for a perfect one, so it errs high; at half a diameter it is 8 to 19 % high.
  * The equation is the usual hyperbolic form with cosh u - 1 and sinh u put together: all terms are positive and none overflows.
  *
  * @equation R = r1 r2 L/s + (r1^2 + r2^2)/(s lambda) tanh(u/2) + s/(lambda sinh u); s = r1 + r2, lambda = sqrt(g s), u = lambda L

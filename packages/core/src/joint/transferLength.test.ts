@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest'
 import { DomainError } from '../errors/index.ts'
 import { interfaceConductanceSPerM } from './interfaceConductance.ts'
 import { lapDefaults } from './lapDefaults.ts'
-import { overlapIsLowerBound } from './overlapIsLowerBound.ts'
 import { transferLengthMm } from './transferLength.ts'
 
 function parameterOf(run: () => unknown): string {
@@ -105,38 +104,5 @@ describe('interfaceConductanceSPerM', () => {
     ['bondWidthMm', { bondWidthMm: 1e300, layerMm: 1e-300 }],
   ])('refuses %s: %j', (parameter, change) => {
     expect(parameterOf(() => interfaceConductanceSPerM({ bondWidthMm: 1, layerMm: 0.1, layerOhmM: 1.5e-7, ...change }))).toBe(parameter)
-  })
-})
-
-describe('overlapIsLowerBound', () => {
-  // Transfer length 10 mm.
-  const lap = Object.freeze({ overlapMm: 5, conductorsOhmPerM: [0.02, 0.03] as const, interfaceSPerM: 2e5 })
-
-  test('not so where overlap and transfer length are at least the thicker wire; so where either is below it', () => {
-    expect(overlapIsLowerBound({ ...lap, diametersMm: [5, 1] })).toBe(false)
-    expect(overlapIsLowerBound({ ...lap, diametersMm: [5.001, 1] })).toBe(true)
-    expect(overlapIsLowerBound({ ...lap, diametersMm: [1, 5.001] })).toBe(true)
-    expect(overlapIsLowerBound({ ...lap, overlapMm: 50, diametersMm: [9.99, 1] })).toBe(false)
-    expect(overlapIsLowerBound({ ...lap, overlapMm: 50, diametersMm: [10.01, 1] })).toBe(true)
-    expect(overlapIsLowerBound({ ...lap, overlapMm: 50, diametersMm: [1, 10.01] })).toBe(true)
-  })
-
-  test('a wetted solder lap has a transfer length below its wire: always a lower bound', () => {
-    expect(overlapIsLowerBound({ overlapMm: 5, conductorsOhmPerM: pair, interfaceSPerM: 6.7e7, diametersMm: [1.13, 1.13] })).toBe(true)
-  })
-
-  test('perfect conductors: only the overlap counts', () => {
-    expect(overlapIsLowerBound({ overlapMm: 2, conductorsOhmPerM: [0, 0], interfaceSPerM: 1, diametersMm: [1, 2] })).toBe(false)
-  })
-
-  test.each([
-    ['diametersMm.0', { diametersMm: [0, 1] }],
-    ['diametersMm.1', { diametersMm: [1, Number.NaN] }],
-    ['diametersMm.0', { diametersMm: undefined }],
-    ['overlapMm', { overlapMm: 0 }],
-    ['interfaceSPerM', { interfaceSPerM: -1 }],
-    ['conductorsOhmPerM.0', { conductorsOhmPerM: [Number.NaN, 1] }],
-  ])('refuses %s: %j', (parameter, change) => {
-    expect(parameterOf(() => overlapIsLowerBound({ ...lap, diametersMm: [1, 1], ...change } as never))).toBe(parameter)
   })
 })

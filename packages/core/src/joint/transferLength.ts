@@ -4,7 +4,7 @@ import { couplingPerM, mmPerM, requireConductors, smallestNormal } from './lapPa
 /**
  * Length over which the current goes from one conductor to the other: an overlap of a few of them is as good as any longer one.
  *
- * One-dimensional: a lower bound where overlap or transfer length is below one wire diameter.
+ * One-dimensional: for round wires take the interface of filletConductanceSPerM, which has the spreading inside the wires.
  *
  * @equation L_T = 1/sqrt(g (r1 + r2))
  * @symbol r1 - conductorsOhmPerM.0 - ohm/m - first conductor

@@ -6,6 +6,7 @@ import { type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
  * Two wires twisted together and soldered, unrolled into the straight overlap that does the same: give it to lapJointResistanceOhm.
  *
  * The wires touch along the axis, so the bond is as long as the joint and as wide as the fillet; both wires are longer than the joint.
+ * The fillet is filletConductanceSPerM's for the thinner wire twice, so filletWidthMm and layerMm are at most that wire's diameter.
  * Each turns about the line of contact. Tighter than pi times the thicker wire they would no longer touch along it.
  *
  * @equation L = n p, w' = w, r' = r sqrt(1 + (pi d/p)^2) for each wire
@@ -15,6 +16,7 @@ import { type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
  * @symbol w - filletWidthMm - mm - width of good fillet between the wires
  * @symbol s - layerMm - mm - thickness of the solder between them
  * @symbol rho_s - layerOhmM - ohm m - resistivity of the solder
+ * @symbol rho - resistivityOhmM - ohm m - resistivity across the wires
  * @symbol r - conductorsOhmPerM.0 - ohm/m - first wire, straight; the second is conductorsOhmPerM.1
  * @symbol L - result - mm - overlap, beside the conductors per metre of it, the interface and the bond's width
  * @domain diametersMm.0: above 0
@@ -22,14 +24,15 @@ import { type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
  * @domain turns: above 0
  * @domain pitchMm: above 0
  * @domain filletWidthMm: above 0
- * @domain layerMm: at least 0
+ * @domain layerMm: above 0
  * @domain layerOhmM: above 0
+ * @domain resistivityOhmM: above 0
  * @domain optional filmOhmM2: at least 0
  * @domain conductorsOhmPerM.0: at least 0
  * @domain conductorsOhmPerM.1: at least 0
  * @throws DomainError outside the domain, and where the pitch is below pi times the thicker wire
  * @example
- * twistedJointOverlap({ diametersMm: [1.13, 0.8], turns: 2, pitchMm: 5, filletWidthMm: 1, layerMm: 0.05, layerOhmM: 1.5e-7, filmOhmM2: 1e-12, conductorsOhmPerM: [0.0172, 0.0343] }) // { overlapMm: 10, bondWidthMm: 1, conductorsOhmPerM: [0.021094, 0.038389] }
+ * twistedJointOverlap({ diametersMm: [1.13, 0.8], turns: 2, pitchMm: 5, filletWidthMm: 0.6, layerMm: 0.05, layerOhmM: 1.5e-7, resistivityOhmM: 1.7241e-8, filmOhmM2: 1e-12, conductorsOhmPerM: [0.0172, 0.0343] }) // { overlapMm: 10, bondWidthMm: 0.6, conductorsOhmPerM: [0.021094, 0.038389] }
  * @source derived: geometry of a helix
  */
 export function twistedJointOverlap(i: WoundJoint & { readonly diametersMm: readonly [number, number] }): UnrolledJoint {
@@ -39,7 +42,7 @@ export function twistedJointOverlap(i: WoundJoint & { readonly diametersMm: read
   const tightest = Math.PI * Math.max(d1, d2)
   if (p < tightest)
     throw new DomainError('pitchMm', p, `at least ${tightest}, pi times the thicker wire: tighter, they don't touch along the axis`, undefined, 'contradiction')
-  return unrolled(i, requirePositive('filletWidthMm', i.filletWidthMm), [
+  return unrolled(i, Math.min(d1, d2), requirePositive('filletWidthMm', i.filletWidthMm), [
     layFactor({ layerDiameterMm: d1, pitchMm: p }),
     layFactor({ layerDiameterMm: d2, pitchMm: p }),
   ])

@@ -1,13 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { DomainError } from '../errors/index.ts'
-import { interfaceConductanceSPerM } from './interfaceConductance.ts'
+import { filletConductanceSPerM } from './filletConductance.ts'
 import { lapJointResistanceOhm } from './lapJointResistance.ts'
 import { twistedJointOverlap } from './twistedJoint.ts'
 import { wrappedJointBondWidthMm, wrappedJointOverlap } from './wrappedJoint.ts'
 
-const solder = Object.freeze({ filletWidthMm: 0.5, layerMm: 0.05, layerOhmM: 1.5e-7 })
+const solder = Object.freeze({ filletWidthMm: 0.5, layerMm: 0.05, layerOhmM: 1.5e-7, resistivityOhmM: 1.7241e-8 })
 const conductorsOhmPerM = Object.freeze([0.0172, 0.03] as const)
+const filletOf = (diameterMm: number, filmOhmM2 = 0) =>
+  filletConductanceSPerM({ diameterMm, resistivityOhmM: 1.7241e-8, gapMm: 0.05, bondWidthMm: 0.5, solderOhmM: 1.5e-7, filmOhmM2 })
 const wrap = Object.freeze({ ...solder, conductorsOhmPerM, coreDiameterMm: 1.13, wrapDiameterMm: 0.9, turns: 5, pitchMm: 1.5 })
 const twist = Object.freeze({ ...solder, conductorsOhmPerM, diametersMm: [1.13, 0.8] as const, turns: 2, pitchMm: 5 })
 
@@ -58,14 +60,14 @@ describe('wrappedJointOverlap', () => {
     expect(found).toEqual({
       overlapMm: 7.5,
       conductorsOhmPerM: [0.0172, 0.03 * Math.hypot(1, (Math.PI * 2.03) / 1.5)],
-      interfaceSPerM: interfaceConductanceSPerM({ bondWidthMm, layerMm: 0.05, layerOhmM: 1.5e-7 }),
+      interfaceSPerM: (filletOf(0.9) * bondWidthMm) / 0.5,
       bondWidthMm,
     })
     expect(lapJointResistanceOhm(found)).toBeGreaterThan(0)
   })
 
   test('a film counts', () => {
-    const g = interfaceConductanceSPerM({ bondWidthMm: wrappedJointBondWidthMm(wrap), layerMm: 0.05, layerOhmM: 1.5e-7, filmOhmM2: 1e-10 })
+    const g = (filletOf(0.9, 1e-10) * wrappedJointBondWidthMm(wrap)) / 0.5
     expect(wrappedJointOverlap({ ...wrap, filmOhmM2: 1e-10 }).interfaceSPerM).toBe(g)
   })
 
@@ -82,7 +84,10 @@ describe('wrappedJointOverlap', () => {
     ['pitchMm', { pitchMm: Number.NaN }],
     ['filletWidthMm', { filletWidthMm: -1 }],
     ['layerMm', { layerMm: -1 }],
+    ['layerMm', { layerMm: 0.91 }],
+    ['filletWidthMm', { filletWidthMm: 0.91 }],
     ['layerOhmM', { layerOhmM: 0 }],
+    ['resistivityOhmM', { resistivityOhmM: 0 }],
     ['filmOhmM2', { filmOhmM2: -1 }],
     ['conductorsOhmPerM.0', { conductorsOhmPerM: [-1, 1] }],
     ['conductorsOhmPerM.1', { conductorsOhmPerM: [1, 1.7e308] }],
@@ -98,12 +103,12 @@ describe('twistedJointOverlap', () => {
     expect(found.bondWidthMm).toBe(0.5)
     expect(found.conductorsOhmPerM[0] / 0.0172).toBeCloseTo(Math.sqrt(1 + (Math.PI * 1.13 * 0.2) ** 2), 14)
     expect(found.conductorsOhmPerM[1] / 0.03).toBeCloseTo(Math.sqrt(1 + (Math.PI * 0.8 * 0.2) ** 2), 14)
-    expect(found.interfaceSPerM).toBe(interfaceConductanceSPerM({ bondWidthMm: 0.5, layerMm: 0.05, layerOhmM: 1.5e-7 }))
+    expect(found.interfaceSPerM).toBe(filletOf(0.8))
   })
 
   test('hardly twisted it is the straight lap', () => {
     const found = twistedJointOverlap({ ...twist, turns: 1e-6, pitchMm: 1e7 })
-    const straight = { overlapMm: 10, conductorsOhmPerM, interfaceSPerM: interfaceConductanceSPerM({ bondWidthMm: 0.5, layerMm: 0.05, layerOhmM: 1.5e-7 }) }
+    const straight = { overlapMm: 10, conductorsOhmPerM, interfaceSPerM: filletOf(0.8) }
     expect(lapJointResistanceOhm(found) / lapJointResistanceOhm(straight)).toBeCloseTo(1, 12)
   })
 

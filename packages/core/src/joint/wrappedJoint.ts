@@ -30,6 +30,7 @@ export function wrappedJointBondWidthMm(i: { readonly coreDiameterMm: number; re
 /**
  * One wire wrapped round another and soldered, unrolled into the straight overlap that does the same: give it to lapJointResistanceOhm.
  *
+ * The fillet is filletConductanceSPerM's for the thinner wire twice, so filletWidthMm and layerMm are at most that wire's diameter.
  * conductorsOhmPerM.0 is the core, .1 the wrapped wire. A lineman's splice has such a wrap at either end: one of them alone, with the other's length of core, is an upper bound.
  *
  * @equation L = n p, w' = wrappedJointBondWidthMm, r2' = r2 sqrt(1 + (pi (D + d)/p)^2)
@@ -40,6 +41,7 @@ export function wrappedJointBondWidthMm(i: { readonly coreDiameterMm: number; re
  * @symbol w - filletWidthMm - mm - width of good fillet between core and wrap
  * @symbol s - layerMm - mm - thickness of the solder between them
  * @symbol rho_s - layerOhmM - ohm m - resistivity of the solder
+ * @symbol rho - resistivityOhmM - ohm m - resistivity across the wires
  * @symbol r1 - conductorsOhmPerM.0 - ohm/m - core
  * @symbol r2 - conductorsOhmPerM.1 - ohm/m - wrapped wire, straight
  * @symbol L - result - mm - overlap, beside the conductors per metre of it, the interface and the bond's width
@@ -48,19 +50,20 @@ export function wrappedJointBondWidthMm(i: { readonly coreDiameterMm: number; re
  * @domain turns: above 0
  * @domain pitchMm: above 0
  * @domain filletWidthMm: above 0
- * @domain layerMm: at least 0
+ * @domain layerMm: above 0
  * @domain layerOhmM: above 0
+ * @domain resistivityOhmM: above 0
  * @domain optional filmOhmM2: at least 0
  * @domain conductorsOhmPerM.0: at least 0
  * @domain conductorsOhmPerM.1: at least 0
  * @throws DomainError outside the domain, and where turns would lie on each other (pitchMm below wrapDiameterMm)
  * @example
- * wrappedJointOverlap({ coreDiameterMm: 1.13, wrapDiameterMm: 1.13, turns: 5, pitchMm: 1.5, filletWidthMm: 0.5, layerMm: 0.05, layerOhmM: 1.5e-7, filmOhmM2: 1e-12, conductorsOhmPerM: [0.0172, 0.0172] }) // { overlapMm: 7.5, conductorsOhmPerM: [0.0172, 0.08321], bondWidthMm: 1.2846 }
+ * wrappedJointOverlap({ coreDiameterMm: 1.13, wrapDiameterMm: 1.13, turns: 5, pitchMm: 1.5, filletWidthMm: 0.5, layerMm: 0.05, layerOhmM: 1.5e-7, resistivityOhmM: 1.7241e-8, filmOhmM2: 1e-12, conductorsOhmPerM: [0.0172, 0.0172] }) // { overlapMm: 7.5, conductorsOhmPerM: [0.0172, 0.08321], bondWidthMm: 1.2846 }
  * @source derived: geometry of a helix
  */
 export function wrappedJointOverlap(i: WoundJoint & { readonly coreDiameterMm: number; readonly wrapDiameterMm: number }): UnrolledJoint {
   const d = requirePositive('wrapDiameterMm', i.wrapDiameterMm)
   const width = wrappedJointBondWidthMm(i)
   if (i.pitchMm < d) throw new DomainError('pitchMm', i.pitchMm, `at least wrapDiameterMm, ${d}: turns lie side by side`, undefined, 'contradiction')
-  return unrolled(i, width, [1, layFactor({ layerDiameterMm: i.coreDiameterMm + d, pitchMm: i.pitchMm })])
+  return unrolled(i, Math.min(d, i.coreDiameterMm), width, [1, layFactor({ layerDiameterMm: i.coreDiameterMm + d, pitchMm: i.pitchMm })])
 }

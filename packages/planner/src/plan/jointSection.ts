@@ -1,12 +1,13 @@
 import {
   acceptanceResistanceOhm,
   breakEvenOverlapMm,
-  interfaceConductanceSPerM,
+  filletConductanceSPerM,
   type JointSite,
   jointTemperatureC,
   lapJointResistanceOhm,
   type MethodName,
   NoSteadyStateError,
+  resistivityOhmM,
   solder,
   transferLengthMm,
 } from '@strandwise/core'
@@ -64,13 +65,21 @@ export function jointLimits(method: MethodName, facts: JobFacts, place: JointSit
 function predicted(draft: SectionDraft, method: MethodName, facts: JobFacts): number {
   const joint = solderedJoint(method, facts)
   const conductorsOhmPerM = [facts.ohmPerM, facts.ohmPerM] as const
-  const conductance = (bondWidthMm: number) => ({ bondWidthMm, layerMm: assumed.solderLayerMm.value, layerOhmM: joint.alloyOhmM })
+  const diameterMm = facts.conductorDiameterMm
+  const wireOhmM = resistivityOhmM(facts.material, facts.hottestC)
+  const fillet = (bondWidthMm: number) => ({
+    diameterMm,
+    resistivityOhmM: wireOhmM,
+    gapMm: Math.min(assumed.solderLayerMm.value, diameterMm),
+    bondWidthMm,
+    solderOhmM: joint.alloyOhmM,
+  })
   const found = [0.5, 1].map((share) => {
-    const interfaceSPerM = interfaceConductanceSPerM(conductance(share * facts.conductorDiameterMm))
+    const interfaceSPerM = filletConductanceSPerM(fillet(share * diameterMm))
     return lapJointResistanceOhm({ overlapMm: joint.overlapMm, conductorsOhmPerM, interfaceSPerM })
   })
-  const narrowSPerM = interfaceConductanceSPerM(conductance(0.5 * facts.conductorDiameterMm))
-  draft.working('interfaceConductanceSPerM', conductance(0.5 * facts.conductorDiameterMm))
+  const narrowSPerM = filletConductanceSPerM(fillet(0.5 * diameterMm))
+  draft.working('filletConductanceSPerM', fillet(0.5 * diameterMm))
   draft.working('lapJointResistanceOhm', { overlapMm: joint.overlapMm, conductorsOhmPerM, interfaceSPerM: narrowSPerM })
   const low = Math.min(...found)
   const high = Math.max(...found)
@@ -82,7 +91,7 @@ function predicted(draft: SectionDraft, method: MethodName, facts: JobFacts): nu
   const asWire = breakEven === null ? '' : `; ${mm(breakEven)} of overlap already conducts as well as the wire it replaces`
   draft.say(
     'sound',
-    `Overlap ${mm(joint.overlapMm)}, ${assumed.overlapDiameters.value} wire diameters: ${span(low, high, ohm)} where the solder has wetted${asWire}. A soldered joint that runs hot is not wetted or is cracked; the solder's own resistance is not the cause.`,
+    `Overlap ${mm(joint.overlapMm)}, ${assumed.overlapDiameters.value} wire diameters: ${span(low, high, ohm)} where the solder has wetted, its strands through; strands that are not wetted are not computed${asWire}. A soldered joint that runs hot is not wetted or is cracked; the solder's own resistance is not the cause.`,
     rule('jg-lap-overlap').source,
   )
   draft.say(

@@ -52,7 +52,7 @@ import { constrictionResistanceOhmFormula } from './joint/constrictionResistance
 import { contactPeakCFormula } from './joint/contactPeakC.ts'
 import { contactVoltageVFormula } from './joint/contactVoltageV.ts'
 import { crimpInterfaceResistanceOhmFormula } from './joint/crimpInterfaceResistanceOhm.ts'
-import { contactSpotRadiusMmFormula, filmResistanceOhmFormula, interfaceConductanceSPerMFormula, shearLagPerMmFormula, transferLengthMmFormula, wrappedJointBondWidthMmFormula } from './joint/fromDocstrings.ts'
+import { contactSpotRadiusMmFormula, filletConductanceSPerMFormula, filmResistanceOhmFormula, interfaceConductanceSPerMFormula, shearLagPerMmFormula, transferLengthMmFormula, wettedStrandsResistivityOhmMFormula, wireSpreadingOhmMFormula, wrappedJointBondWidthMmFormula } from './joint/fromDocstrings.ts'
 import { jointTemperatureCFormula } from './joint/jointTemperatureC.ts'
 import { lapJointResistanceOhmFormula } from './joint/lapJointResistanceOhm.ts'
 import { shearLagPeakRatioFormula } from './joint/shearLagPeakRatio.ts'
@@ -145,10 +145,13 @@ export const formulas: Readonly<Record<string, Formula>> = {
   contactVoltageV: contactVoltageVFormula,
   crimpInterfaceResistanceOhm: crimpInterfaceResistanceOhmFormula,
   contactSpotRadiusMm: contactSpotRadiusMmFormula,
+  filletConductanceSPerM: filletConductanceSPerMFormula,
   filmResistanceOhm: filmResistanceOhmFormula,
   interfaceConductanceSPerM: interfaceConductanceSPerMFormula,
   shearLagPerMm: shearLagPerMmFormula,
   transferLengthMm: transferLengthMmFormula,
+  wettedStrandsResistivityOhmM: wettedStrandsResistivityOhmMFormula,
+  wireSpreadingOhmM: wireSpreadingOhmMFormula,
   wrappedJointBondWidthMm: wrappedJointBondWidthMmFormula,
   jointTemperatureC: jointTemperatureCFormula,
   lapJointResistanceOhm: lapJointResistanceOhmFormula,

@@ -1,5 +1,5 @@
 // Made from the docstrings of core by "npm test -- --update-api"; change the docstring instead.
-import { contactSpotRadiusMm, filmResistanceOhm, interfaceConductanceSPerM, lapDefaults, shearLagPerMm, transferLengthMm, wrappedJointBondWidthMm } from '@strandwise/core/joint'
+import { contactSpotRadiusMm, filletConductanceSPerM, filmResistanceOhm, interfaceConductanceSPerM, lapDefaults, shearLagPerMm, transferLengthMm, wettedStrandsResistivityOhmM, wireSpreadingOhmM, wrappedJointBondWidthMm } from '@strandwise/core/joint'
 import { closed } from '../formula.ts'
 import { derived, fromMemory } from '../sources.ts'
 
@@ -16,6 +16,32 @@ export const contactSpotRadiusMmFormula = closed<Parameters<typeof contactSpotRa
   ],
   source: fromMemory('Holm, Electric Contacts, 1967: plastic contact'),
   validity: ['The metal yields until its hardness bears the force; a newton over a megapascal is a square millimetre.'],
+})
+
+/** The working of filletConductanceSPerM. */
+export const filletConductanceSPerMFormula = closed<Parameters<typeof filletConductanceSPerM>[0]>({
+  id: 'filletConductanceSPerM',
+  call: filletConductanceSPerM,
+  symbols: {
+    d: { tex: 'd', unit: 'mm', of: 'diameterMm', meaning: 'diameter of each wire' },
+    rho: { tex: '\\rho', unit: 'Ω m', of: 'resistivityOhmM', meaning: 'resistivity across the wires' },
+    s: { tex: 's', unit: 'mm', of: 'gapMm', meaning: 'gap between the wires where they are closest, at most d' },
+    w: { tex: 'w', unit: 'mm', of: 'bondWidthMm', meaning: 'width of the fillet, measured across, at most d' },
+    rho_s: { tex: '\\rho_{s}', unit: 'Ω m', of: 'solderOhmM', meaning: 'resistivity of the solder' },
+    rho_c: { tex: '\\rho_{c}', unit: 'Ω m²', of: (i) => i.filmOhmM2 ?? lapDefaults.filmOhmM2, meaning: 'specific resistance of a film between solder and wire' },
+  },
+  steps: [
+    { name: 'a', tex: 'a', unit: '1', meaning: 'half angle of the fillet', expression: 'asin(w/d)' },
+    { name: 'c', tex: 'c', unit: '1', meaning: 'gap over diameter', expression: 's/d' },
+    { name: 'G', tex: 'G', unit: '1', meaning: 'width over gap of an even strip that conducts as well', expression: '2 * (1 + c) * atan(sqrt((2 + c)/c) * tan(a/2))/sqrt(c * (2 + c)) - a' },
+    { name: 'w_e', tex: 'w_{e}', unit: 'm', meaning: 'width of that strip', expression: 's * G/1000' },
+    { name: 'a_e', tex: 'a_{e}', unit: '1', meaning: 'half angle from which the current spreads', expression: 'asin(min(1, sqrt(w * w_e)/d))' },
+  ],
+  results: [
+    { name: 'g', tex: 'g', unit: 'S/m', meaning: 'conductance per metre of overlap', expression: '1/(rho_s/G + rho_c/w_e + 2 * rho * (1/8 - log(sin(a_e/2)))/pi)' },
+  ],
+  source: derived('circle to circle, current straight across; checked by finite elements of the section'),
+  validity: ['What an overlap of round wires is reckoned with: an even strip (interfaceConductanceSPerM) promises two to five times as much. The current crosses the solder straight; the gap grows away from the line where the wires are closest. Within -2 to +6 % of the section\'s field for solder of 7 to 21 times the wire\'s resistivity and gaps of 0.02 to 0.4 diameters; the film\'s part is not checked. Unlike wires: take the thinner one twice. Strands count as a uniform section only where they are wetted through.'],
 })
 
 /** The working of filmResistanceOhm. */
@@ -47,7 +73,7 @@ export const interfaceConductanceSPerMFormula = closed<Parameters<typeof interfa
     { name: 'g', tex: 'g', unit: 'S/m', meaning: 'conductance per metre of overlap', expression: '(w/1000)/(rho_s * (s/1000) + rho_c)' },
   ],
   source: derived('layer and film in series over the bond\'s width'),
-  validity: ['Both are crossed one after the other. A film alone (layerMm 0) is a dry contact whose specific resistance is known.'],
+  validity: ['An even strip: both are crossed one after the other, and nothing spreads inside the conductors. A film alone (layerMm 0) is a dry contact whose specific resistance is known. For a solder fillet between round wires use filletConductanceSPerM; for a strip along a round wire add the wireSpreadingOhmM of each wire to 1/g.'],
 })
 
 /** The working of shearLagPerMm. */
@@ -83,7 +109,43 @@ export const transferLengthMmFormula = closed<Parameters<typeof transferLengthMm
     { name: 'L_T', tex: 'L_{T}', unit: 'mm', meaning: 'transfer length', expression: '1000 * 1/sqrt(g * (r1 + r2))' },
   ],
   source: derived('two conductors coupled by a conductance per length, as in lapJointResistanceOhm'),
-  validity: ['One-dimensional: a lower bound where overlap or transfer length is below one wire diameter.'],
+  validity: ['One-dimensional: for round wires take the interface of filletConductanceSPerM, which has the spreading inside the wires.'],
+})
+
+/** The working of wettedStrandsResistivityOhmM. */
+export const wettedStrandsResistivityOhmMFormula = closed<Parameters<typeof wettedStrandsResistivityOhmM>[0]>({
+  id: 'wettedStrandsResistivityOhmM',
+  call: wettedStrandsResistivityOhmM,
+  symbols: {
+    rho: { tex: '\\rho', unit: 'Ω m', of: 'resistivityOhmM', meaning: 'resistivity of the strands' },
+    rho_s: { tex: '\\rho_{s}', unit: 'Ω m', of: 'solderOhmM', meaning: 'resistivity of the solder' },
+    p: { tex: 'p', unit: '1', of: 'copperShare', meaning: 'share of the wire\'s round section that is strand, 0.75 to 0.8 of a usual wire' },
+  },
+  steps: [
+    { name: 'q', tex: 'q', unit: '1', meaning: 'ratio of the resistivities', expression: 'rho/rho_s' },
+    { name: 'K', tex: 'K', unit: '1', meaning: 'contrast', expression: '(1 - q)/(1 + q)' },
+  ],
+  results: [
+    { name: 'rho_t', tex: '\\rho_{t}', unit: 'Ω m', meaning: 'resistivity across the wire', expression: 'rho * (1 - p * K)/(q * (1 + p * K))' },
+  ],
+  source: fromMemory('Hashin-Shtrikman bound of two phases in a plane'),
+  validity: ['The upper bound of two phases in a plane, which round strands surrounded by solder come close to. Dry strands have no such value: their contacts rule, a thousand times worse.'],
+})
+
+/** The working of wireSpreadingOhmM. */
+export const wireSpreadingOhmMFormula = closed<Parameters<typeof wireSpreadingOhmM>[0]>({
+  id: 'wireSpreadingOhmM',
+  call: wireSpreadingOhmM,
+  symbols: {
+    rho: { tex: '\\rho', unit: 'Ω m', of: 'resistivityOhmM', meaning: 'resistivity across the wire' },
+    d: { tex: 'd', unit: 'mm', of: 'diameterMm', meaning: 'diameter of the wire' },
+    w: { tex: 'w', unit: 'mm', of: 'bondWidthMm', meaning: 'width of the bond along the wire\'s surface, at most its circumference' },
+  },
+  results: [
+    { name: 'r', tex: 'r', unit: 'Ω m', meaning: 'spreading resistance of a metre of overlap', expression: 'rho * (1/8 - log(sin(w/(2 * d))))/pi' },
+  ],
+  source: derived('mean exit time of a disc with one absorbing arc, checked by finite volumes and a boundary method to six digits'),
+  validity: ['It comes on top of the layer, for each wire: 1/g\' = 1/g + r1 + r2. The strip is taken at one potential, which errs a little high near the ends of an overlap. For a solder fillet between round wires filletConductanceSPerM has it included. Of strands that are wetted through the resistivity across the wire counts (wettedStrandsResistivityOhmM); strands that are not wetted are not a uniform section and cannot be computed.'],
 })
 
 /** The working of wrappedJointBondWidthMm. */

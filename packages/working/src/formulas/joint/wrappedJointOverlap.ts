@@ -12,6 +12,7 @@ export const wrappedJointOverlapFormula = closed<Parameters<typeof wrappedJointO
     w: { tex: 'w', unit: 'mm', of: 'filletWidthMm', meaning: 'width of good fillet' },
     s: { tex: 's', unit: 'mm', of: 'layerMm', meaning: 'thickness of the solder' },
     rho_s: { tex: '\\rho_s', unit: 'Ω m', of: 'layerOhmM', meaning: 'resistivity of the solder' },
+    rho: { tex: '\\rho', unit: 'Ω m', of: 'resistivityOhmM', meaning: 'resistivity across the wires' },
     rho_c: { tex: '\\rho_c', unit: 'Ω m²', of: (i) => i.filmOhmM2 ?? lapDefaults.filmOhmM2, meaning: 'specific resistance of a film' },
     r_1: { tex: 'r_1', unit: 'Ω/m', of: 'conductorsOhmPerM.0', meaning: 'first wire, straight' },
     r_2: { tex: 'r_2', unit: 'Ω/m', of: 'conductorsOhmPerM.1', meaning: 'second wire, straight' },
@@ -20,6 +21,21 @@ export const wrappedJointOverlapFormula = closed<Parameters<typeof wrappedJointO
   },
   steps: [
     { name: 'w_b', tex: 'w_b', unit: 'mm', meaning: 'fillet along the helix, at most the perimeter', expression: 'min(w * sqrt((pi * D)^2 + p^2)/p, pi * D)' },
+    { name: 'd_t', tex: 'd_t', unit: 'mm', meaning: 'thinner wire', expression: 'min(D, d)' },
+    {
+      name: 'G',
+      tex: 'G',
+      unit: '1',
+      meaning: 'width over gap of an even strip that conducts as well as the fillet',
+      expression: '2 * (1 + s/d_t)/sqrt(s/d_t * (2 + s/d_t)) * atan(sqrt((2 + s/d_t)/(s/d_t)) * tan(asin(w/d_t)/2)) - asin(w/d_t)',
+    },
+    {
+      name: 'r_f',
+      tex: 'r_f',
+      unit: 'Ω m',
+      meaning: 'a metre of fillet, spreading in both wires included',
+      expression: 'rho_s/G + 1000 * rho_c/(s * G) + 2 * rho * (1/8 - log(sin(asin(min(1, sqrt(w * s * G)/d_t))/2)))/pi',
+    },
   ],
   results: [
     { name: 'L', tex: 'L', unit: 'mm', meaning: 'overlap that does the same', expression: 'n * p', of: 'overlapMm' },
@@ -32,8 +48,8 @@ export const wrappedJointOverlapFormula = closed<Parameters<typeof wrappedJointO
       expression: 'r_2 * sqrt(1 + (pi * (D + d)/p)^2)',
       of: 'conductorsOhmPerM.1',
     },
-    { name: 'g', tex: 'g', unit: 'S/m', meaning: 'conductance per metre of joint', expression: 'w_b/1000/(rho_s * s/1000 + rho_c)', of: 'interfaceSPerM' },
+    { name: 'g', tex: 'g', unit: 'S/m', meaning: 'conductance per metre of joint', expression: 'w_b/(w * r_f)', of: 'interfaceSPerM' },
   ],
   source: derived('geometry of a helix'),
-  validity: ['turns side by side; lapJointResistanceOhm takes it from there'],
+  validity: ['turns side by side; lapJointResistanceOhm takes it from there', 'the fillet is that of two wires as thick as the thinner one'],
 })
