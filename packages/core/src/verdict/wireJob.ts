@@ -49,6 +49,8 @@ export interface WireJob {
   }
   /** Sizes to choose from; AWG where absent. */
   readonly sizes?: SizeStandard
+  /** False: no other size or fuse is looked for, which takes most of the time, and a fuse is judged only where one is fitted. */
+  readonly offers?: boolean
 }
 
 /** One thing found, as data: a stable code with its figures; the words are the planner's and the site's. */

@@ -184,3 +184,19 @@ describe('wireVerdict: bad input', () => {
     )
   })
 })
+
+describe('without offers', () => {
+  const job: WireJob = { wire, limitC: 70, hottestC: 40, currentA: 8, run: { supplyV: 12, outLengthM: 2, returnLengthM: 2, allowedDropV: 1 } }
+
+  test('wire, drop and a fitted fuse are judged as with them', () => {
+    const fused: WireJob = { ...job, fuse: { ratedA: 10 } }
+    const { findings, conductorC, continuousA, dropV, verdict } = wireVerdict(fused)
+    expect(wireVerdict({ ...fused, offers: false })).toMatchObject({ findings, conductorC, continuousA, dropV, verdict, size: null, sizeForFuse: null })
+  })
+
+  test('a wire without a fuse is judged by current and drop alone', () => {
+    const { findings, fuseSeries } = wireVerdict({ ...job, offers: false })
+    expect(findings.map(({ topic }) => topic).sort()).toEqual(['current', 'drop'])
+    expect(fuseSeries).toBeNull()
+  })
+})

@@ -10,6 +10,8 @@ const order: readonly Verdict[] = ['unsound', 'cannot tell', 'caution', 'sound']
 const fuseKinds = ['blade', 'cartridge', 'bolt-down', 'breaker'] as const
 const standards = ['AWG', 'SAE J1128', 'ISO 6722-1', 'IEC 60228'] as const
 
+const noFuse = { largestFuseA: null, smallestFuseA: null, fuseToFitA: null }
+
 /** Air in which the resistance of wire is known, in degC. */
 const coldestC = -60
 const hottestC = 300
@@ -119,9 +121,11 @@ export function wireVerdict(i: WireJob): WireVerdict {
   const meanA = equivalentA(i)
   const wireA = allowed?.low ?? 0
   const ratedA = i.fuse?.ratedA
-  const ratings = ratingsFor(i.fuse?.kind, ratedA)
-  const choice = chooseFuse(i, ratings, wireA, meanA)
-  const { findings: fuse, fuseSeries } = named(() => judgeFuse(i, ratings, wireA, choice, meanA))
+  const offers = i.offers ?? true
+  const judgesFuse = offers || ratedA !== undefined
+  const ratings = judgesFuse ? ratingsFor(i.fuse?.kind, ratedA) : []
+  const choice = offers ? chooseFuse(i, ratings, wireA, meanA) : noFuse
+  const { findings: fuse, fuseSeries } = judgesFuse ? named(() => judgeFuse(i, ratings, wireA, choice, meanA)) : { findings: [], fuseSeries: null }
   const findings: WireFinding[] = [current, ...(drop === null ? [] : [drop]), ...fuse]
   findings.sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))
   return {
@@ -133,7 +137,7 @@ export function wireVerdict(i: WireJob): WireVerdict {
     dropV,
     fuseSeries,
     ...choice,
-    size: smallestSize(i, ratings),
-    sizeForFuse: ratedA === undefined ? null : smallestSize(i, ratings, ratedA),
+    size: offers ? smallestSize(i, ratings) : null,
+    sizeForFuse: !offers || ratedA === undefined ? null : smallestSize(i, ratings, ratedA),
   }
 }
