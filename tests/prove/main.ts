@@ -5,6 +5,7 @@ import { goldens } from './goldens.ts'
 import { jobs } from './jobs.ts'
 import { audits } from './lighthouse.ts'
 import { mutate, rooms } from './mutation.ts'
+import { planner } from './planner.ts'
 import { isDone, keep, type PartResult, sourcesHash } from './results.ts'
 
 const { values } = parseArgs({
@@ -31,6 +32,7 @@ const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   calls: () => calls(count, seed, say),
   // A job takes milliseconds where a call takes microseconds.
   jobs: async () => jobs(Math.ceil(count / 10), seed, say),
+  planner: () => planner(seed, say),
   consumers: () => consumers(say),
   goldens: async () => goldens(),
   lighthouse: () => audits(say),

@@ -1,4 +1,4 @@
-import type { Interval } from '@strandwise/core'
+import type { CircuitKind, Interval } from '@strandwise/core'
 import type { Place } from '../job/index.ts'
 import { placesInOrder } from './places.ts'
 import { sound } from './sound.ts'
@@ -27,11 +27,26 @@ export interface CircuitInput {
   readonly wire: WirePiece
   /** Between the joint and the plug, where another wire lies there. */
   readonly beyond: WirePiece
+  readonly load: LoadGiven
+  /** What the terminal carries in the air now; null where it has no rating. */
+  readonly terminalA: number | null
+}
+
+/** What the job says of the load. */
+export interface LoadGiven {
+  /** How it was stated: what stays the same when its volts change. */
+  readonly by: 'current' | 'power' | 'resistance'
+  readonly kind: CircuitKind
+  readonly stallA: number | null
 }
 
 /** Metres of wire within their bounds, lay and length tolerance included. */
 interface Run {
   readonly of: 'wire' | 'beyond' | 'joint'
+  /** A length that the job gives, or what a sound joint or contact is worth. */
+  readonly as: 'length' | 'joint' | 'contact'
+  /** Of the length given; 0 for a joint and a contact. */
+  readonly metres: number
   readonly lowM: number
   readonly highM: number
 }
@@ -53,11 +68,15 @@ export interface Chain {
   readonly gaps: readonly Gap[]
 }
 
-const straight = (lengthM: number): Pick<Run, 'lowM' | 'highM'> => ({
+const straight = (lengthM: number): Omit<Run, 'of'> => ({
+  as: 'length',
+  metres: lengthM,
   lowM: lengthM * sound.lay.low * sound.lengthShare.low,
   highM: lengthM * sound.lay.high * sound.lengthShare.high,
 })
-const asWire = ({ low, high }: Interval): Pick<Run, 'lowM' | 'highM'> => ({
+const asWire = (as: 'joint' | 'contact', { low, high }: Interval): Omit<Run, 'of'> => ({
+  as,
+  metres: 0,
   lowM: (low / 1000) * sound.lay.low,
   highM: (high / 1000) * sound.lay.high,
 })
@@ -85,12 +104,12 @@ export function chainOf(input: CircuitInput): Chain {
   const feedShared = fuseDistanceM === null ? 'feed' : null
   const wire = (lengthM: number): Run => ({ of: 'wire', ...straight(lengthM) })
   const beyond: Run = { of: 'beyond', ...straight(input.fromTerminationM) }
-  const joint: Run = { of: 'joint', ...asWire(sound.jointMm) }
+  const joint: Run = { of: 'joint', ...asWire('joint', sound.jointMm) }
   const contact: Run = {
     of: onFeed ? 'beyond' : 'wire',
-    ...asWire(sound.contactMm),
+    ...asWire('contact', sound.contactMm),
   }
-  const returnContact: Run = { of: 'wire', ...asWire(sound.contactMm) }
+  const returnContact: Run = { of: 'wire', ...asWire('contact', sound.contactMm) }
   const feedGaps: Gap[] = [
     gap([wire(fuseDistanceM ?? feedM)], feedShared),
     { runs: [], fuseOhm: fuseOhm(input), shared: null },

@@ -1,47 +1,82 @@
-import { bundleDiameterMm, bundleTemperatureC, conductorTemperatureBandC, NoSteadyStateError, resistanceOhmPerM, type WireHeat } from '@strandwise/core'
+import {
+  bundleDiameterMm,
+  bundleTemperatureC,
+  conductorTemperatureBandC,
+  insulation,
+  knownNominal,
+  NoSteadyStateError,
+  resistanceOhmPerM,
+  terminalCurrentA,
+  type WireHeat,
+} from '@strandwise/core'
 import type { JobFacts } from '../facts/inner.ts'
+import { assumed, quietly, wireShape, wireSize } from '../job/inner.ts'
 import type { CircuitInput, WirePiece } from './chain.ts'
+
+type Heat = Omit<WireHeat, 'ambientC'>
 
 /** Where no temperature balances: no insulation is left on a wire this hot. */
 const ceilingC = 250
 
-function piece(
-  wire: Omit<WireHeat, 'ambientC'>,
-  bundle: {
-    readonly loadedWires: number
-    readonly bundleOutsideMm: number
-  } | null,
-): WirePiece {
+function piece(wire: Heat, bundle: { readonly loadedWires: number; readonly bundleOutsideMm: number } | null): WirePiece {
   const { areaMm2, material = 'annealed-copper' } = wire
   const at = (temperatureC: number) => resistanceOhmPerM({ areaMm2, material, temperatureC })
   const coldC = 20
   const coldOhm = at(coldC)
   const perK = (at(coldC + 100) - coldOhm) / 100
+  const settled = (currentA: number, airC: number): number => {
+    try {
+      const heat = { ...wire, ambientC: airC, currentA }
+      const hotC = bundle === null ? conductorTemperatureBandC(heat).high : bundleTemperatureC({ ...heat, ...bundle, correlation: 'churchill-chu' }).centreC
+      return Math.min(Math.max(ceilingC, airC), hotC)
+    } catch (error) {
+      if (error instanceof NoSteadyStateError) return Math.max(ceilingC, airC)
+      throw error
+    }
+  }
+  // The same few currents are asked for again and again.
+  const known = new Map<string, number>()
   return {
     ohmPerM: (temperatureC) => coldOhm + perK * (temperatureC - coldC),
     steadyC: (currentA, airC) => {
-      try {
-        const heat = { ...wire, ambientC: airC, currentA }
-        const hotC =
-          bundle === null
-            ? conductorTemperatureBandC(heat).high
-            : bundleTemperatureC({
-                ...heat,
-                ...bundle,
-                correlation: 'churchill-chu',
-              }).centreC
-        return Math.min(Math.max(ceilingC, airC), hotC)
-      } catch (error) {
-        if (error instanceof NoSteadyStateError) return Math.max(ceilingC, airC)
-        throw error
-      }
+      const key = `${currentA}|${airC}`
+      const found = known.get(key) ?? settled(currentA, airC)
+      known.set(key, found)
+      return found
     },
   }
 }
 
+/** The wire between the joint and the plug, where it is another one. */
+function wireBeyond({ job, wire }: JobFacts): Heat | null {
+  const other = job.wireBeyond
+  if (other === undefined) return null
+  const { insulation: name = job.wire.insulation, material = job.wire.material, ...own } = other
+  const bySize = other.areaMm2 === undefined && other.size === undefined ? { areaMm2: wire.areaMm2 } : {}
+  const standard = job.wire.standard === undefined ? {} : { standard: job.wire.standard }
+  const asJob = { outLengthM: job.wire.outLengthM, insulation: name, ...standard, ...own, ...bySize }
+  const size = wireSize(asJob)
+  const { conductorDiameterMm, insulationThicknessMm } = wireShape(asJob, size, quietly)
+  const family = insulation(name)
+  return {
+    ...wire,
+    areaMm2: size.areaMm2,
+    conductorDiameterMm,
+    insulationThicknessMm,
+    insulationConductivityWPerMK: knownNominal(family, 'conductivityWPerMK', family.conductivityWPerMK),
+    ...(material === undefined ? {} : { material }),
+  }
+}
+
+function terminalLimitA({ job, ambientC }: JobFacts): number | null {
+  const { ratedCurrentA, ratedAmbientC = assumed.terminal.ratedAmbientC, limitC = assumed.terminal.limitC } = job.terminal ?? {}
+  if (ratedCurrentA === undefined) return null
+  return ambientC >= limitC ? 0 : terminalCurrentA({ ratedCurrentA, ratedAmbientC, limitC, ambientC })
+}
+
 /** The job's facts as the chain takes them. */
 export function circuitInput(facts: JobFacts): CircuitInput {
-  const { circuit, damage, wire } = facts.job
+  const { circuit, damage, load, wire } = facts.job
   const bundle =
     facts.loadedInBundle === 1
       ? null
@@ -50,8 +85,9 @@ export function circuitInput(facts: JobFacts): CircuitInput {
           bundleOutsideMm: wire.bundleOutsideMm ?? bundleDiameterMm(Array.from({ length: facts.loadedInBundle }, () => facts.outsideMm)),
         }
   const own = piece(facts.wire, bundle)
+  const other = wireBeyond(facts)
   return {
-    where: 'feed',
+    where: damage.where ?? 'feed',
     supplyV: facts.supplyV,
     allowedDropV: facts.allowedDropV,
     currentA: facts.currentA,
@@ -63,6 +99,12 @@ export function circuitInput(facts: JobFacts): CircuitInput {
     fuseDistanceM: circuit.fuseDistanceM ?? null,
     sourceOhm: circuit.sourceResistanceOhm ?? null,
     wire: own,
-    beyond: own,
+    beyond: other === null ? own : piece(other, null),
+    load: {
+      by: load.powerW !== undefined ? 'power' : load.resistanceOhm !== undefined ? 'resistance' : 'current',
+      kind: circuit.kind,
+      stallA: load.stallA ?? null,
+    },
+    terminalA: terminalLimitA(facts),
   }
 }

@@ -1,25 +1,6 @@
 // What the planner's later rooms build on and no user sees.
-export {
-  type Chain,
-  type CircuitInput,
-  chainOf,
-  type WirePiece,
-} from './chain.ts'
+export { type Chain, type CircuitInput, chainOf, type LoadGiven, type WirePiece } from './chain.ts'
 export { circuitInput } from './circuitInput.ts'
-export {
-  deadWarmth,
-  healthyOhm,
-  restingSupplyV,
-  supplyOhm,
-  type Warmth,
-  warmthAt,
-} from './healthy.ts'
+export { deadWarmth, healthyOhm, restingSupplyV, supplyOhm, type Warmth, warmthAt } from './healthy.ts'
 export { sound } from './sound.ts'
-export {
-  type PlacedReading,
-  placedReading,
-  type ReadingGiven,
-  type ReadingKind,
-  type TakenReading,
-  takenReadings,
-} from './takenReading.ts'
+export { type PlacedReading, placedReading, type TakenReading, takenReadings } from './takenReading.ts'

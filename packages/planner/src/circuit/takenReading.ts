@@ -1,41 +1,20 @@
 import { type Interval, readingInterval } from '@strandwise/core'
-import type { Place } from '../job/index.ts'
+import type { JobReading, Place, ReadingKind } from '../job/index.ts'
 import { assumed } from '../job/inner.ts'
 import type { Chain } from './chain.ts'
 import { sound } from './sound.ts'
-
-/** What the meter read. */
-export type ReadingKind = 'resistance' | 'drop' | 'four-wire' | 'voltage' | 'insulation' | 'current' | 'temperature'
-type LoadState = 'on' | 'off' | 'unplugged'
 
 /** A reading with its interval, as it is entered by hand or comes from a meter. */
 export interface PlacedReading {
   readonly kind: ReadingKind
   readonly from: Place
   readonly to: Place
-  readonly load: LoadState
+  readonly load: JobReading['load']
   readonly when?: 'still' | 'moved'
   readonly low: number
   readonly high: number
   readonly currentA?: number
   readonly atC?: number
-}
-
-/** A reading of the job, in its own unit. */
-export interface ReadingGiven {
-  readonly kind: ReadingKind
-  readonly from: Place
-  readonly to: Place
-  readonly load: LoadState
-  readonly value: number
-  readonly percentOfReading?: number
-  readonly counts?: number
-  readonly resolution?: number
-  readonly leadOhm?: number
-  readonly leadUncertaintyOhm?: number
-  readonly currentA?: number
-  readonly atC?: number
-  readonly when?: 'still' | 'moved'
 }
 
 /** A reading laid on the chain: places by their index in the order of the current. */
@@ -53,12 +32,14 @@ export interface TakenReading {
   /** Ohms that say "at least". */
   readonly overRange: boolean
   readonly currentA: Interval | null
+  /** It was told with this very reading, and may be another one than the load's. */
+  readonly ownCurrent: boolean
   readonly airC: number
 }
 
 const isOhms = (kind: ReadingKind): boolean => kind === 'resistance' || kind === 'four-wire' || kind === 'insulation'
 
-function meterOf(reading: ReadingGiven): {
+function meterOf(reading: JobReading): {
   readonly percentOfReading: number
   readonly counts: number
   readonly resolution: number
@@ -91,7 +72,7 @@ function usualMeter(kind: ReadingKind, value: number) {
 }
 
 /** The interval that holds the true value, by the meter's accuracy and its leads. */
-export function placedReading(reading: ReadingGiven): PlacedReading {
+export function placedReading(reading: JobReading): PlacedReading {
   const { kind, from, to, load, currentA, atC, when } = reading
   const leads =
     kind === 'resistance'
@@ -159,6 +140,7 @@ export function takenReadings(chain: Chain, readings: readonly PlacedReading[]):
             low: sound.currentShare.low * reading.currentA,
             high: sound.currentShare.high * reading.currentA,
           },
+    ownCurrent: reading.currentA !== undefined,
     airC: reading.atC ?? chain.input.ambientC,
   }))
 }

@@ -1,3 +1,3 @@
 // What the planner's later rooms build on and no user sees.
-export { proofFrom } from './diagnosisFrom.ts'
+export { causeWords } from './causeWords.ts'
 export { diagnosisOf } from './diagnosisOf.ts'

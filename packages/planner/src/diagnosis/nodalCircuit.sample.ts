@@ -47,7 +47,7 @@ export function solveNodes(
   cell(at(battery.minus), n, -battery.volt / battery.ohm)
   // Ground the minus pole, and hang every node on it by a trickle so that none floats.
   for (let row = 0; row < n; row += 1) cell(row, row, 1e-15)
-  cell(at(battery.minus), at(battery.minus), 1e9)
+  cell(at(battery.minus), at(battery.minus), 1e3)
   for (let column = 0; column < n; column += 1) {
     let pivot = column
     for (let row = column + 1; row < n; row += 1) if (Math.abs(matrix[row]?.[column] ?? 0) > Math.abs(matrix[pivot]?.[column] ?? 0)) pivot = row
@@ -112,9 +112,9 @@ export function soundCircuit(random: () => number): TrueCircuit {
     'joint-in|joint-out': perM * between(0.005, 0.04),
     'joint-out|terminal-wire': fromM * length() * perM,
     'terminal-wire|terminal-mate': perM * between(0.01, 0.08),
-    'terminal-mate|load+': 1e-9,
-    'load-|return-joint': share * returnOhm + 1e-9,
-    'return-joint|source-': (1 - share) * returnOhm + 1e-9,
+    'terminal-mate|load+': 1e-6,
+    'load-|return-joint': share * returnOhm + 1e-6,
+    'return-joint|source-': (1 - share) * returnOhm + 1e-6,
   }
   const job: RepairJob = {
     version: 1,

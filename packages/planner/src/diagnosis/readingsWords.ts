@@ -198,9 +198,9 @@ export const readingsWords = {
     text: '{measured} at {span} without load says nothing of a joint. Read it after five minutes of load.',
   },
 
-  // The next reading.
-  'next-probe': {
-    says: 'the next reading',
-    text: 'Next: {what} from {span}. {expects}',
-  },
+  // Causes and the next reading.
+  'causes-leading': { says: 'the likely causes', text: 'Likely causes by the readings: {causes}.' },
+  'next-probe': { says: 'the next reading', text: 'Next, read {what} from {span}, {state}. {expects}' },
+  'next-any': { says: 'the next reading', text: 'Next, read {what} from {span}, {state}.' },
+  'next-again': { says: 'the next reading', text: 'Next, read {what} from {span} again, {state}: readings there contradict each other.' },
 } as const satisfies SectionWords

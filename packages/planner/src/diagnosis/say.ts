@@ -12,7 +12,8 @@ interface Saying {
   readonly rule?: string
 }
 
-const unitOf = {
+/** The unit that each kind of reading is in. */
+export const unitOf = {
   drop: 'V',
   voltage: 'V',
   resistance: 'Ω',

@@ -1,0 +1,82 @@
+import type { Chain, TakenReading } from '../../circuit/inner.ts'
+import type { Ask } from './model.ts'
+
+/** A reading as the fit sees it: what was asked, what was shown, and how sure. */
+export interface Observed {
+  readonly ask: Ask
+  readonly value: number
+  /** Standard uncertainty, in the unit or of the logarithm. */
+  readonly uncertainty: number
+  readonly logarithm: boolean
+  /** The meter ran over: at least that. */
+  readonly atLeast: boolean
+  /** A current that is told beside a reading, and may be another load's. */
+  readonly hearsay: boolean
+}
+
+/** A bound counts as a rectangular distribution: its half over the root of three. */
+const divisor = Math.sqrt(3)
+/** Below so many standard uncertainties ohms are kept as they are: their logarithm means nothing. */
+const logarithmAbove = 3
+const leastLogarithm = 0.02
+/** Scatter of a thermometer on a wire, and of a current that was told. */
+const touchK = 2
+const toldCurrent = 0.1
+
+/** Below this share of the working current a told current says only that nothing flows. */
+const leastToldShare = 0.02
+
+export function askOf({ input }: Chain, reading: TakenReading): Ask {
+  const { kind, state, when, from, to, currentA, ownCurrent, airC } = reading
+  const told = ownCurrent && currentA !== null && currentA.low > leastToldShare * input.currentA
+  return { kind, state, when, from, to, airC, currentA: told ? (currentA.low + currentA.high) / 2 : null }
+}
+
+function observed(chain: Chain, reading: TakenReading): Observed {
+  const ask = askOf(chain, reading)
+  const value = (reading.low + reading.high) / 2
+  const bound = (reading.high - reading.low) / 2
+  const plain = Math.max(bound / divisor, 1e-9)
+  const base = { ask, atLeast: reading.overRange, hearsay: false }
+  if (reading.state === 'dead') {
+    if (reading.overRange) return { ...base, value: Math.log(reading.low), uncertainty: 0.2, logarithm: true }
+    if (value > logarithmAbove * plain) return { ...base, value: Math.log(value), uncertainty: Math.max(leastLogarithm, plain / value), logarithm: true }
+    return { ...base, value, uncertainty: plain, logarithm: false }
+  }
+  if (ask.kind === 'temperature') return { ...base, value, uncertainty: Math.hypot(plain, touchK), logarithm: false }
+  // The current that was told scales what is lost; its own uncertainty comes on top.
+  const across = ask.from <= chain.loadAt && ask.to > chain.loadAt
+  const lostV = across ? Math.max(0, chain.input.supplyV - value) : value
+  const told = ask.currentA === null || reading.currentA === null ? 0 : ((reading.currentA.high - reading.currentA.low) / 2 / divisor / ask.currentA) * lostV
+  return { ...base, value, uncertainty: Math.hypot(plain, told), logarithm: false }
+}
+
+/** Readings on the chain as observations; a current that is told beside them counts once in each state. */
+export function observations(chain: Chain, readings: readonly TakenReading[]): readonly Observed[] {
+  const found = readings.map((reading) => observed(chain, reading))
+  for (const when of ['still', 'moved'] as const) {
+    const clamped = readings.some((reading) => reading.kind === 'current' && reading.state === 'on' && reading.when === when)
+    const told = clamped ? [] : [...new Set(found.filter(({ ask }) => ask.state === 'on' && ask.when === when).flatMap(({ ask }) => ask.currentA ?? []))]
+    for (const currentA of told)
+      found.push({
+        ask: { kind: 'current', state: 'on', when, from: 0, to: 1, currentA: null, airC: 0 },
+        value: Math.log(currentA),
+        uncertainty: toldCurrent,
+        logarithm: true,
+        atLeast: false,
+        hearsay: true,
+      })
+  }
+  return found
+}
+
+/** Beyond so many standard uncertainties a told current weighs no more. */
+const hearsayAt = 3
+
+/** Distance of what the model shows from what was read, in standard uncertainties. */
+export function residual({ value, uncertainty, logarithm, atLeast, hearsay }: Observed, shown: number): number {
+  const asRead = logarithm ? Math.log(Math.max(shown, 1e-12)) : shown
+  const away = (asRead - value) / uncertainty
+  if (atLeast && away > 0) return 0
+  return hearsay ? away / Math.sqrt(1 + (away / hearsayAt) ** 2) : away
+}

@@ -1,0 +1,82 @@
+import type { Interval } from '@strandwise/core'
+import type { Chain, PlacedReading, TakenReading } from '../../circuit/inner.ts'
+import type { CauseId, Probe } from '../diagnosisShapes.ts'
+import { usable } from '../systems.ts'
+import { candidatesFor } from './candidates.ts'
+import { type Fit, Fitter } from './fit.ts'
+import { bestProbe } from './nextProbe.ts'
+import { askOf, observations } from './observed.ts'
+import { intervalOf, type Predicted, predictAll } from './predict.ts'
+import { unknownCount } from './unknowns.ts'
+
+/** A cause with how well the readings fit it, and what it predicts for them. */
+export interface RankedCause {
+  readonly id: CauseId
+  /** Of the readings under the cause at its best; only differences between causes speak. */
+  readonly logLikelihood: number
+  readonly tiedWith: readonly CauseId[]
+  /** What this cause predicts for each reading of the job, within its 95 % interval. */
+  readonly predicted: readonly PlacedReading[]
+}
+
+/** Causes by how well the readings fit them, the set that leads, and the reading that separates it best. */
+export interface CauseRanking {
+  readonly causes: readonly RankedCause[]
+  readonly leading: readonly CauseId[]
+  readonly next: { readonly probe: Probe; readonly expected: Readonly<Partial<Record<CauseId, Interval>>> } | null
+}
+
+/** Causes closer than this in logarithm of likelihood are not told apart. */
+const tie = 0.25
+/** The best place of each cause, best cause first. */
+function fitted(fitter: Fitter, chain: Chain, readings: readonly TakenReading[]): readonly Fit[] {
+  const mostReadA = Math.max(0, ...readings.flatMap(({ currentA }) => currentA?.low ?? 0))
+  const seed = new Float64Array(unknownCount)
+  const best = new Map<CauseId, Fit>()
+  for (const candidate of candidatesFor(chain, mostReadA)) {
+    const found = fitter.fit(candidate, seed)
+    const kept = best.get(candidate.id)
+    if (kept === undefined || found.cost < kept.cost) best.set(candidate.id, found)
+  }
+  return [...best.values()].toSorted((one, other) => one.cost - other.cost)
+}
+
+/** The smallest set of causes whose share reaches the coverage; a tie is never cut. */
+function leadingOf(fits: readonly Fit[], coverage: number): readonly Fit[] {
+  const least = fits[0]?.cost ?? 0
+  const weights = fits.map(({ cost }) => Math.exp(least - cost))
+  const whole = weights.reduce((sum, weight) => sum + weight, 0)
+  let share = 0
+  let count = 0
+  while (count < fits.length && share < coverage * whole) {
+    share += weights[count] as number
+    count += 1
+  }
+  const last = fits[count - 1]
+  if (last === undefined) return []
+  return fits.filter(({ cost }, index) => index < count || cost - last.cost < tie)
+}
+
+/** Ranks causes from readings that are laid on the chain. */
+export function rankFrom(chain: Chain, readings: readonly TakenReading[], placed: readonly PlacedReading[], coverage: number): CauseRanking {
+  const good = readings.filter((reading) => usable(chain, reading))
+  const fitter = new Fitter(chain, observations(chain, good))
+  const fits = fitted(fitter, chain, good)
+  const leading = leadingOf(fits, coverage)
+  const asks = good.map((reading) => askOf(chain, reading))
+  const causes = fits.map((fit): RankedCause => {
+    const shown = predictAll(fitter, fit, asks)
+    return {
+      id: fit.candidate.id,
+      logLikelihood: -fit.cost,
+      tiedWith: fits.filter((other) => other !== fit && Math.abs(other.cost - fit.cost) < tie).map(({ candidate }) => candidate.id),
+      predicted: good.map(({ index }, n) => {
+        const { low: _low, high: _high, ...probe } = placed[index] as PlacedReading
+        return { ...probe, ...intervalOf(shown[n] as Predicted) }
+      }),
+    }
+  })
+  return { causes, leading: leading.map(({ candidate }) => candidate.id), next: bestProbe(chain, fitter, leading, good) }
+}
+
+export const defaultCoverage = 0.95

@@ -1,0 +1,189 @@
+import { type Chain, restingSupplyV, sound, supplyOhm } from '../../circuit/inner.ts'
+import type { Ask } from './model.ts'
+
+/** An unknown of a healthy circuit: standard normal in its own scale. */
+type Unknown =
+  | 'lay'
+  | 'returnLength'
+  | 'warmth'
+  | 'joint'
+  | 'contact'
+  | 'fuse'
+  | 'returnContact'
+  | 'returnSplit'
+  | 'feedSplit'
+  | 'supply'
+  | 'sourceOhm'
+  | 'loadScale'
+  | 'loadLaw'
+  | 'idleLoad'
+  | 'insulation'
+  | 'hotSpot'
+
+const order: readonly Unknown[] = [
+  'lay',
+  'returnLength',
+  'warmth',
+  'joint',
+  'contact',
+  'fuse',
+  'returnContact',
+  'returnSplit',
+  'feedSplit',
+  'supply',
+  'sourceOhm',
+  'loadScale',
+  'loadLaw',
+  'idleLoad',
+  'insulation',
+  'hotSpot',
+]
+export const unknownCount = order.length
+
+/** The unknowns that some reading can depend on; the others stay at their middle. */
+export function unknownsInPlay(chain: Chain, asks: readonly Ask[]): readonly number[] {
+  const touches = (place: number) => asks.some(({ from, to }) => from === place || to === place)
+  const across = ({ from, to }: Ask) => from <= chain.loadAt && to > chain.loadAt
+  const dead = asks.filter(({ state }) => state === 'dead')
+  const returnJoint = chain.places.indexOf('return-joint')
+  const play: Readonly<Partial<Record<Unknown, boolean>>> = {
+    returnSplit: returnJoint >= 0 && touches(returnJoint),
+    feedSplit: chain.input.fuseDistanceM === null && (touches(1) || touches(2)),
+    idleLoad: dead.some(({ from, to, kind }) => kind !== 'insulation' && from === chain.loadAt && to === from + 1),
+    insulation: dead.some(across),
+    hotSpot: asks.some(({ kind }) => kind === 'temperature'),
+    loadLaw: chain.input.load.by !== 'resistance',
+  }
+  return order.flatMap((name, index) => (play[name] === false ? [] : [index]))
+}
+const at = Object.fromEntries(order.map((name, index) => [name, index])) as Readonly<Record<Unknown, number>>
+
+/** A healthy circuit with its unknowns filled in. */
+export interface Filled {
+  /** Ohms of each gap, at the temperature under load and cold. */
+  readonly warmOhm: Float64Array
+  readonly coldOhm: Float64Array
+  supplyV: number
+  sourceOhm: number
+  /** The load's current at its nominal volts, and how it follows them. */
+  loadA: number
+  loadLaw: number
+  idleLoadOhm: number
+  insulationOhm: number
+  /** Kelvin per watt of a bad place. */
+  hotKPerW: number
+  /** Conductor above the air at the working current. */
+  riseK: number
+}
+
+/** A range between two ends as a log-normal: middle and deviation of the logarithm (uniform over it). */
+const logRange = ({ low, high }: { readonly low: number; readonly high: number }) => ({
+  middle: Math.log(low * high) / 2,
+  deviation: Math.log(high / low) / Math.sqrt(12),
+})
+/** Half of a range over the root of three. */
+const deviationOf = ({ low, high }: { readonly low: number; readonly high: number }) => (high - low) / Math.sqrt(12)
+
+/** How a load of each kind follows its volts: the current goes with this power of them. A motor and a lamp draw less, an electronic supply more. */
+const laws = { current: { mean: 0.6, deviation: 0.5 }, power: { mean: 0, deviation: 0.8 }, resistance: { mean: 1, deviation: 0 } } as const
+
+/** Ohms of the load at rest against its volts over its current: a motor at rest and a cold lamp have fewer. */
+function idleLoadOf({ input }: Chain): { readonly middle: number; readonly deviation: number } {
+  const { load, supplyV, currentA } = input
+  const workingOhm = supplyV / currentA
+  if (load.by === 'resistance' && load.kind !== 'lighting') return { middle: Math.log(workingOhm), deviation: 0.05 }
+  if (load.stallA !== null)
+    return { middle: Math.log((workingOhm * supplyV) / load.stallA) / 2, deviation: Math.max(0.2, Math.log(workingOhm / (supplyV / load.stallA)) / 3) }
+  if (load.kind === 'motor' || load.kind === 'lighting') return { middle: Math.log(0.4 * workingOhm), deviation: 0.7 }
+  return { middle: Math.log(0.85 * workingOhm), deviation: 0.4 }
+}
+
+/** Rise of a bad place: the fin of a thin wire on both sides, within a factor of two. */
+const hotSpotKPerW = { middle: Math.log(8), deviation: 0.6 }
+
+/** A writer that fills a healthy circuit from its unknowns; nothing is allocated per call. */
+export function filler(chain: Chain): { readonly filled: Filled; readonly fill: (z: Float64Array) => void } {
+  const { input, gaps } = chain
+  const count = gaps.length
+  const filled: Filled = {
+    warmOhm: new Float64Array(count),
+    coldOhm: new Float64Array(count),
+    supplyV: 0,
+    sourceOhm: 0,
+    loadA: 0,
+    loadLaw: 0,
+    idleLoadOhm: 0,
+    insulationOhm: 0,
+    hotKPerW: 0,
+    riseK: 0,
+  }
+  const steadyRiseK = input.wire.steadyC(input.currentA, input.ambientC) - input.ambientC
+  const cold = { wire: input.wire.ohmPerM(input.ambientC), beyond: input.beyond.ohmPerM(input.ambientC) }
+  const perK = {
+    wire: (input.wire.ohmPerM(input.ambientC + 1) - cold.wire) / cold.wire,
+    beyond: (input.beyond.ohmPerM(input.ambientC + 1) - cold.beyond) / cold.beyond,
+  }
+  const jointOhmPerM = (cold.wire + cold.beyond) / 2
+  const layMiddle = (sound.lay.low + sound.lay.high) / 2
+  const layDeviation = deviationOf(sound.lay) / layMiddle
+  const lengthDeviation = deviationOf(sound.lengthShare)
+  const joint = logRange(sound.jointMm)
+  const contact = logRange(sound.contactMm)
+  const fuse = logRange(sound.fuseV)
+  const source = supplyOhm(input)
+  const sourceRange = source.low === source.high ? { middle: Math.log(Math.max(1e-9, source.low)), deviation: 0.1 } : logRange(source)
+  const resting = restingSupplyV(input)
+  const law = laws[input.load.by]
+  const idle = idleLoadOf(chain)
+  const ratedA = input.fuseA ?? input.currentA / sound.fuseLoadShare
+  const fuseDeviation = input.fuseA === null ? 3 * fuse.deviation : fuse.deviation
+  const lastFeed = chain.loadAt
+  const fill = (z: Float64Array): void => {
+    const value = (name: Unknown) => z[at[name]] as number
+    const lay = layMiddle * Math.exp((layDeviation + lengthDeviation) * 0.7 * value('lay'))
+    const back = lay * Math.exp(1.4 * lengthDeviation * value('returnLength'))
+    const share = Math.min(1, Math.max(0, 0.4 + 0.3 * value('warmth')))
+    filled.riseK = share * steadyRiseK
+    const jointM = Math.exp(joint.middle + joint.deviation * value('joint')) / 1000
+    const contactM = Math.exp(contact.middle + contact.deviation * value('contact')) / 1000
+    const returnContactM = Math.exp(contact.middle + contact.deviation * value('returnContact')) / 1000
+    const split = { return: 1 / (1 + Math.exp(-1.5 * value('returnSplit'))), feed: 1 / (1 + Math.exp(1.5 - 1.5 * value('feedSplit'))) }
+    const fuseOhm = Math.exp(fuse.middle + fuseDeviation * value('fuse')) / ratedA
+    let seenReturn = false
+    let seenFeed = false
+    for (let n = 0; n < count; n += 1) {
+      const gap = gaps[n] as Chain['gaps'][number]
+      let ohm = 0
+      let warm = 0
+      for (const run of gap.runs) {
+        const metres = run.as === 'length' ? run.metres * (n > lastFeed ? back : lay) : run.as === 'joint' ? jointM : n > lastFeed ? returnContactM : contactM
+        const of = run.of === 'joint' ? jointOhmPerM : cold[run.of]
+        const rise = run.of === 'beyond' ? perK.beyond : perK.wire
+        ohm += metres * of
+        warm += metres * of * (1 + rise * filled.riseK)
+      }
+      if (gap.fuseOhm !== null) {
+        ohm += fuseOhm
+        warm += fuseOhm
+      }
+      if (gap.shared !== null) {
+        const second = gap.shared === 'return' ? seenReturn : seenFeed
+        const part = second ? 1 - split[gap.shared] : split[gap.shared]
+        ohm *= part
+        warm *= part
+        if (gap.shared === 'return') seenReturn = true
+        else seenFeed = true
+      }
+      filled.coldOhm[n] = ohm
+      filled.warmOhm[n] = warm
+    }
+    filled.supplyV = (resting.low + resting.high) / 2 + deviationOf(resting) * value('supply')
+    filled.sourceOhm = Math.exp(sourceRange.middle + sourceRange.deviation * value('sourceOhm'))
+    filled.loadA = input.currentA * Math.exp(0.05 * value('loadScale'))
+    filled.loadLaw = law.mean + law.deviation * value('loadLaw')
+    filled.idleLoadOhm = Math.exp(idle.middle + idle.deviation * value('idleLoad'))
+    filled.insulationOhm = Math.exp(Math.log(1e9) + 1.5 * value('insulation'))
+    filled.hotKPerW = Math.exp(hotSpotKPerW.middle + hotSpotKPerW.deviation * value('hotSpot'))
+  }
+  return { filled, fill }
+}
