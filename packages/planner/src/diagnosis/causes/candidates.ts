@@ -3,7 +3,7 @@ import type { CauseId } from '../diagnosisShapes.ts'
 import type { Fault } from './model.ts'
 
 /** A size of a fault, on its own scale (a logarithm): free between two soft walls. */
-export interface Wall {
+interface Wall {
   readonly low: number
   readonly high: number
 }

@@ -107,7 +107,7 @@ function meterDeviation({ kind, state }: Ask, { mean }: Predicted): number {
 }
 
 /** Overlap of two normal distributions: 1 the same, 0 apart (Bhattacharyya's coefficient). */
-export function overlap(one: { readonly mean: number; readonly deviation: number }, other: { readonly mean: number; readonly deviation: number }): number {
+function overlap(one: { readonly mean: number; readonly deviation: number }, other: { readonly mean: number; readonly deviation: number }): number {
   const sum = one.deviation ** 2 + other.deviation ** 2
   if (!(sum > 0)) return one.mean === other.mean ? 1 : 0
   return Math.sqrt((2 * one.deviation * other.deviation) / sum) * Math.exp(-((one.mean - other.mean) ** 2) / (4 * sum))
