@@ -12,7 +12,7 @@ import { acrossHalfAngle, spreadingFactor } from './wireSpreading.ts'
  * Unlike wires: take the thinner one twice. Strands count as a uniform section only where they are wetted through.
  *
  * @equation g = 1/(rho_s/G + rho_c/w_e + 2 rho (1/8 - ln(sin(a_e/2)))/pi)
- * @equation a_e = asin(min(1, sqrt(w w_e)/d))
+ * @equation a_e = asin(sqrt(w w_e)/d)
  * @equation w_e = s G
  * @equation G = 2 (1 + c) atan(sqrt((2 + c)/c) tan(a/2))/sqrt(c (2 + c)) - a
  * @equation c = s/d
@@ -26,7 +26,7 @@ import { acrossHalfAngle, spreadingFactor } from './wireSpreading.ts'
  * @symbol a - step - 1 - half angle of the fillet
  * @symbol c - step - 1 - gap over diameter
  * @symbol G - step - 1 - width over gap of an even strip that conducts as well
- * @symbol w_e - step - m - width of that strip
+ * @symbol w_e - step - mm - width of that strip
  * @symbol a_e - step - 1 - half angle from which the current spreads
  * @symbol g - result - S/m - conductance per metre of overlap
  * @domain diameterMm: above 0
