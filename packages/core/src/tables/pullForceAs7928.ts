@@ -1,7 +1,7 @@
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
- * Least tensile force of crimped aircraft terminals and splices by gauge; 8 and thicker from memory, converted from the pounds.
+ * Least tensile force of crimped aircraft terminals and splices by gauge; 2 and thicker from memory, converted from the pounds.
  *
  * @source SAE AS7928 (before it MIL-T-7928), read in a connector maker's pull table; status row by row
  */
@@ -16,9 +16,9 @@ export const pullForceAs7928 = {
     { gauge: 14, forceLbf: 70, forceN: 311.5, status: 'published' },
     { gauge: 12, forceLbf: 110, forceN: 489.3, status: 'published' },
     { gauge: 10, forceLbf: 150, forceN: 667.2, status: 'published' },
-    { gauge: 8, forceLbf: 225, forceN: 1000.8, status: 'from memory' },
-    { gauge: 6, forceLbf: 300, forceN: 1334.5, status: 'from memory' },
-    { gauge: 4, forceLbf: 400, forceN: 1779.3, status: 'from memory' },
+    { gauge: 8, forceLbf: 225, forceN: 1000.8, status: 'published' },
+    { gauge: 6, forceLbf: 300, forceN: 1334.5, status: 'published' },
+    { gauge: 4, forceLbf: 400, forceN: 1779.3, status: 'published' },
     { gauge: 2, forceLbf: 550, forceN: 2446.5, status: 'from memory' },
     { gauge: 1, forceLbf: 650, forceN: 2891.3, status: 'from memory' },
     { gauge: 0, forceLbf: 700, forceN: 3113.8, status: 'from memory' },
@@ -29,6 +29,6 @@ export const pullForceAs7928 = {
   provenance: {
     status: 'published',
     source: 'SAE AS7928, Terminals, lug: splices, conductor: crimp style, copper',
-    clause: 'tensile strength, gauges 26 to 10 read',
+    clause: 'tensile strength, gauges 26 to 10 read; 8 to 4 in MIL-T-7928E, which it follows',
   },
 } as const satisfies PullForceTable
