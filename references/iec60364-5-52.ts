@@ -17,7 +17,6 @@ const ambient = ambientFactors.iec30C.rows.flatMap((row) =>
             printed: factor.toFixed(2),
             unit: '1',
             got: () => ambientFactor({ limitC, ambientC: row.toC, referenceAmbientC: 30 }),
-            ...(row.status === 'from memory' ? ({ status: 'from memory' } as const) : {}),
           },
         ]
       }),
@@ -44,13 +43,12 @@ function derated(method: string, rows: readonly Iec60364CurrentRow[]): readonly 
 
 const lookUps = (table: 'iec-bunched' | 'iec-single-layer'): readonly ReferenceCase[] =>
   groupingFactors[table].rows.map(
-    ({ from, factor, status }): ReferenceCase => ({
+    ({ from, factor }): ReferenceCase => ({
       title: `${table}, ${from} circuits`,
       printed: factor.toFixed(2),
       unit: '1',
       got: () => groupingFactor({ loadedConductors: from, table }),
       looksUp: true,
-      ...(status === 'from memory' ? ({ status } as const) : {}),
     }),
   )
 
