@@ -1,4 +1,4 @@
-import { currentCurve, heatingCurves, JobError, jointPicture, planRepair } from '@strandwise/planner'
+import { JobError, planRepair, planWithPictures } from '@strandwise/planner'
 import fc from 'fast-check'
 import { anyJob } from './anyJob.ts'
 
@@ -12,7 +12,8 @@ export function planOrRefuse(runs: number, seed: number): { readonly planned: nu
     fc.property(anyJob, (job) => {
       const drawn = (planned + refused) % drawnEach === 0
       try {
-        for (const call of drawn ? [planRepair, currentCurve, heatingCurves, jointPicture] : [planRepair]) call(job)
+        const draw = drawn ? planWithPictures : planRepair
+        draw(job)
         planned += 1
       } catch (error) {
         if (!(error instanceof JobError)) throw error

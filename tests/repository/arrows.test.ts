@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { codeOf, packageArrows, packageOrder, roomArrows, roomOrder } from './arrows.ts'
+import { codeOf, packageArrows, packageOrder, plannerRoomOrder, roomArrows, roomOrder } from './arrows.ts'
 import { fails } from './fails.ts'
 import { mathjsDoors, outsideImports, packageName, testsInside, unresolved } from './outside.ts'
 import { sample } from './tree.ts'
@@ -43,11 +43,14 @@ describe('arrows between packages', () => {
 })
 
 describe('arrows between rooms', () => {
-  test('every pair in the wrong order fails, every pair in the right one passes', () => {
-    for (const [i, from] of roomOrder.entries()) {
-      for (const [j, to] of roomOrder.entries()) {
+  test.each([
+    ['core', roomOrder],
+    ['planner', plannerRoomOrder],
+  ] as const)('%s: every pair in the wrong order fails, every pair in the right one passes', (house, order) => {
+    for (const [i, from] of order.entries()) {
+      for (const [j, to] of order.entries()) {
         if (i === j) continue
-        const findings = roomArrows(sample({ [`packages/core/src/${from}/a.ts`]: `import { b } from '../${to}/index.ts'` }))
+        const findings = roomArrows(sample({ [`packages/${house}/src/${from}/a.ts`]: `import { b } from '../${to}/index.ts'` }))
         expect(findings.length, `${from} -> ${to}`).toBe(j > i ? 1 : 0)
       }
     }

@@ -28,8 +28,16 @@ export const roomOrder = [
 /** What the site reads while it is built: the published figures, the docstrings as data, the sizes of bundles. */
 const readWhileBuilding = /^(references|tests)\//
 
+/** A room of planner imports from the rooms before it only. */
+export const plannerRoomOrder = ['job', 'demo', 'facts', 'circuit', 'diagnosis', 'ways', 'decision', 'work', 'proof', 'report', 'picture', 'command'] as const
+
 const packageOf = (path: string): string | undefined => /^(?:packages\/)?(core|working|planner|site)\//.exec(path)?.[1]
-const roomOf = (path: string): string | undefined => /^packages\/core\/src\/([^/]+)\//.exec(path)?.[1]
+const roomsOf = { core: roomOrder, planner: plannerRoomOrder } as const
+type Roomy = keyof typeof roomsOf
+const placeOf = (path: string): { readonly house: Roomy; readonly room: string } | undefined => {
+  const [, house, room] = /^packages\/(core|planner)\/src\/([^/]+)\//.exec(path) ?? []
+  return house === undefined || room === undefined ? undefined : { house: house as Roomy, room }
+}
 const rank = (order: readonly string[], name: string): number => order.indexOf(name)
 
 /** An .astro file's code: its front matter and its scripts, the rest blanked out so that lines keep their numbers. */
@@ -92,27 +100,31 @@ export function packageArrows(files: readonly TreeFile[]): readonly Finding[] {
   return findings
 }
 
-/** Arrows between the rooms of core, and a room's doors: index.ts for everyone, inner.ts for the unguarded steps that other rooms build on and no user sees. */
+/** Arrows between the rooms of core and of planner, and a room's doors: index.ts for everyone, inner.ts for what other rooms build on and no user sees. */
 export function roomArrows(files: readonly TreeFile[]): readonly Finding[] {
   const findings: Finding[] = []
-  for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path) && roomOf(path) !== undefined)) {
-    const own = roomOf(file.path) as string
-    if (rank(roomOrder, own) === -1)
-      findings.push({ path: file.path, found: `"${own}" is no room of core`, instead: `put the file into one of: ${roomOrder.join(', ')}` })
+  for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path))) {
+    const place = placeOf(file.path)
+    if (place === undefined) continue
+    const { house, room: own } = place
+    const order: readonly string[] = roomsOf[house]
+    if (rank(order, own) === -1)
+      findings.push({ path: file.path, found: `"${own}" is no room of ${house}`, instead: `put the file into one of: ${order.join(', ')}` })
     for (const { specifier, line } of importsOf(file)) {
       const target = targetOf(file.path, specifier)
-      const other = target === undefined ? undefined : roomOf(target)
-      if (target === undefined || other === own) continue
+      if (target === undefined || packageOf(target) !== house) continue
+      const other = placeOf(target)?.room
+      if (other === own) continue
       if (other === undefined) {
         findings.push({ path: file.path, line, found: `a room imports "${specifier}"`, instead: 'import the index.ts of the room that holds it' })
-      } else if (rank(roomOrder, other) > rank(roomOrder, own)) {
+      } else if (rank(order, other) > rank(order, own)) {
         findings.push({
           path: file.path,
           line,
           found: `room ${own} imports room ${other}`,
-          instead: `move what both need into ${own} or a room before it; the order is ${roomOrder.join(', ')}`,
+          instead: `move what both need into ${own} or a room before it; the order is ${order.join(', ')}`,
         })
-      } else if (!/^packages\/core\/src\/[^/]+\/(index|inner)\.ts$/.test(target)) {
+      } else if (!/^packages\/[^/]+\/src\/[^/]+\/(index|inner)\.ts$/.test(target)) {
         findings.push({
           path: file.path,
           line,

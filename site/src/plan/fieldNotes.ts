@@ -1,4 +1,4 @@
-import type { PlanAssumption } from '@strandwise/planner/plan'
+import type { PlanAssumption } from '@strandwise/planner/job'
 import { formatQuantity, parseQuantity, QuantityError } from '@strandwise/working/quantity'
 import { type Answers, type AskedField, askedFields } from './answers.ts'
 import { choiceWord } from './choiceWords.ts'

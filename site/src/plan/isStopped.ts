@@ -1,4 +1,4 @@
-import type { RepairPlan } from '@strandwise/planner/plan'
+import type { RepairPlan } from '@strandwise/planner/report'
 
 /** Nothing was computed: the stop list ended the plan. */
-export const isStopped = (plan: RepairPlan): boolean => plan.verdict === 'refused' && plan.sequence.length === 0
+export const isStopped = (plan: RepairPlan): boolean => plan.decision.kind === 'refused'

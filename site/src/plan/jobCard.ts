@@ -1,4 +1,5 @@
-import type { PlanSection, PlanValue, RepairPlan } from '@strandwise/planner/plan'
+import type { PlanSection, PlanValue } from '@strandwise/planner/facts'
+import type { RepairPlan } from '@strandwise/planner/report'
 import { el, list } from './dom.ts'
 import type { Planned } from './planning.ts'
 import { inUnits, type UnitSystem, valueIn } from './units.ts'
@@ -37,7 +38,16 @@ function measuredTable(plan: RepairPlan, system: UnitSystem): HTMLElement {
 
 function verdicts(sections: readonly PlanSection[], system: UnitSystem): HTMLElement {
   const rows = sections.map((section) => {
-    const reason = section.verdict === 'sound' ? '' : inUnits(section.reasons.slice(0, reasonsShown).join(' '), system)
+    const reason =
+      section.verdict === 'sound'
+        ? ''
+        : inUnits(
+            section.findings
+              .slice(0, reasonsShown)
+              .map(({ text }) => text)
+              .join(' '),
+            system,
+          )
     return el('tr', {}, el('th', { scope: 'row' }, section.title), el('td', { class: 'word' }, section.verdict), el('td', {}, reason))
   })
   return el('table', { class: 'verdicts' }, el('tbody', {}, ...rows))

@@ -1,4 +1,4 @@
-import type { SectionId } from '@strandwise/planner/plan'
+import type { SectionId } from '@strandwise/planner/facts'
 
 export const parts = { see: 'What you see', measured: 'What you measured', have: 'What you have', work: 'What to do' } as const
 

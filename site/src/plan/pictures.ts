@@ -1,6 +1,6 @@
+import type { SectionId } from '@strandwise/planner/facts'
 import type { RepairJob } from '@strandwise/planner/job'
-import { currentCurve, heatingCurves, jointPicture } from '@strandwise/planner/picture'
-import type { SectionId } from '@strandwise/planner/plan'
+import { planWithPictures } from '@strandwise/planner/picture'
 import type { ChartSpec } from '../charts/chartSpec.ts'
 import { lineChart } from '../charts/lineChart.ts'
 import { defineLiveChart } from '../charts/liveChart.ts'
@@ -22,12 +22,12 @@ const chart = ({ spec, sentence }: { readonly spec: ChartSpec; readonly sentence
 /** The drawings and charts of a planned job, each for the section that it belongs to. */
 export function picturesOf(job: RepairJob): Pictures {
   defineLiveChart()
-  const joint = jointPicture(job)
-  const heating = heatingCurves(job)
+  const { pictures } = planWithPictures(job)
+  if (pictures === null) return {}
+  const { joint, heating, currents } = pictures
   return {
-    'wire-and-protection': chart(currentChart(currentCurve(job))),
-    joint: jointSide(joint),
-    covering: jointSection(joint),
+    'wire-and-protection': chart(currentChart(currents)),
+    ...(joint === null ? {} : { joint: jointSide(joint), covering: jointSection(joint) }),
     ...(heating === null ? {} : { heating: chart(heatingChart(heating)) }),
   }
 }

@@ -1,4 +1,5 @@
-import type { PlanOption, PlanSection, PlanVerdict, RepairPlan } from '@strandwise/planner/plan'
+import type { PlanOption, PlanSection, PlanVerdict } from '@strandwise/planner/facts'
+import type { RepairPlan } from '@strandwise/planner/report'
 import { statusMark } from '@strandwise/planner/report'
 import { choiceWord } from './choiceWords.ts'
 import { drawn, el, list, part } from './dom.ts'
@@ -26,6 +27,7 @@ export class PlanView {
     this.markOld(false)
     this.#cautions(plan, system)
     this.#endWire(isStopped(plan))
+    for (const place of this.#root.querySelectorAll<HTMLElement>('[data-section]')) place.hidden = true
     for (const [index, section] of plan.sections.entries()) this.#section(section, index + 1, system)
     this.#after('steps', 'Steps', plan.sequence.length === 0 ? [] : [this.#steps(plan, system)])
     this.#after(
@@ -119,12 +121,12 @@ export class PlanView {
     place.replaceChildren(
       this.#mark(section.verdict),
       el('h3', {}, `${number}. ${section.title}: `, el('span', { class: 'verdict', 'data-verdict': section.verdict }, section.verdict)),
-      ...(section.reasons.length === 0
+      ...(section.findings.length === 0
         ? []
         : [
             list(
               'ul',
-              section.reasons.map((reason) => inUnits(reason, system)),
+              section.findings.map(({ text }) => inUnits(text, system)),
             ),
           ]),
       ...(section.values.length === 0

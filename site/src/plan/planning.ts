@@ -1,5 +1,5 @@
 import { JobError, type RepairJob } from '@strandwise/planner/job'
-import { planRepair, type RepairPlan } from '@strandwise/planner/plan'
+import { planRepair, type RepairPlan } from '@strandwise/planner/report'
 import { isStopped } from './isStopped.ts'
 
 export interface Planned {

@@ -1,4 +1,4 @@
-import type { RepairPlan } from '@strandwise/planner/plan'
+import type { RepairPlan } from '@strandwise/planner/report'
 import { el, part } from './dom.ts'
 import { missingWords } from './formWords.ts'
 import type { Missing, Problem } from './readJob.ts'

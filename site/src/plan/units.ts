@@ -1,4 +1,4 @@
-import type { PlanValue } from '@strandwise/planner/plan'
+import type { PlanValue } from '@strandwise/planner/facts'
 import { valueText } from '@strandwise/planner/report'
 import { formatQuantity, type QuantityKind } from '@strandwise/working/quantity'
 

@@ -1,6 +1,6 @@
 import { demoJobs } from '@strandwise/planner/demo'
 import { type FormGroup, jobForm, type RepairJob } from '@strandwise/planner/job'
-import type { RepairPlan } from '@strandwise/planner/plan'
+import type { RepairPlan } from '@strandwise/planner/report'
 import { type Answers, askedFields, trimmed, withEntry, withoutEntry } from './answers.ts'
 import { cardFacts } from './cardFacts.ts'
 import { part } from './dom.ts'

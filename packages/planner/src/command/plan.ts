@@ -1,15 +1,16 @@
+import type { PlanVerdict } from '../facts/index.ts'
 import { issueLine, JobError, migrateJob, parseRepairJob } from '../job/index.ts'
-import { type PlanVerdict, planRepair, type RepairPlan } from '../plan/index.ts'
-import { reportMarkdown, reportText } from '../report/index.ts'
+import { planRepair, type RepairPlan, reportHtml, reportMarkdown, reportText } from '../report/index.ts'
 import { demoJob } from './demo.ts'
 import { formatOf } from './format.ts'
 import { readJson } from './readText.ts'
 import { exitCodes, type Options, type Streams } from './streams.ts'
 import { named, Unusable } from './unusable.ts'
 
-const formats: Readonly<Record<string, (plan: RepairPlan) => string>> = {
+const formats: Readonly<Record<string, (plan: RepairPlan, length: { readonly all: boolean }) => string>> = {
   text: reportText,
-  markdown: (plan) => `${reportMarkdown(plan)}\n`,
+  markdown: (plan, length) => `${reportMarkdown(plan, length)}\n`,
+  html: reportHtml,
   json: (plan) => `${JSON.stringify(plan, null, 2)}\n`,
 }
 
@@ -19,7 +20,7 @@ function exitCodeFor(verdict: PlanVerdict, strict: boolean): number {
 }
 
 /** strandwise plan: one job in, its plan out. */
-export async function plan(files: readonly string[], { format, demo, strict = false }: Options, streams: Streams): Promise<number> {
+export async function plan(files: readonly string[], { format, demo, strict = false, all = false }: Options, streams: Streams): Promise<number> {
   const print = formatOf(formats, format)
   const name = demo === undefined ? files[0] : `demo ${demo}`
   if ((demo === undefined ? 1 : 0) !== files.length || name === undefined)
@@ -27,7 +28,7 @@ export async function plan(files: readonly string[], { format, demo, strict = fa
   try {
     const input = demo === undefined ? await readJson(name, streams.stdin, 'a job as "strandwise demo bilge-pump-feed" prints one') : demoJob(demo)
     const found = planRepair(parseRepairJob(migrateJob(input)))
-    streams.stdout.write(print(found))
+    streams.stdout.write(print(found, { all }))
     return exitCodeFor(found.verdict, strict)
   } catch (error) {
     if (error instanceof JobError) throw named(name, new Unusable(...error.issues.map(issueLine)))

@@ -9,7 +9,7 @@ import { type Command, exitCodes, type Options, type Streams } from './streams.t
 import { Unusable } from './unusable.ts'
 import { version } from './version.ts'
 
-const usage = `strandwise plan JOB.json [--format text|markdown|json] [--strict]
+const usage = `strandwise plan JOB.json [--all] [--format text|markdown|html|json] [--strict]
 strandwise plan --demo NAME      the plan of a demo job
 strandwise explain FORMULA name="quantity"…   [--format text|markdown|json]
                                  a formula with its numbers, steps and source; without a name the formulas there are
@@ -17,12 +17,12 @@ strandwise demo [NAME]           the names of the demo jobs, or one as a job fil
 strandwise schema                the JSON Schema of a job
 strandwise --version
 
-JOB.json may be - for standard input. --strict: "cannot tell" counts as unsound.
+JOB.json may be - for standard input. --all: every ground, not the card, cautions and steps alone. --strict: "cannot tell" counts as unsound.
 Exit codes: 0 nothing unsound, 1 something unsound or refused, 2 unusable input or output, 3 an error of the program itself.
 `
 
 const commands: Readonly<Record<string, Command>> = {
-  plan: { options: ['format', 'strict', 'demo'], mostNames: 1, run: plan },
+  plan: { options: ['format', 'strict', 'demo', 'all'], mostNames: 1, run: plan },
   explain: { options: ['format'], mostNames: 100, run: explain },
   demo: { options: [], mostNames: 1, run: demo },
   schema: { options: [], mostNames: 0, run: schema },
@@ -48,6 +48,7 @@ function read(args: readonly string[]) {
     options: {
       format: { type: 'string' },
       strict: { type: 'boolean' },
+      all: { type: 'boolean' },
       demo: { type: 'string' },
       help: { type: 'boolean', short: 'h' },
       version: { type: 'boolean' },

@@ -12,6 +12,7 @@ export const exitCodes = { sound: 0, unsound: 1, unusable: 2, internal: 3 } as c
 export interface Options {
   readonly format?: string
   readonly strict?: boolean
+  readonly all?: boolean
   readonly demo?: string
 }
 

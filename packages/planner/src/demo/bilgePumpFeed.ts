@@ -1,4 +1,4 @@
-import type { RepairJob } from '../job/repairJob.ts'
+import type { RepairJob } from '../job/index.ts'
 
 /** Invented for the demo: a small launch, its bilge pump's feed fractured behind the plug, and a tool too weak for the sleeve it should flow. */
 export const bilgePumpFeed: RepairJob = {

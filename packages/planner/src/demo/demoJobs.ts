@@ -1,4 +1,4 @@
-import type { RepairJob } from '../job/repairJob.ts'
+import type { RepairJob } from '../job/index.ts'
 import { bilgePumpFeed } from './bilgePumpFeed.ts'
 import { gardenRailwayFeeder } from './gardenRailwayFeeder.ts'
 import { marketStallFridge } from './marketStallFridge.ts'

@@ -1,4 +1,4 @@
-import type { RepairJob } from '../job/repairJob.ts'
+import type { RepairJob } from '../job/index.ts'
 
 /** Invented for the demo: the track feeder of a garden railway, soldered on the bench with a good iron; its silicone stands the heat, and its drop was read with four wires. */
 export const gardenRailwayFeeder: RepairJob = {

@@ -1,4 +1,4 @@
-import type { RepairJob } from '../job/repairJob.ts'
+import type { RepairJob } from '../job/index.ts'
 
 /** Invented for the demo: the fridge of a market stall, its lead tied into a bundle in summer heat, its plug pin gone dark. The wire is too thin for its length. */
 export const marketStallFridge: RepairJob = {

@@ -1,4 +1,4 @@
-import type { RepairJob } from '../job/repairJob.ts'
+import type { RepairJob } from '../job/index.ts'
 
 /** Invented for the demo: the gate opener of an orchard on a solar battery. Nothing is seen and only ohms were read, so that the plan cannot tell, and says which reading would. */
 export const orchardGate: RepairJob = {

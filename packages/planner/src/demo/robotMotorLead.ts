@@ -1,4 +1,4 @@
-import type { RepairJob } from '../job/repairJob.ts'
+import type { RepairJob } from '../job/index.ts'
 
 /** Invented for the demo: the motor lead of a school robot, fractured where it bends at every move. No joint lasts there. */
 export const robotMotorLead: RepairJob = {

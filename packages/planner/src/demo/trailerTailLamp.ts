@@ -1,4 +1,4 @@
-import type { RepairJob } from '../job/repairJob.ts'
+import type { RepairJob } from '../job/index.ts'
 
 /** Invented for the demo: a bee-keeper's trailer, one lamp lead broken far from any plug, repaired with the right tool. Comes out sound. */
 export const trailerTailLamp: RepairJob = {

@@ -5,8 +5,8 @@ import type { JobFacts } from './jobFacts.ts'
 export function methodContext(facts: JobFacts): MethodContext {
   const { job } = facts
   const tools: MethodContext['tools'][number][] = []
-  for (const kind of ['iron', 'hot-air'] as const) if (job.tools?.some((tool) => tool.kind === kind)) tools.push(kind)
-  // What was not asked is not held against a method: a crimp tool can be borrowed, and the plan says that it is needed.
+  // What was not asked is not held against a method: a tool can be borrowed, and the plan says that it is needed.
+  for (const kind of ['iron', 'hot-air'] as const) if (job.tools === undefined || job.tools.some((tool) => tool.kind === kind)) tools.push(kind)
   if (job.hasCrimpTool !== false) tools.push('crimp-tool')
   if (job.hasTerminalDie ?? job.hasCrimpTool !== false) tools.push('terminal-die')
   return {
@@ -18,7 +18,7 @@ export function methodContext(facts: JobFacts): MethodContext {
     coldestC: facts.coldestC,
     currentA: facts.currentA,
     areaMm2: facts.areaMm2,
-    metals: [facts.material, job.terminal?.metal ?? facts.material],
+    metals: [facts.material, facts.beyond?.material ?? job.terminal?.metal ?? facts.material],
     insulation: facts.insulationName,
     distanceToTerminationMm: job.damage.fromTerminationMm,
     flammableVapour: facts.flammableVapour,

@@ -1,10 +1,26 @@
 // What the planner's other rooms build on and no user sees.
+
+export type { BeyondFacts } from './beyond.ts'
 export { airAroundJointC, bundleBand, wireCurrent } from './bundle.ts'
 export { methodContext } from './context.ts'
-export { derived, planValue, sectionIds, verdicts } from './finding.ts'
+export {
+  derived,
+  type Finding,
+  type PlanOption,
+  type PlanPart,
+  type PlanSection,
+  type PlanStep,
+  type PlanValue,
+  type PlanVerdict,
+  planValue,
+  type SectionId,
+  sectionIds,
+  verdicts,
+} from './finding.ts'
 export { type JobFacts, jobFacts } from './jobFacts.ts'
 export { printed, printedValue, type Units } from './print.ts'
 export { figure, rule } from './rule.ts'
 export { findingOf, SectionDraft, sectionTitles } from './sectionDraft.ts'
+export { clampedKinds, studKinds, type TerminalFacts, type TerminalKind } from './terminalFacts.ts'
 export { bySeverity, worst } from './verdict.ts'
-export { type FindingWords, filled, type SectionWords } from './words.ts'
+export { type Filling, type FindingWords, filled, type SectionWords } from './words.ts'

@@ -28,6 +28,8 @@ export const assumed = {
     dryContactKPerW: 60,
     why: 'a tip of some 2 mm; contact is the largest unknown, a factor 3 either way',
   },
+  clip: { resistanceKPerW: 8, why: 'a small metal clip on the wire, cold when it is put on' },
+  tipWidthMm: { value: 2, why: 'a common chisel for wire' },
   airSpeedMPerS: { value: 5, why: 'a small hot-air tool held close' },
   nozzleMm: { value: 20, why: 'a nozzle of common width, or a small reflector' },
   overlapDiameters: { value: 4, why: 'inside the 3 to 6 wire diameters of the spaceflight workmanship standard' },
@@ -38,6 +40,7 @@ export const assumed = {
     source: { status: 'from memory', source: 'tin plating grows into the copper above some 150 °C' } satisfies Provenance,
   },
   barrelMm: { value: 25, why: 'a common butt splice, end to end' },
+  stripOfBarrel: { value: 0.35, why: 'half of a butt splice less its stop' },
   ours: ours('choice of this plan'),
 } as const
 

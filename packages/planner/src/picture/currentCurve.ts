@@ -1,8 +1,6 @@
 import { conductorTemperatureBandC, NoSteadyStateError } from '@strandwise/core'
-import { bundleBand, wireCurrent } from '../facts/bundle.ts'
-import { jobFacts } from '../facts/jobFacts.ts'
-import { parseRepairJob } from '../job/parseRepairJob.ts'
-import type { RepairJob } from '../job/repairJob.ts'
+import { bundleBand } from '../facts/inner.ts'
+import type { WorkedOut } from '../report/inner.ts'
 
 /** Conductor temperature against current in the hottest air, by both still-air correlations. */
 export interface CurrentPicture {
@@ -18,16 +16,11 @@ export interface CurrentPicture {
 
 const points = 24
 
-/**
- * The conductor's temperature over a range of currents that holds the working current and the limit, for a chart.
- *
- * @throws JobError where the job is not one that parseRepairJob would return
- * @example
- * currentCurve(bilgePumpFeed) // { workingA: 4.2, limitC: 90, ambientC: 45 }
- */
-export function currentCurve(job: RepairJob): CurrentPicture {
-  const facts = jobFacts(parseRepairJob(job))
-  const limitA = wireCurrent(facts)
+/** The steady conductor of the wire that is there in the end, over a range of currents that holds the working current and the limit. */
+export function decidedCurrents({ deciding, wire, facts: found }: WorkedOut): CurrentPicture {
+  const newRun = deciding.decided.way?.method === 'replace-the-run'
+  const facts = newRun ? wire.facts : found
+  const limitA = (newRun ? wire.judged : wire.found).verdict.continuousA?.low ?? null
   const lastA = 1.25 * Math.max(facts.currentA, limitA ?? 0)
   const currentA: number[] = []
   const lowC: number[] = []

@@ -1,15 +1,8 @@
-import { heatJointBand, type Interval, insulation, solder } from '@strandwise/core'
-import { heatInput, longestHoldS, modelTool } from '../facts/heatInputs.ts'
-import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
-import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
-import { quietly } from '../job/assume.ts'
-import { parseRepairJob } from '../job/parseRepairJob.ts'
-import type { RepairJob } from '../job/repairJob.ts'
-import { heatObstacles } from '../plan/heatObstacles.ts'
-import { chooseMethod } from '../plan/methodSection.ts'
-import { sleeveHeat } from '../plan/sleeveHeat.ts'
+import { heatJoint, heatSolderSleeve, type Interval, insulation, solder } from '@strandwise/core'
+import type { WorkedOut } from '../report/inner.ts'
+import { isSoldered, type JudgedWay, solderFill, type ToolHeat } from '../ways/inner.ts'
 
-/** Joint and insulation edge against heating time for one tool, the tool on throughout; low and high are the slowest and the fastest of the band. */
+/** Joint and insulation edge against heating time for one tool, lifted after its own wetting; low and high are the unfavourable and the favourable end. */
 export interface HeatingCurve {
   readonly tool: string
   readonly timeS: readonly number[]
@@ -31,6 +24,9 @@ export interface HeatingPicture {
 
 const points = 40
 
+/** Denser at the start, where the joint warms fastest. */
+const times = (lastS: number): readonly number[] => Array.from({ length: points + 1 }, (_, index) => lastS * (index / points) ** 2)
+
 interface Run {
   readonly jointC: readonly number[]
   readonly edgeC: readonly (readonly number[])[]
@@ -39,50 +35,45 @@ interface Run {
 /** The hottest edge at each time. */
 const hottest = (run: Run): readonly number[] => run.jointC.map((_, index) => Math.max(...run.edgeC.map((edge) => edge[index] ?? Number.NEGATIVE_INFINITY)))
 
-function curveOf(tool: string, timeS: readonly number[], band: { readonly best: Run; readonly nominal: Run; readonly worst: Run }): HeatingCurve {
-  return { tool, timeS, jointC: band.nominal.jointC, jointLowC: band.worst.jointC, jointHighC: band.best.jointC, edgeC: hottest(band.nominal) }
+function curveOf({ tool, inputs, heat }: ToolHeat): HeatingCurve {
+  const { favourable, nominal, unfavourable } = heat.ends
+  const lastS = Math.max(favourable.toolOffS, nominal.toolOffS, unfavourable.toolOffS)
+  const timeS = times(lastS)
+  const { tube, tipWidthMm: _width, limitStatuses: _statuses, contactFactor: _contact, streamFactor: _stream, ...joint } = inputs
+  const run = (end: typeof nominal): Run => {
+    const contact = end.contactResistanceKPerW
+    const at = joint.tool.kind === 'iron' && contact !== null ? { ...joint.tool, contactResistanceKPerW: contact } : streamed(joint.tool, end.streamFactor)
+    const timed = { ...joint, tool: at, toolOffS: end.toolOffS, observeS: lastS, sampleTimesS: timeS }
+    return tube === undefined ? heatJoint(timed) : heatSolderSleeve({ ...timed, tube })
+  }
+  const middle = run(nominal)
+  return { tool: tool.name, timeS, jointC: middle.jointC, jointLowC: run(unfavourable).jointC, jointHighC: run(favourable).jointC, edgeC: hottest(middle) }
 }
 
-function times(lastS: number): readonly number[] {
-  // Denser at the start, where the joint warms fastest.
-  return Array.from({ length: points + 1 }, (_, index) => lastS * (index / points) ** 2)
+/** A stream whose film is a factor off: forced convection grows with about the square root of speed. */
+function streamed(tool: ToolHeat['inputs']['tool'], factor: number | null): ToolHeat['inputs']['tool'] {
+  if (tool.kind !== 'hot-air' || factor === null || factor === 1) return tool
+  if (tool.filmWPerM2K !== undefined) return { ...tool, filmWPerM2K: tool.filmWPerM2K * factor }
+  return tool.airSpeedMPerS === undefined ? tool : { ...tool, airSpeedMPerS: tool.airSpeedMPerS * factor ** 2 }
 }
 
-function curvesFor(facts: JobFacts, method: Parameters<typeof solderedJoint>[0]): readonly HeatingCurve[] {
-  if (heatObstacles(facts, method).length > 0) return []
-  const sleeve = facts.job.solderSleeve
-  return (facts.job.tools ?? []).flatMap((tool, index) => {
-    const holdS = longestHoldS(tool, facts)
-    const timeS = times(holdS)
-    const model = modelTool(tool, index, facts, solderedJoint(method, facts).overlapMm, quietly)
-    if (method === 'solder-sleeve') {
-      if (tool.kind !== 'hot-air' || sleeve === undefined) return []
-      return [curveOf(tool.name, timeS, sleeveHeat(facts, sleeve, model, holdS, timeS))]
-    }
-    return [curveOf(tool.name, timeS, heatJointBand({ ...heatInput(method, facts, model, holdS), sampleTimesS: timeS }))]
-  })
+/** The soldered way that is shown: the decided one, else the one that was meant. */
+function shownWay({ deciding, ways }: WorkedOut): JudgedWay | null {
+  const soldered = [deciding.decided.way, ways.find(({ meant }) => meant)].find((way) => way != null && isSoldered(way.method))
+  return soldered ?? null
 }
 
-/**
- * What each of the job's tools does to the joint over time, for a chart; null where the method is not soldered, no tool is named, or its heat cannot be computed.
- *
- * @throws JobError where the job is not one that parseRepairJob would return
- * @example
- * heatingCurves(bilgePumpFeed) // { alloy: 'Sn42Bi58', liquidusC: 138 }
- */
-export function heatingCurves(job: RepairJob): HeatingPicture | null {
-  const facts = jobFacts(parseRepairJob(job))
-  const { considered } = chooseMethod(facts)
-  if (!solderedMethods.includes(considered)) return null
-  const curves = curvesFor(facts, considered)
-  if (curves.length === 0) return null
-  const { alloy } = solderedJoint(considered, facts)
-  const limit = insulation(facts.insulationName).shortExposureC
+/** What each tool does to the joint of the way that is shown; null where none is soldered, no tool is named, or its heat cannot be reckoned. */
+export function decidedHeating(worked: WorkedOut): HeatingPicture | null {
+  const way = shownWay(worked)
+  if (way === null || way.heatAll.length === 0) return null
+  const { alloy } = solderFill(way.method, way.facts)
+  const limit = insulation(way.facts.insulationName).shortExposureC
   return {
     alloy,
     liquidusC: solder(alloy).liquidusC.nominal,
-    insulation: facts.insulationName,
+    insulation: way.facts.insulationName,
     insulationC: limit === null ? null : { low: limit.low, high: limit.high },
-    curves,
+    curves: way.heatAll.map(curveOf),
   }
 }

@@ -1,3 +1,4 @@
-export { type CurrentPicture, currentCurve } from './currentCurve.ts'
-export { type HeatingCurve, type HeatingPicture, heatingCurves } from './heatingCurves.ts'
-export { type JointPicture, jointPicture, type LayerPicture } from './jointPicture.ts'
+export type { CurrentPicture } from './currentCurve.ts'
+export type { HeatingCurve, HeatingPicture } from './heatingCurves.ts'
+export type { DecidedJoint, JointPicture, LayerPicture } from './jointPicture.ts'
+export { type PlanPictures, planWithPictures } from './planWithPictures.ts'

@@ -1,13 +1,7 @@
 import { packBundle, recoveredWallMm, type Sleeve } from '@strandwise/core'
-import { stubMm } from '../facts/heatInputs.ts'
-import { type JobFacts, jobFacts } from '../facts/jobFacts.ts'
-import { solderedJoint, solderedMethods } from '../facts/soldered.ts'
-import { suppliedWallMm } from '../facts/suppliedWall.ts'
-import { parseRepairJob } from '../job/parseRepairJob.ts'
-import type { RepairJob } from '../job/repairJob.ts'
-import { coveringSection } from '../plan/coveringSection.ts'
-import { jointLengthMm } from '../plan/jointSection.ts'
-import { chooseMethod } from '../plan/methodSection.ts'
+import type { JobFacts } from '../facts/inner.ts'
+import type { WorkedOut } from '../report/inner.ts'
+import { isSoldered, type JudgedWay, jointShape, sleeveName } from '../ways/inner.ts'
 
 /** One layer of sleeve, supplied and shrunk. */
 export interface LayerPicture {
@@ -19,7 +13,7 @@ export interface LayerPicture {
   readonly cutMm: number
 }
 
-/** The joint as numbers, for a drawing to scale; lengths along the wire from the joint's middle. */
+/** A joint as numbers, for a drawing to scale; lengths along the wire from the joint's middle. */
 export interface JointPicture {
   readonly kind: 'lap' | 'barrel'
   readonly conductorMm: number
@@ -35,56 +29,76 @@ export interface JointPicture {
   readonly housingHoleMm: number | null
 }
 
+/** The decided joint, with what is cut back, stripped and put in. */
+export interface DecidedJoint extends JointPicture {
+  /** Wires side by side, wires wound, a barrel over both ends, or an end with its terminal. */
+  readonly form: 'lap' | 'wound' | 'barrel' | 'terminal'
+  readonly stripMm: number
+  /** Cut back from each end that is cut, and wire put in. */
+  readonly cutBackMm: number
+  readonly cutEnds: 1 | 2
+  readonly insertMm: number
+  readonly splices: number
+}
+
 /** Strands drawn where the job does not count them: a common bunch. */
 const usualStrands = 19
 /** More strands than this are drawn as this many: a section at the scale of a page shows no more. */
 const mostDrawnStrands = 37
 
 function layerOf(sleeve: Sleeve, ontoMm: number, cutMm: number): LayerPicture {
-  const gripping = ontoMm > sleeve.recoveredInsideMm
-  const insideMm = gripping ? ontoMm : sleeve.recoveredInsideMm
-  const wallMm = gripping
-    ? recoveredWallMm({ recoveredWallMm: sleeve.recoveredWallMm, recoveredInsideMm: sleeve.recoveredInsideMm, ontoMm })
-    : sleeve.recoveredWallMm
+  const { recoveredWallMm: wall, recoveredInsideMm, suppliedInsideMm } = sleeve
+  const wallOn = (onto: number) => recoveredWallMm({ recoveredWallMm: wall, recoveredInsideMm, ontoMm: onto })
+  const insideMm = Math.max(ontoMm, recoveredInsideMm)
   return {
-    name: sleeve.name ?? sleeve.material,
-    suppliedInsideMm: sleeve.suppliedInsideMm,
-    suppliedOutsideMm: sleeve.suppliedInsideMm + 2 * suppliedWallMm(sleeve),
+    name: sleeveName(sleeve),
+    suppliedInsideMm,
+    suppliedOutsideMm: suppliedInsideMm + 2 * wallOn(suppliedInsideMm),
     insideMm,
-    outsideMm: insideMm + 2 * wallMm,
+    outsideMm: insideMm + 2 * wallOn(insideMm),
     cutMm,
   }
 }
 
 function strandsOf(facts: JobFacts): Pick<JointPicture, 'strandMm' | 'strands'> {
-  const count = Math.min(mostDrawnStrands, facts.job.wire.strandCount ?? usualStrands)
+  const count = Math.min(mostDrawnStrands, facts.strandCount ?? usualStrands)
   const packed = packBundle(Array.from({ length: count }, () => 1))
   const scale = facts.conductorDiameterMm / packed.diameterMm
   return { strandMm: scale, strands: packed.centresMm.map((centre) => ({ xMm: centre.xMm * scale, yMm: centre.yMm * scale })) }
 }
 
-/**
- * The joint that the job means to make, as numbers for its side view and its cross-section in the housing's hole.
- *
- * @throws JobError where the job is not one that parseRepairJob would return
- * @example
- * jointPicture(bilgePumpFeed) // { kind: 'lap', housingHoleMm: 5.2 }
- */
-export function jointPicture(job: RepairJob): JointPicture {
-  const facts = jobFacts(parseRepairJob(job))
-  const { considered } = chooseMethod(facts)
-  const lap = solderedMethods.includes(considered)
-  const covering = coveringSection(facts, considered)
-  const core = lap ? Math.max(facts.outsideMm, solderedJoint(considered, facts).widthMm) : facts.outsideMm
+const forms: Readonly<Record<JudgedWay['method'], DecidedJoint['form']>> = {
+  'soldered-lap': 'lap',
+  'solder-sleeve': 'lap',
+  'soldered-lineman-splice': 'wound',
+  'crimped-butt-splice': 'barrel',
+  'crimped-and-sealed-butt-splice': 'barrel',
+  'new-crimped-terminal': 'terminal',
+  'replace-the-run': 'terminal',
+}
+
+/** The joint of the decided way; null where nothing is joined. */
+export function decidedJoint({ deciding }: WorkedOut): DecidedJoint | null {
+  const { way } = deciding.decided
+  if (way === null) return null
+  const { facts, cut, covering, method } = way
+  const shape = jointShape(method, facts, way.heat?.index ?? 0)
+  const soldered = isSoldered(method)
   return {
-    kind: lap ? 'lap' : 'barrel',
+    kind: soldered ? 'lap' : 'barrel',
+    form: forms[method],
     conductorMm: facts.conductorDiameterMm,
     outsideMm: facts.outsideMm,
-    jointMm: lap ? solderedJoint(considered, facts).overlapMm : jointLengthMm(considered, facts),
-    stubMm: lap ? stubMm(facts) : 0.5,
-    barrelMm: facts.outsideMm,
-    layers: covering.sleeve === null ? [] : [layerOf(covering.sleeve, core, covering.cutMm)],
+    jointMm: soldered ? shape.overlapMm : shape.lengthMm,
+    stubMm: soldered ? shape.stubMm : 0.5,
+    barrelMm: soldered ? facts.outsideMm : shape.widthMm,
+    stripMm: shape.stripMm,
+    cutBackMm: cut.eachMm,
+    cutEnds: cut.ends,
+    insertMm: cut.insertMm,
+    splices: cut.splices,
+    layers: covering.sleeve === null ? [] : [layerOf(covering.sleeve, Math.max(facts.outsideMm, shape.widthMm), covering.cutMm)],
     ...strandsOf(facts),
-    housingHoleMm: job.terminal?.housingHoleMm ?? null,
+    housingHoleMm: facts.job.terminal?.housingHoleMm ?? null,
   }
 }

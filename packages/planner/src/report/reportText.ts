@@ -1,71 +1,63 @@
-import type { PlanSection, RepairPlan } from '../plan/repairPlan.ts'
-import { statusMark, valueText, verdictWord } from './words.ts'
+import { type Block, plainText } from './blocks.ts'
+import type { RepairPlan } from './repairPlan.ts'
+import { type ReportOptions, reportBlocks } from './reportBlocks.ts'
 
 const width = 96
 
-/** The wire in the margin, as on the site: whole where sound, thin at caution, dashed where nothing can be told, broken where unsound, ended where refused. */
-const wireMark = { sound: '║', caution: '│', 'cannot tell': '┊', unsound: '╳', refused: '■' } as const
-
-function wrap(text: string, first: string, next: string): readonly string[] {
+/** Breaks a line at spaces; the rest hangs under the first letter. */
+function wrapped(text: string, lead: string): readonly string[] {
+  const hang = ' '.repeat(lead.length)
   const lines: string[] = []
-  let line = first
-  let empty = true
-  for (const word of text.split(/\s+/)) {
-    if (!empty && line.length + 1 + word.length > width) {
-      lines.push(line)
-      line = next + word
-    } else line += empty ? word : ` ${word}`
-    empty = false
+  let line = lead
+  for (const word of plainText(text).split(' ')) {
+    if (line.length + word.length + 1 > width && line.trim() !== '' && line !== lead) {
+      lines.push(line.trimEnd())
+      line = hang
+    }
+    line += line === lead || line === hang ? word : ` ${word}`
   }
-  lines.push(line)
-  return lines
+  return [...lines, line.trimEnd()]
 }
 
-function sectionLines(section: PlanSection, index: number): readonly string[] {
-  const mark = wireMark[section.verdict]
-  const lines = [`${mark}  ${index + 1}. ${section.title}: ${verdictWord[section.verdict].toUpperCase()}`]
-  for (const reason of section.reasons) lines.push(...wrap(reason, `${mark}     - `, `${mark}       `))
-  for (const value of section.values) lines.push(`${mark}       ${value.name}: ${valueText(value)}`)
-  lines.push(mark)
-  return lines
+function tableLines(head: readonly string[], rows: readonly (readonly string[])[]): readonly string[] {
+  const all = [head, ...rows].map((row) => row.map(plainText))
+  const widths = head.map((_, column) => (column === head.length - 1 ? 0 : Math.max(...all.map((row) => row[column]?.length ?? 0))))
+  return all.flatMap((row) => {
+    const lead = row
+      .slice(0, -1)
+      .map((cell, column) => `${cell.padEnd(widths[column] ?? 0)}  `)
+      .join('')
+    return wrapped(row.at(-1) ?? '', `  ${lead}`)
+  })
+}
+
+function lines(block: Block): readonly string[] {
+  switch (block.kind) {
+    case 'heading':
+      return block.level === 1
+        ? [plainText(block.text), '='.repeat(Math.min(width, plainText(block.text).length))]
+        : ['', ...wrapped(block.text, ''), ...(block.level === 2 ? ['-'.repeat(8)] : [])]
+    case 'text':
+      return wrapped(block.text, '')
+    case 'list':
+      return block.items.flatMap((item) => wrapped(item, '- '))
+    case 'steps':
+      return block.items.flatMap(({ text, check }, index) => [
+        ...wrapped(text, `${String(index + 1).padStart(2)}. `),
+        ...wrapped(`Right when: ${check}`, '    '),
+      ])
+    case 'table':
+      return tableLines(block.head, block.rows)
+  }
 }
 
 /**
- * The plan for a terminal: the wire runs down the margin, and its shape carries each verdict.
+ * The plan as plain text: card, cautions and steps; everything where asked for. Control characters in names and titles become spaces.
  *
  * @throws nothing
  * @example
- * reportText(planRepair(trailerTailLamp)) // "REPAIR PLAN: SOUND…"
+ * reportText(planRepair(trailerTailLamp)) // "Tail lamp of a bee-keeper’s trailer…"
  */
-export function reportText(plan: RepairPlan): string {
-  const lines = [`REPAIR PLAN: ${verdictWord[plan.verdict].toUpperCase()}`, '', 'Cautions, first']
-  for (const caution of plan.cautions) lines.push(...wrap(caution, '  ! ', '    '))
-  lines.push('', ...plan.sections.flatMap(sectionLines), '')
-  if (plan.sequence.length > 0) {
-    lines.push('Steps')
-    for (const [index, step] of plan.sequence.entries()) {
-      lines.push(...wrap(step.text, `  ${String(index + 1).padStart(2)}. `, '      '))
-      lines.push(...wrap(`Right when: ${step.check}`, '      ', '      '))
-      for (const value of step.values) lines.push(`      ${value.name}: ${valueText(value)}`)
-    }
-    lines.push('')
-  }
-  if (plan.parts.length > 0) lines.push('Parts', ...plan.parts.map((part) => `  ${part.name}: ${part.quantity} ${part.unit}`.trimEnd()), '')
-  if (plan.assumptions.length > 0) {
-    lines.push('Assumed, because the job does not say (* known better, it could change the verdict)')
-    for (const item of plan.assumptions)
-      lines.push(...wrap(`${item.field} = ${String(item.value)}: ${item.why}`, item.changesVerdict === true ? '  * ' : '    ', '      '))
-    lines.push('')
-  }
-  const recalled = plan.tables.filter((source) => source.status === 'from memory')
-  if (recalled.length > 0) {
-    lines.push('From memory, not confirmed')
-    for (const source of recalled) lines.push(...wrap(`${source.source}${source.clause === undefined ? '' : `, ${source.clause}`}`, '  ', '    '))
-    lines.push('')
-  }
-  const counted = (['published', 'common practice', 'derived'] as const).map(
-    (status) => `${plan.tables.filter((source) => source.status === status).length} ${statusMark[status]}`,
-  )
-  lines.push(`Sources: ${counted.join('; ')}. The Markdown report names each.`)
-  return `${lines.join('\n')}\n`
+export function reportText(plan: RepairPlan, options: ReportOptions = {}): string {
+  return `${reportBlocks(plan, options).flatMap(lines).join('\n')}\n`
 }

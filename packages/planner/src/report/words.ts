@@ -1,14 +1,6 @@
 import { type ProvenanceStatus, requireFinite } from '@strandwise/core'
-import { inUnit, span } from '../plan/print.ts'
-import type { PlanValue, PlanVerdict } from '../plan/repairPlan.ts'
-
-export const verdictWord: Readonly<Record<PlanVerdict, string>> = {
-  sound: 'sound',
-  caution: 'caution',
-  'cannot tell': 'cannot tell',
-  unsound: 'unsound',
-  refused: 'refused',
-}
+import type { PlanValue } from '../facts/index.ts'
+import { printedValue } from '../facts/inner.ts'
 
 /** How the status of a source is said to a person. */
 export const statusMark: Readonly<Record<ProvenanceStatus, string>> = {
@@ -19,13 +11,18 @@ export const statusMark: Readonly<Record<ProvenanceStatus, string>> = {
 }
 
 /**
- * A value as a plan prints it: three digits with its unit, or its band.
+ * A value as a plan prints it: three digits with its unit, or its band; in metric, inch or both.
  *
  * @throws DomainError for a value that is no finite number
  * @example
  * valueText({ name: 'limit, new', value: 0.000157, unit: 'Ω', provenance: { status: 'derived', source: 'example' } }) // "157 µΩ"
  */
-export function valueText(value: PlanValue): string {
-  const print = (number: number) => inUnit(requireFinite('value', number), value.unit)
-  return value.low === undefined || value.high === undefined ? print(value.value) : span(value.low, value.high, print)
+export function valueText(value: PlanValue, units: 'metric' | 'inch' | 'both' = 'metric'): string {
+  for (const [parameter, number] of [
+    ['value', value.value],
+    ['low', value.low],
+    ['high', value.high],
+  ] as const)
+    if (number !== undefined) requireFinite(parameter, number)
+  return printedValue(value, units)
 }

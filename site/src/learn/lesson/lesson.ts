@@ -1,4 +1,4 @@
-import type { PlanVerdict } from '@strandwise/planner/plan'
+import type { PlanVerdict } from '@strandwise/planner/facts'
 import type { Sheets } from './sheets.ts'
 import type { WhatIf } from './whatIf.ts'
 

@@ -1,4 +1,4 @@
-import type { PlanVerdict } from '@strandwise/planner/plan'
+import type { PlanVerdict } from '@strandwise/planner/facts'
 import { type CheckedFigure, checked } from './check.ts'
 import type { Lesson, LessonPicture, LessonStep, NamedValue, Option } from './lesson.ts'
 import { span } from './say.ts'

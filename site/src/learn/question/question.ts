@@ -1,4 +1,4 @@
-import type { PlanVerdict } from '@strandwise/planner/plan'
+import type { PlanVerdict } from '@strandwise/planner/facts'
 import type { QuantityKind } from '@strandwise/working/quantity'
 
 /** A quantity that the question asks for; a bare number takes the unit beside the field. */

@@ -1,0 +1,120 @@
+import { sound } from '../circuit/inner.ts'
+import type { Diagnosis, Stretch } from '../diagnosis/index.ts'
+import { type Finding, figure, findingOf, type JobFacts, type PlanSection, planValue } from '../facts/inner.ts'
+import type { JudgedWay, WireChoice } from '../ways/inner.ts'
+import { jointShape } from '../ways/inner.ts'
+import type { DecisionKind } from './decisionShapes.ts'
+import { decisionWords } from './decisionWords.ts'
+
+/** What is to be done, before it is worded. */
+export interface Decided {
+  readonly kind: DecisionKind
+  readonly code: keyof typeof decisionWords
+  /** null where nothing is joined. */
+  readonly way: JudgedWay | null
+  readonly why: Finding
+}
+
+const damageWords: Readonly<Record<string, string>> = {
+  broken: 'broken',
+  'partly-broken': 'partly broken',
+  chafed: 'chafed',
+  corroded: 'corroded',
+  overheated: 'overheated',
+}
+
+/** What the grounds are read from. */
+export interface Grounds {
+  readonly facts: JobFacts
+  readonly diagnosis: Diagnosis
+  readonly readings: PlanSection
+  readonly wire: WireChoice
+  /** Best first. */
+  readonly ways: readonly JudgedWay[]
+}
+
+/** Decides: damage in sight is mended whatever the readings say; what is not seen is decided by the readings. */
+export function decideKind(grounds: Grounds): Decided {
+  const { facts, wire, ways } = grounds
+  if (facts.job.circuit.kind === 'data-pair') return { kind: 'mend', code: 'data-pair', way: null, why: found(facts, 'data-pair', 'caution') }
+  const { kind } = facts.job.damage
+  if (kind !== 'unknown') {
+    const why = findingOf(decisionWords, facts.units, 'damage-seen', 'sound', { names: { damage: damageWords[kind] ?? kind } })
+    return mend(ways, why)
+  }
+  const unseen = decideUnseen(grounds)
+  // A wire that will not do is replaced whatever else was found, once the fault is known or none is there.
+  if (unseen.kind !== 'measure first' && wire.found.against !== null && unseen.code !== 'supply' && unseen.code !== 'load') {
+    const run = ways.find(({ method }) => method === 'replace-the-run')
+    if (run !== undefined) return { kind: 'replace the run', code: 'new-run', way: run, why: wire.found.against }
+  }
+  return unseen
+}
+
+const found = (facts: JobFacts, code: keyof typeof decisionWords, verdict: Finding['verdict']): Finding => findingOf(decisionWords, facts.units, code, verdict)
+
+function mend(ways: readonly JudgedWay[], why: Finding, only?: JudgedWay['method']): Decided {
+  const way = (only === undefined ? undefined : ways.find(({ method }) => method === only)) ?? (ways[0] as JudgedWay)
+  const { cut, method } = way
+  if (method === 'replace-the-run') return { kind: 'replace the run', code: 'new-run', way, why }
+  if (method === 'new-crimped-terminal') return { kind: 'mend', code: cut.insertMm > 0 ? 'terminal-insert' : 'terminal', way, why }
+  return { kind: 'mend', code: cut.insertMm === 0 ? 'splice' : way.facts.flexes ? 'splice-outside' : 'splice-insert', way, why }
+}
+
+/** By the readings alone. */
+function decideUnseen({ facts, diagnosis, readings, wire, ways }: Grounds): Decided {
+  const summary = (code: string) => readings.findings.find((finding) => finding.code === code)
+  const [first] = readings.findings
+  const short = summary('short-proven')
+  if (short !== undefined) return { kind: 'measure first', code: 'measure-short', way: null, why: short }
+  const weak = summary('supply-proven-weak')
+  if (weak !== undefined) return { kind: 'mend', code: 'supply', way: null, why: weak }
+  const load = summary('load-proven')
+  if (load !== undefined) return { kind: 'mend', code: 'load', way: null, why: load }
+  const leak = summary('leak-proven')
+  if (leak !== undefined) return { kind: 'mend', code: 'leak', way: null, why: leak }
+  if (diagnosis.fault === 'proven' && diagnosis.at !== null) {
+    const why = summary('fault-proven') ?? (first as Finding)
+    return decideAt(diagnosis.at, diagnosis, ways, why)
+  }
+  const worn = wornJoint(facts, diagnosis)
+  if (worn !== null) return mend(ways, worn)
+  if (diagnosis.fault === 'none here') {
+    const { fuseChange } = wire.found
+    if (fuseChange !== null && wire.found.fuseA !== null) return { kind: 'mend', code: 'fit-fuse', way: null, why: fuseChange }
+    return { kind: 'leave it', code: 'leave', way: null, why: summary('none-here') ?? (first as Finding) }
+  }
+  return { kind: 'measure first', code: 'measure', way: null, why: first as Finding }
+}
+
+const atPlaces = (at: Pick<Stretch, 'from' | 'to'>, from: string, to: string): boolean => at.from === from && at.to === to
+/** Pieces of plain wire with no place on them to put a probe. */
+const wirePieces = [
+  ['source+', 'fuse-in'],
+  ['fuse-out', 'joint-in'],
+  ['joint-out', 'terminal-wire'],
+] as const
+
+function decideAt(at: Pick<Stretch, 'from' | 'to'>, diagnosis: Diagnosis, ways: readonly JudgedWay[], why: Finding): Decided {
+  if (atPlaces(at, 'joint-in', 'joint-out')) return mend(ways, why)
+  if (atPlaces(at, 'fuse-in', 'fuse-out')) return { kind: 'mend', code: 'fuse-contact', way: null, why }
+  if (atPlaces(at, 'terminal-wire', 'terminal-mate') || atPlaces(at, 'terminal-mate', 'load+')) return mend(ways, why, 'new-crimped-terminal')
+  if (atPlaces(at, 'source+', 'source-')) return { kind: 'mend', code: 'supply', way: null, why }
+  if (atPlaces(at, 'load+', 'load-')) return { kind: 'mend', code: 'load', way: null, why }
+  if (at.from === 'load-' || at.from === 'return-joint') return { kind: 'mend', code: 'return-contact', way: null, why }
+  if (wirePieces.some(([from, to]) => atPlaces(at, from, to))) return mend(ways, why, 'replace-the-run')
+  if (diagnosis.next !== null) return { kind: 'measure first', code: 'measure', way: null, why }
+  // Nothing narrower can be read: the joint lies in it, and it is what can be mended.
+  return mend(ways, why)
+}
+
+/** A joint beyond one and a half times its own length of wire, though below what proves a fault. */
+function wornJoint(facts: JobFacts, { stretches }: Diagnosis): Finding | null {
+  const joint = stretches.find(({ from, to }) => from === 'joint-in' && to === 'joint-out')
+  if (joint?.measuredV == null) return null
+  const lengthMm = jointShape('crimped-butt-splice', facts).lengthMm
+  const agedV = (joint.healthyV.high / sound.jointMm.high) * figure('pr-mv-splice', 'agedMaxRatio') * lengthMm
+  if (joint.measuredV.low <= agedV) return null
+  const values = { measured: planValue('over the joint', joint.measuredV.low, 'V'), aged: planValue('aged joint, at most', agedV, 'V') }
+  return findingOf(decisionWords, facts.units, 'worn', 'caution', { values, rule: 'pr-mv-splice' })
+}

@@ -1,0 +1,1 @@
+export type { Decision, DecisionKind } from './decisionShapes.ts'

@@ -1,0 +1,33 @@
+import type { SectionWords } from '../facts/inner.ts'
+
+/** How the repair is shown to be good. */
+export const proofWords = {
+  ratio: {
+    says: 'the joint reads no more than its wire',
+    text: 'Before covering: millivolts over the joint at most those over {length} of plain wire beside it, same current, same moment.',
+  },
+  covered: {
+    says: 'at most {fresh} over the joint',
+    text: 'Covered: with {current} flowing for {settle}, at most {fresh} over the joint, after taking off {metre} for each metre of plain wire.',
+  },
+  'few-counts': {
+    says: '{fresh} is a few counts of the meter',
+    text: '{fresh} is only a few counts of a millivolt range: put a larger known current through it, or read four-wire, {limit}.',
+  },
+  outer: { says: 'from {outer} on make it again', text: 'Between {fresh} and {outer} clean the probe points and read again; from {outer} on make it again.' },
+  run: { says: 'the run drops at most {allowed}', text: 'Over the whole run, out and back, at most {allowed} with {current} flowing for {settle}.' },
+  signal: {
+    says: 'its receiver sees every state',
+    text: 'A signal lead is proven by what its receiver sees, in all its states, steady while the lead is moved.',
+  },
+  works: {
+    says: 'the circuit works in all its states',
+    text: 'It is done when the circuit works in all its states and the drop over what was mended is in order.',
+  },
+  tug: { says: 'a light tug moves nothing', text: 'A light tug moves nothing; it proves only that the joint is not loose.' },
+  sample: { says: 'the sample holds {pull}', text: 'A sample made the same way holds {pull}. Never pull the repair itself so.' },
+  'no-table': { says: 'a sample breaks outside the barrel', text: 'No pull table has this size: the sample’s wire must break outside the barrel.' },
+  warmth: { says: 'no warmer than its wire by {most}', text: 'At full load the joint is at most {most} warmer than the wire {away} away.' },
+  looks: { says: 'it looks as it should', text: '{statement}' },
+  'look-again': { says: 'look again', text: 'Look and feel again after the first hour, the first rain or trip, and at the next service.' },
+} as const satisfies SectionWords

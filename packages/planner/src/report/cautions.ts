@@ -1,0 +1,25 @@
+import type { Decided } from '../decision/inner.ts'
+import { type Finding, type JobFacts, rule } from '../facts/inner.ts'
+import type { RulesTold } from './rulesTold.ts'
+
+/** Said before every repair that touches a wire. */
+const always = ['ca-power-off', 'ca-prove-dead', 'ca-all-sources', 'ca-jewellery', 'ca-eyes-cutting', 'ca-identify-wire'] as const
+export const generalCautions: readonly string[] = always.map((id) => rule(id).statement)
+export const localCodes = 'Local codes and licensed practice come before this plan.'
+
+/** A refusal says who to ask, and nothing that tells how to probe. */
+export function stopCautions(stops: readonly Finding[]): readonly string[] {
+  return [...new Set([...stops.map(({ text }) => text), localCodes])]
+}
+
+/** The cautions that this job needs, each once; vapour first. */
+export function cautionsFor(facts: JobFacts, decided: Decided, topics: readonly RulesTold[]): readonly string[] {
+  if (decided.kind === 'leave it') return [localCodes]
+  if (decided.code === 'data-pair') return [rule('me-databus').statement, localCodes]
+  const held = topics.find(({ topic }) => topic === 'cautions')?.holding ?? []
+  const acting = held.filter(({ effect }) => effect === 'forbids' || effect === 'requires' || effect === 'limits')
+  const lines = acting.map(({ text }) => text)
+  if (facts.flammableVapour) lines.unshift(rule('ca-no-hot-work-fuel').statement)
+  lines.push(localCodes)
+  return [...new Set(lines)]
+}

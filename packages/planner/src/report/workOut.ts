@@ -1,0 +1,36 @@
+import { type Deciding, decide, stopList } from '../decision/inner.ts'
+import type { Diagnosis } from '../diagnosis/index.ts'
+import { diagnosisOf } from '../diagnosis/inner.ts'
+import { type Finding, type JobFacts, jobFacts, type PlanSection } from '../facts/inner.ts'
+import type { PlanAssumption, RepairJob } from '../job/index.ts'
+import type { Assume } from '../job/inner.ts'
+import { chooseWire, type JudgedWay, judgeWays, type WireChoice } from '../ways/inner.ts'
+
+/** A job worked out once: what the plan and its pictures are both made from. */
+export interface WorkedOut {
+  readonly facts: JobFacts
+  readonly assumptions: readonly PlanAssumption[]
+  readonly diagnosis: Diagnosis
+  readonly readings: PlanSection
+  readonly wire: WireChoice
+  readonly ways: readonly JudgedWay[]
+  readonly deciding: Deciding
+}
+
+/** Facts, diagnosis, ways and decision of a job that was parsed; or what stops it. */
+export function workOut(job: RepairJob): WorkedOut | { readonly stops: readonly Finding[] } {
+  const stops = stopList(job)
+  if (stops.length > 0) return { stops }
+  const facts = jobFacts(job)
+  const assumptions: PlanAssumption[] = [...facts.assumptions]
+  const assume: Assume = (field, given, value, why) => {
+    if (given !== undefined) return given
+    if (!assumptions.some((item) => item.field === field)) assumptions.push({ field, value, why })
+    return value
+  }
+  const { diagnosis, section } = diagnosisOf(facts)
+  const wire = chooseWire(facts)
+  const ways = judgeWays(facts, wire, assume)
+  const grounds = { facts, diagnosis, readings: section, wire, ways }
+  return { facts, assumptions, diagnosis, readings: section, wire, ways, deciding: decide(grounds) }
+}

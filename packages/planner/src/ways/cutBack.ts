@@ -1,0 +1,63 @@
+import { type MethodName, slackAfterCutBack } from '@strandwise/core'
+import { figure, type JobFacts } from '../facts/inner.ts'
+import { assumed } from '../job/inner.ts'
+import { jointShape } from './jointShape.ts'
+import { isSplice } from './methodTitles.ts'
+
+/** Nearer to the plug than this a splice has no room for barrel, sleeve, tie and a straight piece of wire; and the rule that says so. */
+export function spliceRoom({ job }: JobFacts): { readonly needsMm: number; readonly rule: string } {
+  const [rule, key] = job.circuit.rules?.includes('aircraft')
+    ? (['cb-splice-12in', 'minDistanceMm'] as const)
+    : (['cb-too-near-for-splice', 'spliceNeedsMm'] as const)
+  return { needsMm: figure(rule, key), rule }
+}
+
+/** Whether the break lies too near to its terminal for a splice. */
+export const nearTerminal = (facts: JobFacts): boolean => facts.job.damage.fromTerminationMm < spliceRoom(facts).needsMm
+
+/** What goes, what stays, what comes in. */
+export interface CutBack {
+  /** From each end that is cut. */
+  readonly eachMm: number
+  /** One end at a terminal, both ends of a break in the run. */
+  readonly ends: 1 | 2
+  /** In all, the stub at the plug included. */
+  readonly totalMm: number
+  readonly leftMm: number
+  /** Wire put in; 0 where the slack is enough. Where more goes in than is missing, as much more is cut back. */
+  readonly insertMm: number
+  /** Splices from wire to wire. */
+  readonly splices: 0 | 1 | 2
+  readonly inputs: Parameters<typeof slackAfterCutBack>[0]
+}
+
+/** Past the last dark copper, and one short cut more. */
+function eachMm({ job: { damage } }: JobFacts): number {
+  return (damage.discolouredMm ?? 0) + figure('cb-bright-metal', 'extraCutMm')
+}
+
+/** A lead that moves is spliced at both ends of an inserted length, outside the zone that moves. */
+export const splicedOutside = (method: MethodName, facts: JobFacts): boolean => facts.flexes && isSplice(method)
+
+/** What cutting back leaves for the method: a new terminal loses the stub at the plug, a break in the run is cut on both sides. */
+export function cutBackFor(method: MethodName, facts: JobFacts): CutBack {
+  const each = eachMm(facts)
+  const terminal = method === 'new-crimped-terminal'
+  const totalMm = terminal ? each + facts.job.damage.fromTerminationMm : 2 * each
+  const shape = jointShape(method, facts)
+  const inputs = {
+    slackMm: facts.slackMm,
+    cutBackMm: totalMm,
+    jointConsumesMm: terminal || method === 'replace-the-run' ? 0 : shape.consumesMm,
+    // A new terminal on an inserted length needs one splice; an inserted length between two ends needs two.
+    jointsIfInserted: terminal ? 1 : 2,
+    serviceSlackMm: assumed.serviceSlackMm.value,
+  }
+  const slack = slackAfterCutBack(inputs)
+  const least = figure('cb-jumper-15cm', 'minRemovedMm')
+  const ends = terminal ? 1 : 2
+  if (method === 'replace-the-run') return { eachMm: each, ends, totalMm, leftMm: slack.leftMm, insertMm: 0, splices: 0, inputs }
+  const outside = splicedOutside(method, facts)
+  const insertMm = slack.insertMm > 0 || outside ? Math.max(least, slack.insertMm) : 0
+  return { eachMm: each, ends, totalMm, leftMm: slack.leftMm, insertMm, splices: insertMm === 0 ? (terminal ? 0 : 1) : terminal ? 1 : 2, inputs }
+}

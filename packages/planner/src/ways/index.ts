@@ -1,0 +1,1 @@
+export type { Way } from './way.ts'

@@ -1,0 +1,161 @@
+import {
+  acceptanceResistanceOhm,
+  interfaceConductanceSPerM,
+  type JointSite,
+  jointTemperatureC,
+  lapJointResistanceOhm,
+  type MethodName,
+  NoSteadyStateError,
+  resistanceOhmPerM,
+  solder,
+} from '@strandwise/core'
+import { airAroundJointC, figure, type JobFacts, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
+import { assumed } from '../job/inner.ts'
+import { conductorsMm, isSoldered, jointShape, solderFill } from './jointShape.ts'
+import { jointWords } from './jointWords.ts'
+import { warmingA } from './wireJob.ts'
+
+type Draft = SectionDraft<typeof jointWords>
+
+/** What the joint may measure. */
+export interface JointLimits {
+  readonly lengthMm: number
+  /** A new joint: at most its own length of wire. */
+  readonly newOhm: number
+  /** Once aged. */
+  readonly agedOhm: number
+  /** By drop, temperature or as much wire as a joint may be worth, whichever comes first; null where that leaves nothing beyond an aged joint. */
+  readonly outerOhm: number | null
+}
+
+/** The joint in service: both wires, the current that warms it (of a cycle, what warms as much as its peak), the air around it. */
+export function jointSite(facts: JobFacts): JointSite {
+  const side = {
+    areaMm2: facts.areaMm2,
+    material: facts.material,
+    conductorDiameterMm: facts.conductorDiameterMm,
+    insulationThicknessMm: facts.insulationThicknessMm,
+    insulationConductivityWPerMK: facts.insulationConductivityWPerMK,
+  }
+  const { beyond } = facts
+  const other =
+    beyond === null
+      ? side
+      : {
+          areaMm2: beyond.areaMm2,
+          material: beyond.material,
+          conductorDiameterMm: beyond.conductorDiameterMm,
+          insulationThicknessMm: beyond.insulationThicknessMm,
+          insulationConductivityWPerMK: beyond.insulationConductivityWPerMK,
+        }
+  return { currentA: warmingA(facts), ambientC: airAroundJointC(facts), conductors: [side, other] }
+}
+
+/** A tenth of the drop budget: the outer limit of one joint. */
+export const jointShareOfDropV = (facts: JobFacts): number => facts.allowedDropV * figure('wp-joint-share', 'maxShareOfBudget')
+
+/** Limits of a joint made that way, at the working current in the hottest air. */
+export function jointLimits(method: MethodName, facts: JobFacts, site: JointSite = jointSite(facts)): JointLimits {
+  const { lengthMm } = jointShape(method, facts)
+  const base = { ...site, jointLengthMm: lengthMm }
+  const newOhm = acceptanceResistanceOhm({ ...base, plainWireMultiple: 1 }).resistanceOhm
+  const agedOhm = figure('pr-mv-splice', 'agedMaxRatio') * newOhm
+  const byHeat = acceptanceResistanceOhm({ ...base, limitC: facts.limitC }).resistanceOhm
+  const outerOhm = Math.min(byHeat, jointShareOfDropV(facts) / facts.currentA, facts.ohmPerM * (figure('wp-joint-share', 'equivalentWireMaxMm') / 1000))
+  return { lengthMm, newOhm, agedOhm, outerOhm: outerOhm < agedOhm ? null : outerOhm }
+}
+
+/** How good the joint is: predicted resistance, temperature at full load in the hottest air, and what it may measure. */
+export function jointSection(facts: JobFacts, method: MethodName): { readonly section: PlanSection; readonly limits: JointLimits | null } {
+  const draft: Draft = new SectionDraft('joint', jointWords, facts.units)
+  if (method === 'replace-the-run') {
+    draft.say('none', 'sound', { rule: 'cb-end-to-end' })
+    return { section: draft.done(), limits: null }
+  }
+  const site = jointSite(facts)
+  const limits = jointLimits(method, facts, site)
+  draft.working('acceptanceResistanceOhm', { ...site, jointLengthMm: limits.lengthMm, plainWireMultiple: 1 })
+  const fresh = draft.value('limit, new', limits.newOhm, 'Ω', rule('pr-mv-splice').source)
+  const aged = draft.value('limit, aged', limits.agedOhm, 'Ω', rule('pr-mv-splice').source)
+  if (limits.outerOhm !== null) draft.value('outer limit', limits.outerOhm, 'Ω', rule('wp-joint-share').source)
+  let expectedOhm = limits.newOhm
+  if (isSoldered(method)) {
+    const predicted = lap(draft, facts, method)
+    expectedOhm = predicted.value
+    if (predicted.value > limits.newOhm) draft.say('worse-than-wire', 'caution', { values: { resistance: predicted, fresh } })
+  } else
+    draft.say('crimp-limit', 'sound', { values: { fresh, aged, length: planValue('as much wire', limits.lengthMm, 'mm', assumed.ours) }, rule: 'pr-mv-splice' })
+  if (limits.outerOhm === null)
+    draft.say('no-room-to-age', 'caution', {
+      values: { aged, wire: planValue('as much wire, at most', figure('wp-joint-share', 'equivalentWireMaxMm'), 'mm', rule('wp-joint-share').source) },
+      rule: 'wp-joint-share',
+    })
+  warmth(draft, facts, method, site, expectedOhm)
+  return { section: draft.done(), limits }
+}
+
+/** Predicted resistance of an overlap; the band is the width of bond, half to one wire diameter. */
+function lap(draft: Draft, facts: JobFacts, method: MethodName) {
+  const { overlapMm } = jointShape(method, facts)
+  const fill = solderFill(method, facts)
+  const { thinMm } = conductorsMm(facts)
+  const thin =
+    facts.beyond === null || facts.beyond.conductorDiameterMm >= facts.conductorDiameterMm
+      ? facts.ohmPerM
+      : resistanceOhmPerM({ areaMm2: facts.beyond.areaMm2, material: facts.beyond.material, temperatureC: facts.hottestC, layFactor: facts.layFactor })
+  const conductorsOhmPerM = [thin, thin] as const
+  const conductance = (bondWidthMm: number) => ({ bondWidthMm, layerMm: assumed.solderLayerMm.value, layerOhmM: fill.alloyOhmM })
+  const found = [0.5, 1].map((share) =>
+    lapJointResistanceOhm({ overlapMm, conductorsOhmPerM, interfaceSPerM: interfaceConductanceSPerM(conductance(share * thinMm)) }),
+  )
+  const narrow = interfaceConductanceSPerM(conductance(0.5 * thinMm))
+  draft.working('interfaceConductanceSPerM', conductance(0.5 * thinMm))
+  draft.working('lapJointResistanceOhm', { overlapMm, conductorsOhmPerM, interfaceSPerM: narrow })
+  const high = Math.max(...found)
+  const overlap = draft.value('overlap', overlapMm, 'mm', assumed.ours)
+  draft.value('solder', fill.volumeMm3, 'mm³')
+  const resistance = draft.value('resistance, well wetted', high, 'Ω', undefined, { low: Math.min(...found), high })
+  if (facts.beyond !== null) draft.say('lap-unlike', 'sound', { values: { overlap, resistance }, rule: 'jg-lap-overlap' })
+  else {
+    const diameters = planValue('overlap in wire diameters', overlapMm / thinMm, '', assumed.ours)
+    draft.say('lap-resistance', 'sound', { values: { overlap, resistance, diameters }, rule: 'jg-lap-overlap' })
+  }
+  draft.say('lap-no-pull', 'sound', { rule: 'sr-splice-no-load' })
+  return resistance
+}
+
+function warmth(draft: Draft, facts: JobFacts, method: MethodName, site: JointSite, jointResistanceOhm: number): void {
+  const current = planValue('current', facts.currentA, 'A')
+  try {
+    const inputs = { ...site, jointResistanceOhm }
+    const bands = (['churchill-chu', 'morgan'] as const).map((correlation) => jointTemperatureC({ ...inputs, correlation }))
+    const high = Math.max(...bands)
+    draft.working('jointTemperatureC', inputs)
+    const joint = draft.value('joint, full load in the hottest air', high, '°C', undefined, { low: Math.min(...bands), high })
+    const limit = planValue('limit', facts.limitC, '°C')
+    const names = { limitOf: facts.limitOf }
+    if (high > facts.limitC) draft.say('joint-too-hot', 'unsound', { values: { current, joint, limit }, names })
+    else
+      draft.say('joint-cool', 'sound', { values: { current, joint, limit, room: planValue('below its limit', Math.floor(facts.limitC - high), 'K') }, names })
+    if (isSoldered(method)) solidus(draft, facts, method, high)
+  } catch (error) {
+    if (!(error instanceof NoSteadyStateError)) throw error
+    draft.say('joint-no-steady', 'unsound', { values: { current, largest: planValue('largest steady current', error.largestCurrentA, 'A') } })
+  }
+}
+
+function solidus(draft: Draft, facts: JobFacts, method: MethodName, jointC: number): void {
+  const { alloy } = solderFill(method, facts)
+  const { nominal, provenance } = solder(alloy).solidusC
+  const strong = facts.vibration === 'strong'
+  const unloaded = figure('me-temp-zone', 'unloadedMarginBelowSolidusK')
+  const wantedK = strong ? figure('me-temp-zone', 'loadedMarginBelowSolidusK') : unloaded
+  const marginK = nominal - jointC
+  if (marginK >= wantedK) return
+  const values = {
+    solidus: planValue('solidus', nominal, '°C', provenance),
+    margin: planValue('margin', Math.floor(marginK), 'K'),
+    wanted: planValue('least margin', wantedK, 'K', rule('me-temp-zone').source),
+  }
+  draft.say('solder-soft', marginK < unloaded ? 'unsound' : 'caution', { values, names: { alloy }, rule: 'me-temp-zone' })
+}

@@ -1,0 +1,121 @@
+import { assessMethods, galvanicDifferenceV, type MethodAssessment, type MethodName, UnknownEntryError } from '@strandwise/core'
+import { type Finding, figure, type JobFacts, methodContext, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
+import { splicedOutside } from './cutBack.ts'
+import { methodTitles } from './methodTitles.ts'
+import { methodWords } from './methodWords.ts'
+
+type Draft = SectionDraft<typeof methodWords>
+
+/** Tools that a rule asks for, as they are fetched. */
+const toolOf: Readonly<Record<string, string>> = {
+  'me-ratchet-tool': 'a ratchet crimp tool made for barrel and wire',
+  'me-barrel-range': 'the die for that terminal',
+  'co-from-centre': 'a hot-air tool',
+  'he-solder-sleeve-order': 'a hot-air tool',
+  'he-heat-the-work': 'a soldering iron with a tip as wide as the joint',
+}
+/** Conditions that the steps and the covering of this plan meet. */
+const metBySteps: readonly string[] = [
+  'me-wet-seal',
+  'me-unsealed-not-in-wet',
+  'me-al-clean',
+  'me-al-clean-time',
+  'me-thermocouple',
+  'me-thermocouple-junction-pair',
+  'me-sealed-splice-permanent',
+]
+/** Room at the terminal is the cut-back's own matter. */
+const toldElsewhere: readonly string[] = ['cb-no-room-at-plug', 'cb-splice-12in', 'me-databus']
+/** A new run longer than this has to find its way: a limit of ours. */
+const longRunM = 2
+/** Days after which a temporary repair is due: ours. */
+const temporaryDays = 30
+
+/** A way's rules, as the choice between the ways needs them. */
+export interface MethodJudged {
+  readonly section: PlanSection
+  /** A rule that binds forbids it. */
+  readonly forbidden: Finding | null
+  readonly conditional: Finding | null
+  readonly toFetch: readonly string[]
+}
+
+/** Whether the rules of the trade let this way be taken here. */
+export function methodSection(facts: JobFacts, method: MethodName): MethodJudged {
+  const draft: Draft = new SectionDraft('method', methodWords, facts.units)
+  const title = methodTitles[method]
+  const outside = splicedOutside(method, facts)
+  const context = { ...methodContext(facts), ...(outside ? { flexes: false } : {}) }
+  const assessed = assessMethods(context).find((item) => item.method === method)
+  let forbidden: Finding | null = null
+  let conditional: Finding | null = null
+  const toFetch: string[] = []
+  for (const reason of assessed?.reasons ?? []) {
+    if (toldElsewhere.includes(reason.rule)) continue
+    const found = told(draft, facts, title, reason, toFetch)
+    if (found?.code === 'forbidden') forbidden ??= found
+    if (found?.code === 'condition') conditional ??= found
+  }
+  if (facts.job.methods !== undefined && !facts.job.methods.includes(method) && method !== 'replace-the-run') {
+    draft.say('fetch-way', 'caution', { names: { title } })
+    toFetch.push(`what a ${title} needs`)
+  }
+  if (outside) conditional = draft.say('out-of-zone', 'caution', { rule: 'cb-splice-not-where-flexed' })
+  if (method === 'replace-the-run' && facts.outLengthM > longRunM)
+    conditional ??= draft.say('long-run', 'caution', { values: { run: planValue('run', facts.outLengthM, 'm') }, rule: 'cb-end-to-end' })
+  if (facts.temporary)
+    draft.say('temporary', 'caution', {
+      values: { days: planValue('to be renewed within', temporaryDays, 'days', { status: 'common practice', source: 'choice of this plan' }) },
+      rule: 'me-emergency-temporary',
+    })
+  metals(draft, facts, method)
+  if (forbidden === null && conditional === null && draft.verdict === 'sound') draft.say('suits', 'sound', { names: { title } })
+  return { section: draft.done(), forbidden, conditional, toFetch }
+}
+
+function told(draft: Draft, facts: JobFacts, title: string, reason: MethodAssessment['reasons'][number], toFetch: string[]): Finding | null {
+  const { rule: id, text: statement, changesIf = 'the place changes' } = reason
+  const names = { title, statement, changesIf }
+  if (reason.effect === 'forbids') {
+    if (facts.temporary && id === 'me-boat-lap-and-sleeve') return draft.say('condition', 'caution', { names, rule: id })
+    return draft.say('forbidden', 'unsound', { names, rule: id })
+  }
+  if (reason.effect === 'favours') return draft.say('favoured', 'sound', { names, rule: id })
+  const tool = toolOf[id]
+  if (tool !== undefined) {
+    if (!toFetch.includes(tool)) {
+      toFetch.push(tool)
+      draft.say('fetch-tool', 'caution', { names: { tool }, rule: id })
+    }
+    return null
+  }
+  if (metBySteps.includes(id)) return draft.say('in-the-steps', 'sound', { names, rule: id })
+  return draft.say('condition', 'caution', { names, rule: id })
+}
+
+/** Pairs of metals that touch in this way. */
+function metals(draft: Draft, facts: JobFacts, method: MethodName): void {
+  const { metal, matingMetal } = facts.job.terminal ?? {}
+  const pairs: (readonly [string, Parameters<typeof galvanicDifferenceV>[0], Parameters<typeof galvanicDifferenceV>[1]])[] = []
+  const terminal = method === 'new-crimped-terminal' || method === 'replace-the-run'
+  if (terminal && metal !== undefined) {
+    pairs.push(['wire and terminal', facts.material, metal])
+    if (matingMetal !== undefined) pairs.push(['terminal and its mate', metal, matingMetal])
+  }
+  if (!terminal && facts.beyond !== null) pairs.push(['the two wires', facts.material, facts.beyond.material])
+  const most = planValue('apart, at most', figure('me-galvanic-harsh', facts.wet ? 'harshMaxV' : 'normalMaxV'), 'V', rule('me-galvanic-harsh').source)
+  for (const [pair, one, other] of pairs) {
+    try {
+      const apartV = galvanicDifferenceV(one, other)
+      if (apartV > most.value)
+        draft.say('metals', facts.wet ? 'caution' : 'sound', {
+          values: { apart: planValue('apart', apartV, 'V'), most },
+          names: { pair },
+          rule: 'me-galvanic-harsh',
+        })
+    } catch (error) {
+      if (!(error instanceof UnknownEntryError)) throw error
+      draft.say('metals-unknown', 'caution', { names: { metal: one, other } })
+    }
+  }
+}

@@ -1,0 +1,74 @@
+import { type SizeFound, wireVerdict } from '@strandwise/core'
+import { type Finding, findingOf, type JobFacts, jobFacts, type PlanOption } from '../facts/inner.ts'
+import type { RepairJob } from '../job/index.ts'
+import { quietly, wireShape, wireSize } from '../job/inner.ts'
+import { wireJob } from './wireJob.ts'
+import { judgeWire, type WireJudged } from './wireSection.ts'
+import { wireWords } from './wireWords.ts'
+
+/** The wire that is to be there when the work is done. */
+export interface WireChoice {
+  /** The wire as found, judged. */
+  readonly found: WireJudged
+  /** The wire as found does. */
+  readonly suits: boolean
+  /** Facts and judgement of the wire to use: of the one found where it does or none does, of the new one else. */
+  readonly facts: JobFacts
+  readonly judged: WireJudged
+  /** The new wire's size; null where the wire found does, or none does. */
+  readonly size: string | null
+  readonly options: readonly PlanOption[]
+}
+
+/** A bundle is at least so much larger in section than its wires: round ones leave gaps. */
+const bundleRoom = 1.1
+
+/** The job with another wire drawn in: its own strands and diameters are no longer known, and a bundle grows with it. */
+function withWire(facts: JobFacts, { size, standard, areaMm2 }: Pick<SizeFound, 'size' | 'standard' | 'areaMm2'>): RepairJob {
+  const { job } = facts
+  const { strandCount: _count, strandDiameterMm: _strand, insulationThicknessMm: _wall, outsideDiameterMm: _outside, areaMm2: _area, ...kept } = job.wire
+  const { wireBeyond: _beyond, ...rest } = job
+  const named = standard === 'AWG' || standard === 'SAE J1128' ? { size: `${size.replace(/ ?AWG$/, '')} AWG` } : { size: `${areaMm2} mm²` }
+  // Copper in place of what should not be in a new run.
+  const material = facts.material === 'copper-clad-aluminium' ? ({ material: 'annealed-copper' } as const) : {}
+  const wire = { ...kept, ...material, standard, ...named }
+  return { ...rest, wire: { ...wire, ...growBundle(facts, wire) } }
+}
+
+/** The bundle's outside grows as the thicker wires fill it. */
+function growBundle(facts: JobFacts, wire: RepairJob['wire']): { readonly bundleOutsideMm?: number } {
+  const { bundleOutsideMm } = facts.job.wire
+  if (bundleOutsideMm === undefined) return {}
+  const thickerMm = wireShape(wire, wireSize(wire), quietly).outsideMm
+  const grown = bundleOutsideMm ** 2 + facts.loadedInBundle * (thickerMm ** 2 - facts.outsideMm ** 2)
+  return { bundleOutsideMm: Math.sqrt(Math.max(grown, bundleRoom * facts.loadedInBundle * thickerMm ** 2)) }
+}
+
+/** Keeps the wire where it suits current, drop and fuse; else takes the smallest standard size that does. */
+export function chooseWire(facts: JobFacts): WireChoice {
+  const found = judgeWire(facts)
+  if (found.against === null) return { found, suits: true, facts, judged: found, size: null, options: [] }
+  const { against } = found
+  const clad = facts.material === 'copper-clad-aluminium'
+  const inCopper = () => wireVerdict(wireJob(jobFacts({ ...facts.job, wire: { ...facts.job.wire, material: 'annealed-copper' } }))).size
+  const wanted = clad ? inCopper() : found.verdict.size
+  if (wanted === null) return { found, suits: false, facts, judged: found, size: null, options: [] }
+  const other = jobFacts(withWire(facts, wanted))
+  const judged = judgeWire(other, replacedBy(against, other))
+  const options: readonly PlanOption[] = [
+    { of: 'wire', name: facts.sizeText, verdict: 'unsound', reasons: [against.text] },
+    { of: 'wire', name: other.sizeText, verdict: judged.section.verdict, reasons: ['the smallest standard size that suits'] },
+  ]
+  return { found, suits: false, facts: other, judged, size: other.sizeText, options }
+}
+
+/** What the old wire lacks, told as the reason for the new one. */
+function replacedBy(against: Finding, other: JobFacts): Finding {
+  const [first = ''] = against.text.split(/(?<=[.!?]) /)
+  return findingOf(wireWords, other.units, 'wire-replaced', 'caution', {
+    values: against.values,
+    names: { ...against.names, wire: other.sizeText, why: first },
+    sources: against.sources,
+    ...(against.rule === undefined ? {} : { rule: against.rule }),
+  })
+}

@@ -1,0 +1,84 @@
+import { terminalCurrentA, type WireVerdict } from '@strandwise/core'
+import { type Finding, figure, type JobFacts, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
+import { assumed } from '../job/inner.ts'
+import { verdictOn, wantsFuse } from './wireJob.ts'
+import { nearSource, WireTeller } from './wireTeller.ts'
+import { wireWords } from './wireWords.ts'
+
+type Draft = SectionDraft<typeof wireWords>
+
+/** A wire in service: the section, and what the choice of wire and fuse rests on. */
+export interface WireJudged {
+  readonly section: PlanSection
+  readonly verdict: WireVerdict
+  /** The fuse that is to be there in the end; null where none is needed, or none does. */
+  readonly fuseA: number | null
+  /** Says that a fuse must go or come; null where the one there stays. */
+  readonly fuseChange: Finding | null
+  /** Why this wire will not do, where it will not. */
+  readonly against: Finding | null
+  /** The terminal does not suit this wire or current: another is to be fitted. */
+  readonly terminal: Finding | null
+}
+
+const amperes = (name: string, value: number) => planValue(name, value, 'A')
+
+/** Whether wire, terminal and fuse suit the current, in that heat, bundle and duty. `replaced` says which wire this one comes in place of. */
+export function judgeWire(facts: JobFacts, replaced: Finding | null = null): WireJudged {
+  const draft: Draft = new SectionDraft('wire-and-protection', wireWords, facts.units)
+  if (replaced !== null) draft.add(replaced, `the new run is ${facts.sizeText}`)
+  if (facts.limitSource !== null) draft.cite(facts.limitSource)
+  const metal = ofMetal(draft, facts)
+  if (facts.job.damage.kind === 'overheated') draft.say('overheated', 'caution', { rule: 'me-conditions-overloaded' })
+  const { job, verdict, fitA, stallPasses } = verdictOn(facts)
+  draft.working('wireVerdict', job)
+  if (verdict.conductorC !== null) draft.value('conductor, in the hottest air', verdict.conductorC.high, '°C', undefined, verdict.conductorC)
+  if (verdict.dropV !== null) draft.value('drop over the wire, out and back', verdict.dropV, 'V')
+  if (verdict.continuousA !== null) draft.value('wire at steady state, in the hottest air', verdict.continuousA.low, 'A', undefined, verdict.continuousA)
+  const teller = new WireTeller(draft, facts, verdict, fitA, stallPasses)
+  const wire = verdict.findings.filter(({ topic }) => topic !== 'fuse').flatMap((found) => teller.wire(found) ?? [])
+  const fuse = wantsFuse(facts) || facts.job.circuit.fuseA !== undefined ? teller.fuse() : { fuseA: null, change: null, none: null }
+  fuseDistance(draft, facts)
+  const terminal = judgeTerminal(draft, facts)
+  return { section: draft.done(), verdict, fuseA: fuse.fuseA, fuseChange: fuse.change, against: metal ?? wire[0] ?? fuse.none, terminal }
+}
+
+function ofMetal(draft: Draft, facts: JobFacts): Finding | null {
+  if (facts.material === 'copper-clad-aluminium') return draft.say('cca', 'unsound', { rule: 'me-cca' })
+  const least = figure('me-al-size', 'minMm2')
+  if (facts.material === 'aluminium-1350' && facts.areaMm2 < least)
+    draft.say('small-aluminium', 'caution', { values: { least: planValue('least aluminium', least, 'mm²', rule('me-al-size').source) }, rule: 'me-al-size' })
+  return null
+}
+
+function fuseDistance(draft: Draft, facts: JobFacts): void {
+  const { fuseDistanceM } = facts.job.circuit
+  const near = nearSource()
+  if (fuseDistanceM !== undefined && fuseDistanceM > near.value)
+    draft.say('fuse-far', 'caution', { values: { distance: planValue('fuse from the source', fuseDistanceM, 'm'), near }, rule: 'wp-fuse-near-source' })
+}
+
+function judgeTerminal(draft: Draft, facts: JobFacts): Finding | null {
+  const { ratedCurrentA, ratedAmbientC = assumed.terminal.ratedAmbientC, limitC = assumed.terminal.limitC, acceptsMm2 } = facts.job.terminal ?? {}
+  let found: Finding | null = null
+  if (acceptsMm2 !== undefined && (facts.areaMm2 < acceptsMm2.low || facts.areaMm2 > acceptsMm2.high)) {
+    const values = {
+      low: planValue('terminal takes at least', acceptsMm2.low, 'mm²'),
+      high: planValue('terminal takes at most', acceptsMm2.high, 'mm²'),
+      area: planValue('wire', facts.areaMm2, 'mm²'),
+    }
+    found = draft.say('terminal-range', 'caution', { values, names: { size: facts.sizeText }, rule: 'me-barrel-range' })
+  }
+  if (ratedCurrentA === undefined) return found
+  const air = planValue('hottest air', facts.hottestC, '°C')
+  if (facts.hottestC >= limitC) return draft.say('terminal-hot', 'unsound', { values: { air, limit: planValue('terminal limit', limitC, '°C') } })
+  const inputs = { ratedCurrentA, ratedAmbientC, limitC, ambientC: facts.hottestC, reserveFactor: figure('wp-terminal-derating', 'deratingFactor') }
+  const carries = draft.value('terminal, in the hottest air', terminalCurrentA(inputs), 'A')
+  draft.working('terminalCurrentA', inputs)
+  const values = { rated: amperes('rated', ratedCurrentA), carries, air, current: amperes('current', facts.currentA) }
+  if (facts.currentA <= carries.value) {
+    draft.say('terminal-carries', 'sound', { values, rule: 'wp-terminal-derating' })
+    return found
+  }
+  return draft.say('terminal-too-small', 'unsound', { values, rule: 'wp-terminal-derating' })
+}

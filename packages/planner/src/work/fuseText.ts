@@ -1,0 +1,6 @@
+import type { JobFacts } from '../facts/inner.ts'
+
+const words = { blade: 'blade fuse', 'bolt-down': 'bolt-down fuse', cartridge: 'cartridge fuse', breaker: 'circuit breaker' } as const
+
+/** What kind of protector is fetched: as the job says, else a blade fuse. */
+export const fuseKindText = ({ job }: JobFacts): string => words[job.circuit.fuseKind ?? 'blade']

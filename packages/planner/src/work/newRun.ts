@@ -1,0 +1,27 @@
+import { minimumBendRadiusMm } from '@strandwise/core'
+import { clampedKinds, type PlanStep, planValue, rule, studKinds } from '../facts/inner.ts'
+import { assumed } from '../job/inner.ts'
+import { jointShape } from '../ways/inner.ts'
+import { aluminiumStep, sampleStep } from './joining.ts'
+import { step } from './step.ts'
+import { torqueWords } from './torque.ts'
+import type { Mending } from './worked.ts'
+
+/** A new run with both ends: released, drawn in, a sample pulled, both crimped and seated. */
+export function newRun(work: Mending): readonly PlanStep[] {
+  const { to, decision } = work
+  const { units } = to
+  const { kind } = to.terminal
+  const strip = planValue('strip', jointShape('new-crimped-terminal', to).stripMm, 'mm', assumed.ours)
+  const radius = planValue('least bend radius', minimumBendRadiusMm({ outsideDiameterMm: to.outsideMm, rule: 'unsupported' }), 'mm', rule('sr-bend-10d').source)
+  const length = planValue('new run', decision.wire?.lengthM ?? to.outLengthM, 'm')
+  const clamped = clampedKinds.includes(kind)
+  return [
+    step(units, 'release-both'),
+    step(units, 'draw-in', { values: { length, radius }, names: { wire: `${to.sizeText} ${to.insulationName} wire` } }),
+    ...(clamped ? [] : [sampleStep(work)]),
+    ...aluminiumStep(work),
+    step(units, clamped ? 'clamp-both' : 'crimp-both', { values: { strip } }),
+    step(units, 'seat-both', { names: { torque: studKinds.includes(kind) ? `, the nuts tightened${torqueWords(to)}` : '' } }),
+  ]
+}

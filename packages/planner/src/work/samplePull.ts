@@ -1,0 +1,14 @@
+import { minimumPullForceN, type Provenance, pullForce, UnknownEntryError } from '@strandwise/core'
+import type { JobFacts } from '../facts/inner.ts'
+
+/** What a sample made the same way must hold, by the wire's gauge, else by its area; null where no table has the size. */
+export function samplePull(facts: JobFacts): { readonly forceN: number; readonly source: Provenance } | null {
+  const standard = facts.gauge === null ? 'IEC 60352-2' : 'UL 486A-486B'
+  try {
+    const forceN = minimumPullForceN(facts.gauge === null ? { standard, areaMm2: facts.areaMm2 } : { standard, gauge: facts.gauge })
+    return { forceN, source: pullForce[standard].provenance }
+  } catch (error) {
+    if (error instanceof UnknownEntryError) return null
+    throw error
+  }
+}
