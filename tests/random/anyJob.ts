@@ -1,14 +1,6 @@
 import { demoJobs } from '@strandwise/planner/demo'
 import { type FormField, type FormGroup, jobForm, type RepairJob } from '@strandwise/planner/job'
 import fc from 'fast-check'
-<<<<<<<< HEAD:tests/random/anyJob.ts
-========
-import { expect, test } from 'vitest'
-import { demoJobs } from '../demo/index.ts'
-import { type FormField, type FormGroup, JobError, jobForm, type RepairJob } from '../job/index.ts'
-import { cardLines, reportHtml, reportMarkdown, reportText } from '../report/index.ts'
-import { planWithPictures } from './index.ts'
->>>>>>>> 380767e (Plan, second edition: one decision, judged ways, findings as data):packages/planner/src/picture/anyJob.test.ts
 
 type Tree = Record<string, unknown>
 
@@ -98,7 +90,6 @@ const change: fc.Arbitrary<Change> = fc.record({
   factor: fc.double({ min: -0.5, max: 0.5, noNaN: true }).map((power) => 10 ** power),
   share: fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }),
 })
-<<<<<<<< HEAD:tests/random/anyJob.ts
 /** Only what is required, each field as its own example. */
 const least = Object.assign(
   { version: 1 },
@@ -135,34 +126,3 @@ export const anyJob: fc.Arbitrary<RepairJob> = fc
     fc.oneof({ weight: 5, arbitrary: fc.constant(asItIs) }, { weight: 1, arbitrary: hotWire }),
   )
   .map(([start, changes, finish]) => finish(changed(start, changes)))
-========
-const job = fc
-  .tuple(fc.constantFrom(...Object.values(demoJobs)), fc.array(change, { minLength: 1, maxLength: 6 }))
-  .map(([demo, changes]) => changed(demo, changes))
-
-const words = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length
-
-test('a job near a demo job is planned, drawn and reported, or refused as a job: no model’s own error comes through', { timeout: 120_000 }, () => {
-  let [planned, refused] = [0, 0]
-  fc.assert(
-    fc.property(job, (input) => {
-      try {
-        const { plan } = planWithPictures(input)
-        planned += 1
-        const card = cardLines(plan)
-        expect(card.length).toBeLessThanOrEqual(14)
-        expect(words(card.join(' '))).toBeLessThanOrEqual(130)
-        for (const section of plan.sections) expect(section.says.length, section.says).toBeLessThanOrEqual(60)
-        for (const all of [false, true])
-          for (const print of [reportText, reportMarkdown, reportHtml]) expect(print(plan, { all })).not.toMatch(/NaN|Infinity|undefined|\{\w+\}/)
-      } catch (error) {
-        if (!(error instanceof JobError)) throw error
-        refused += 1
-      }
-    }),
-    { numRuns: 150 },
-  )
-  expect(planned).toBeGreaterThan(50)
-  expect(refused).toBeGreaterThan(0)
-})
->>>>>>>> 380767e (Plan, second edition: one decision, judged ways, findings as data):packages/planner/src/picture/anyJob.test.ts

@@ -150,8 +150,9 @@ function notAsMeant({ facts, ways }: Grounds, { way, kind }: Decided): Finding |
   const meant = facts.job.intendedMethod
   if (meant === undefined || meant === way?.method || kind === 'refused') return null
   const names = { title: methodTitles[meant satisfies MethodName] }
-  const judged = ways.find(({ method }) => method === meant)
-  if (way === null || judged === undefined) return findingOf(decisionWords, facts.units, 'not-joined', 'sound', { names })
+  if (way === null) return findingOf(decisionWords, facts.units, 'not-joined', 'sound', { names })
+  const judged = ways().find(({ method }) => method === meant)
+  if (judged === undefined) return findingOf(decisionWords, facts.units, 'not-joined', 'sound', { names })
   const { decides } = judged
   if (decides.verdict === 'unsound' || decides.verdict === 'cannot tell') {
     const why = shortReason(decides)

@@ -29,8 +29,8 @@ export interface Grounds {
   readonly diagnosis: Diagnosis
   readonly readings: PlanSection
   readonly wire: WireChoice
-  /** Best first. */
-  readonly ways: readonly JudgedWay[]
+  /** Best first; judged when they are first asked for: where nothing is joined none is. */
+  readonly ways: () => readonly JudgedWay[]
 }
 
 /** Decides: damage in sight is mended whatever the readings say; what is not seen is decided by the readings. */
@@ -40,12 +40,12 @@ export function decideKind(grounds: Grounds): Decided {
   const { kind } = facts.job.damage
   if (kind !== 'unknown') {
     const why = findingOf(decisionWords, facts.units, 'damage-seen', 'sound', { names: { damage: damageWords[kind] ?? kind } })
-    return mend(ways, why)
+    return mend(ways(), why)
   }
   const unseen = decideUnseen(grounds)
   // A wire that will not do is replaced whatever else was found, once the fault is known or none is there.
   if (unseen.kind !== 'measure first' && wire.found.against !== null && unseen.code !== 'supply' && unseen.code !== 'load') {
-    const run = ways.find(({ method }) => method === 'replace-the-run')
+    const run = ways().find(({ method }) => method === 'replace-the-run')
     if (run !== undefined) return { kind: 'replace the run', code: 'new-run', way: run, why: wire.found.against }
   }
   return unseen
@@ -78,7 +78,7 @@ function decideUnseen({ facts, diagnosis, readings, wire, ways }: Grounds): Deci
     return decideAt(diagnosis.at, diagnosis, ways, why)
   }
   const worn = wornJoint(facts, diagnosis)
-  if (worn !== null) return mend(ways, worn)
+  if (worn !== null) return mend(ways(), worn)
   if (diagnosis.fault === 'none here') {
     const { fuseChange } = wire.found
     if (fuseChange !== null && wire.found.fuseA !== null) return { kind: 'mend', code: 'fit-fuse', way: null, why: fuseChange }
@@ -95,17 +95,17 @@ const wirePieces = [
   ['joint-out', 'terminal-wire'],
 ] as const
 
-function decideAt(at: Pick<Stretch, 'from' | 'to'>, diagnosis: Diagnosis, ways: readonly JudgedWay[], why: Finding): Decided {
-  if (atPlaces(at, 'joint-in', 'joint-out')) return mend(ways, why)
+function decideAt(at: Pick<Stretch, 'from' | 'to'>, diagnosis: Diagnosis, ways: Grounds['ways'], why: Finding): Decided {
+  if (atPlaces(at, 'joint-in', 'joint-out')) return mend(ways(), why)
   if (atPlaces(at, 'fuse-in', 'fuse-out')) return { kind: 'mend', code: 'fuse-contact', way: null, why }
-  if (atPlaces(at, 'terminal-wire', 'terminal-mate') || atPlaces(at, 'terminal-mate', 'load+')) return mend(ways, why, 'new-crimped-terminal')
+  if (atPlaces(at, 'terminal-wire', 'terminal-mate') || atPlaces(at, 'terminal-mate', 'load+')) return mend(ways(), why, 'new-crimped-terminal')
   if (atPlaces(at, 'source+', 'source-')) return { kind: 'mend', code: 'supply', way: null, why }
   if (atPlaces(at, 'load+', 'load-')) return { kind: 'mend', code: 'load', way: null, why }
   if (at.from === 'load-' || at.from === 'return-joint') return { kind: 'mend', code: 'return-contact', way: null, why }
-  if (wirePieces.some(([from, to]) => atPlaces(at, from, to))) return mend(ways, why, 'replace-the-run')
+  if (wirePieces.some(([from, to]) => atPlaces(at, from, to))) return mend(ways(), why, 'replace-the-run')
   if (diagnosis.next !== null) return { kind: 'measure first', code: 'measure', way: null, why }
   // Nothing narrower can be read: the joint lies in it, and it is what can be mended.
-  return mend(ways, why)
+  return mend(ways(), why)
 }
 
 /** A joint beyond one and a half times its own length of wire, though below what proves a fault. */

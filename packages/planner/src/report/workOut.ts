@@ -13,6 +13,7 @@ export interface WorkedOut {
   readonly diagnosis: Diagnosis
   readonly readings: PlanSection
   readonly wire: WireChoice
+  /** Empty where nothing is joined. */
   readonly ways: readonly JudgedWay[]
   readonly deciding: Deciding
 }
@@ -30,7 +31,11 @@ export function workOut(job: RepairJob): WorkedOut | { readonly stops: readonly 
   }
   const { diagnosis, section } = diagnosisOf(facts)
   const wire = chooseWire(facts)
-  const ways = judgeWays(facts, wire, assume)
-  const grounds = { facts, diagnosis, readings: section, wire, ways }
-  return { facts, assumptions, diagnosis, readings: section, wire, ways, deciding: decide(grounds) }
+  let judged: readonly JudgedWay[] = []
+  const ways = () => {
+    if (judged.length === 0) judged = judgeWays(facts, wire, assume)
+    return judged
+  }
+  const deciding = decide({ facts, diagnosis, readings: section, wire, ways })
+  return { facts, assumptions, diagnosis, readings: section, wire, ways: judged, deciding }
 }

@@ -1,5 +1,4 @@
 import {
-  acceptanceResistanceOhm,
   interfaceConductanceSPerM,
   type JointSite,
   jointTemperatureC,
@@ -9,71 +8,23 @@ import {
   resistanceOhmPerM,
   solder,
 } from '@strandwise/core'
-import { airAroundJointC, figure, type JobFacts, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
+import { figure, type JobFacts, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
 import { assumed } from '../job/inner.ts'
+import { type JointGround, type JointLimits, jointLimits } from './jointGround.ts'
 import { conductorsMm, isSoldered, jointShape, solderFill } from './jointShape.ts'
 import { jointWords } from './jointWords.ts'
-import { warmingA } from './wireJob.ts'
 
 type Draft = SectionDraft<typeof jointWords>
 
-/** What the joint may measure. */
-export interface JointLimits {
-  readonly lengthMm: number
-  /** A new joint: at most its own length of wire. */
-  readonly newOhm: number
-  /** Once aged. */
-  readonly agedOhm: number
-  /** By drop, temperature or as much wire as a joint may be worth, whichever comes first; null where that leaves nothing beyond an aged joint. */
-  readonly outerOhm: number | null
-}
-
-/** The joint in service: both wires, the current that warms it (of a cycle, what warms as much as its peak), the air around it. */
-export function jointSite(facts: JobFacts): JointSite {
-  const side = {
-    areaMm2: facts.areaMm2,
-    material: facts.material,
-    conductorDiameterMm: facts.conductorDiameterMm,
-    insulationThicknessMm: facts.insulationThicknessMm,
-    insulationConductivityWPerMK: facts.insulationConductivityWPerMK,
-  }
-  const { beyond } = facts
-  const other =
-    beyond === null
-      ? side
-      : {
-          areaMm2: beyond.areaMm2,
-          material: beyond.material,
-          conductorDiameterMm: beyond.conductorDiameterMm,
-          insulationThicknessMm: beyond.insulationThicknessMm,
-          insulationConductivityWPerMK: beyond.insulationConductivityWPerMK,
-        }
-  return { currentA: warmingA(facts), ambientC: airAroundJointC(facts), conductors: [side, other] }
-}
-
-/** A tenth of the drop budget: the outer limit of one joint. */
-export const jointShareOfDropV = (facts: JobFacts): number => facts.allowedDropV * figure('wp-joint-share', 'maxShareOfBudget')
-
-/** Limits of a joint made that way, at the working current in the hottest air. */
-export function jointLimits(method: MethodName, facts: JobFacts, site: JointSite = jointSite(facts)): JointLimits {
-  const { lengthMm } = jointShape(method, facts)
-  const base = { ...site, jointLengthMm: lengthMm }
-  const newOhm = acceptanceResistanceOhm({ ...base, plainWireMultiple: 1 }).resistanceOhm
-  const agedOhm = figure('pr-mv-splice', 'agedMaxRatio') * newOhm
-  const byHeat = acceptanceResistanceOhm({ ...base, limitC: facts.limitC }).resistanceOhm
-  const outerOhm = Math.min(byHeat, jointShareOfDropV(facts) / facts.currentA, facts.ohmPerM * (figure('wp-joint-share', 'equivalentWireMaxMm') / 1000))
-  return { lengthMm, newOhm, agedOhm, outerOhm: outerOhm < agedOhm ? null : outerOhm }
-}
-
 /** How good the joint is: predicted resistance, temperature at full load in the hottest air, and what it may measure. */
-export function jointSection(facts: JobFacts, method: MethodName): { readonly section: PlanSection; readonly limits: JointLimits | null } {
+export function jointSection(facts: JobFacts, method: MethodName, ground: JointGround): { readonly section: PlanSection; readonly limits: JointLimits | null } {
   const draft: Draft = new SectionDraft('joint', jointWords, facts.units)
   if (method === 'replace-the-run') {
     draft.say('none', 'sound', { rule: 'cb-end-to-end' })
     return { section: draft.done(), limits: null }
   }
-  const site = jointSite(facts)
-  const limits = jointLimits(method, facts, site)
+  const { site } = ground
+  const limits = jointLimits(method, facts, ground)
   draft.working('acceptanceResistanceOhm', { ...site, jointLengthMm: limits.lengthMm, plainWireMultiple: 1 })
   const fresh = draft.value('limit, new', limits.newOhm, 'Ω', rule('pr-mv-splice').source)
   const aged = draft.value('limit, aged', limits.agedOhm, 'Ω', rule('pr-mv-splice').source)

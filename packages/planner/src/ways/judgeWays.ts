@@ -4,12 +4,14 @@ import type { Assume } from '../job/inner.ts'
 import { judgeCovering } from './coveringSection.ts'
 import { cutBackSection } from './cutBackSection.ts'
 import { judgeHeat } from './heatingSection.ts'
+import { type JointGround, jointGround } from './jointGround.ts'
 import { jointSection } from './jointSection.ts'
-import { methodSection } from './methodSection.ts'
+import { type Assess, assessor, methodSection } from './methodSection.ts'
 import { isSplice } from './methodTitles.ts'
 import { strainSection } from './strainSection.ts'
 import type { JudgedWay } from './way.ts'
 import type { WireChoice } from './wireChoice.ts'
+import { warmingA } from './wireJob.ts'
 
 const methods: readonly MethodName[] = [
   'crimped-and-sealed-butt-splice',
@@ -50,7 +52,9 @@ const stepsOf: Readonly<Record<MethodName, number>> = {
 
 /** All ways, best first, each judged by the same checks. */
 export function judgeWays(facts: JobFacts, wire: WireChoice, assume: Assume): readonly JudgedWay[] {
-  return methods.map((method) => judgeWay(facts, wire, method, assume)).sort((one, other) => compareRanks(one.rank, other.rank))
+  const ground = jointGround(facts, warmingA(facts, wire.found.verdict))
+  const assess = assessor(facts)
+  return methods.map((method) => judgeWay({ found: facts, wire, ground, assess, assume }, method)).sort((one, other) => compareRanks(one.rank, other.rank))
 }
 
 export function compareRanks(one: readonly number[], other: readonly number[]): number {
@@ -61,15 +65,24 @@ export function compareRanks(one: readonly number[], other: readonly number[]): 
   return 0
 }
 
-function judgeWay(found: JobFacts, wire: WireChoice, method: MethodName, assume: Assume): JudgedWay {
+/** What all ways are judged from. */
+interface Bench {
+  readonly found: JobFacts
+  readonly wire: WireChoice
+  readonly ground: JointGround
+  readonly assess: Assess
+  readonly assume: Assume
+}
+
+function judgeWay({ found, wire, ground, assess, assume }: Bench, method: MethodName): JudgedWay {
   const newRun = method === 'replace-the-run'
   // Only a new run takes other wire: what is joined to the old one is limited by it.
   const facts = newRun ? wire.facts : found
   const judged = newRun ? wire.judged : wire.found
   const wireSection = method === 'new-crimped-terminal' || newRun ? terminalRenewed(judged.section) : judged.section
   const cut = cutBackSection(facts, method)
-  const rules = methodSection(facts, method)
-  const joint = jointSection(facts, method)
+  const rules = methodSection(facts, method, facts === found ? assess : assessor(facts))
+  const joint = jointSection(facts, method, ground)
   const heat = judgeHeat(facts, method, assume)
   const jointC = joint.section.values.find(({ unit }) => unit === '°C')?.value ?? null
   const covering = judgeCovering(facts, method, jointC)

@@ -40,13 +40,26 @@ export interface MethodJudged {
   readonly toFetch: readonly string[]
 }
 
+/** All methods by the rules, for a place that moves or not. */
+export type Assess = (flexes: boolean) => readonly MethodAssessment[]
+
+/** Asks the rules once for each kind of place. */
+export function assessor(facts: JobFacts): Assess {
+  const context = methodContext(facts)
+  const asked = new Map<boolean, readonly MethodAssessment[]>()
+  return (flexes) => {
+    const found = asked.get(flexes) ?? assessMethods({ ...context, flexes })
+    asked.set(flexes, found)
+    return found
+  }
+}
+
 /** Whether the rules of the trade let this way be taken here. */
-export function methodSection(facts: JobFacts, method: MethodName): MethodJudged {
+export function methodSection(facts: JobFacts, method: MethodName, assess: Assess = assessor(facts)): MethodJudged {
   const draft: Draft = new SectionDraft('method', methodWords, facts.units)
   const title = methodTitles[method]
   const outside = splicedOutside(method, facts)
-  const context = { ...methodContext(facts), ...(outside ? { flexes: false } : {}) }
-  const assessed = assessMethods(context).find((item) => item.method === method)
+  const assessed = assess(outside ? false : facts.flexes).find((item) => item.method === method)
   let forbidden: Finding | null = null
   let conditional: Finding | null = null
   const toFetch: string[] = []

@@ -3,7 +3,7 @@ import type { Finding, JobFacts, PlanOption, PlanSection, PlanVerdict } from '..
 import type { Covering } from './coveringSection.ts'
 import type { CutBack } from './cutBack.ts'
 import type { ToolHeat } from './heatTool.ts'
-import type { JointLimits } from './jointSection.ts'
+import type { JointLimits } from './jointGround.ts'
 
 /** A way to mend, judged in full, its best variant; its sections are those that depend on it. */
 export interface Way {

@@ -1,4 +1,4 @@
-import { type SizeStandard, type WireJob, type WireVerdict, wireVerdict } from '@strandwise/core'
+import { conductorTemperatureC, NoSteadyStateError, type SizeStandard, type WireJob, type WireVerdict, wireVerdict } from '@strandwise/core'
 import { figure, type JobFacts } from '../facts/inner.ts'
 import type { RepairJob } from '../job/index.ts'
 
@@ -70,16 +70,17 @@ export function verdictOn(facts: JobFacts): {
 }
 
 /** The steady current that warms a joint as much as the load's cycle, at its peak, warms the wire. */
-export function warmingA(facts: JobFacts): number {
+export function warmingA(facts: JobFacts, { conductorC, equivalentA }: WireVerdict): number {
   if (facts.duty === null) return facts.currentA
-  const { conductorC } = wireVerdict(wireJob(facts))
-  const { duty: _duty, ...steady } = wireJob(facts)
-  const { conductorC: steadyC } = wireVerdict(steady)
-  const { onS, offS } = facts.duty
-  const equivalentA = facts.currentA * Math.sqrt(onS / (onS + offS))
-  const steadyRiseK = steadyC === null ? 0 : steadyC.high - facts.hottestC
-  if (conductorC === null || steadyRiseK <= 0) return equivalentA
-  return facts.currentA * Math.sqrt(Math.min(1, Math.max(0, (conductorC.high - facts.hottestC) / steadyRiseK)))
+  try {
+    const base = { ...facts.wire, ambientC: facts.hottestC, currentA: facts.currentA }
+    const steadyRiseK = conductorTemperatureC(base) - facts.hottestC
+    if (conductorC === null || steadyRiseK <= 0) return equivalentA
+    return facts.currentA * Math.sqrt(Math.min(1, Math.max(0, (conductorC.high - facts.hottestC) / steadyRiseK)))
+  } catch (error) {
+    if (!(error instanceof NoSteadyStateError)) throw error
+    return equivalentA
+  }
 }
 
 /** Whether a fuse is asked for at all: a signal's source and a thermocouple feed nothing that could burn a wire. */
