@@ -4,7 +4,7 @@ import type { heatingWords } from './heatingWords.ts'
 import { jointShape, solderFill } from './jointShape.ts'
 
 /** Why the heating of a soldered joint cannot be computed: something is not known, or can't be. */
-export interface HeatObstacle {
+interface HeatObstacle {
   readonly code: keyof typeof heatingWords
   readonly verdict: PlanVerdict
   readonly values: Readonly<Record<string, PlanValue>>

@@ -54,7 +54,7 @@ function modelTool(tool: JobTool, index: number, facts: JobFacts, overlapMm: num
 }
 
 /** A joint under one tool, as the model takes it. */
-export type HeatVerdictInputs = Parameters<typeof heatVerdict>[0]
+type HeatVerdictInputs = Parameters<typeof heatVerdict>[0]
 
 /** One tool on one joint: what ran and what it found. */
 export interface ToolHeat {

@@ -11,7 +11,7 @@ import { isSoldered, jointShape, solderFill } from './jointShape.ts'
 type Draft = SectionDraft<typeof heatingWords>
 
 /** The heat of a way, judged; advice is reckoned only where it is asked for. */
-export interface HeatJudged {
+interface HeatJudged {
   readonly section: () => PlanSection
   /** Adds what would make it sound to the section. */
   readonly advise: () => void

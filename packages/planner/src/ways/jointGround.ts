@@ -51,7 +51,7 @@ export function jointGround(facts: JobFacts, warmingA: number): JointGround {
 }
 
 /** A tenth of the drop budget: the outer limit of one joint. */
-export const jointShareOfDropV = (facts: JobFacts): number => facts.allowedDropV * figure('wp-joint-share', 'maxShareOfBudget')
+const jointShareOfDropV = (facts: JobFacts): number => facts.allowedDropV * figure('wp-joint-share', 'maxShareOfBudget')
 
 /** Limits of a joint made that way, at the working current in the hottest air. */
 export function jointLimits(method: MethodName, facts: JobFacts, ground: JointGround): JointLimits {

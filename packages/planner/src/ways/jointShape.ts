@@ -7,7 +7,7 @@ import { solderedMethods } from './methodTitles.ts'
 export const solderWireMm = 1
 
 /** A joint by its measures: how wide and long it is, what is stripped for it, and what it takes of the slack. */
-export interface JointShape {
+interface JointShape {
   /** Bare or in its barrel, from one edge of insulation to the other. */
   readonly lengthMm: number
   /** Across its widest part, without a sleeve. */
@@ -38,7 +38,7 @@ export function conductorsMm(facts: JobFacts): {
 }
 
 /** Bare wire left between solder and insulation: as the tool's entry says, else about one outer diameter. */
-export function stubMm(facts: JobFacts, tool = 0): number {
+function stubMm(facts: JobFacts, tool = 0): number {
   return facts.job.tools?.[tool]?.stubMm ?? facts.outsideMm
 }
 
@@ -75,7 +75,7 @@ function terminalStripMm({ conductorDiameterMm: d, terminal }: JobFacts): number
 }
 
 /** The solder of a joint: its alloy, how much, and that as so much solder wire. */
-export interface SolderFill {
+interface SolderFill {
   readonly alloy: SolderName
   readonly alloyOhmM: number
   readonly volumeMm3: number

@@ -32,7 +32,7 @@ const longRunM = 2
 const temporaryDays = 30
 
 /** A way's rules, as the choice between the ways needs them. */
-export interface MethodJudged {
+interface MethodJudged {
   readonly section: PlanSection
   /** A rule that binds forbids it. */
   readonly forbidden: Finding | null

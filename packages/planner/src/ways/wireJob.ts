@@ -3,7 +3,7 @@ import { figure, type JobFacts } from '../facts/inner.ts'
 import type { RepairJob } from '../job/index.ts'
 
 /** What kind of protector guards the wire. */
-export type FuseKind = NonNullable<RepairJob['circuit']['fuseKind']>
+type FuseKind = NonNullable<RepairJob['circuit']['fuseKind']>
 
 export const fuseKindWords: Readonly<Record<FuseKind, string>> = {
   blade: 'blade fuse',
