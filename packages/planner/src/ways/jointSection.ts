@@ -1,11 +1,12 @@
 import {
-  interfaceConductanceSPerM,
+  filletConductanceSPerM,
   type JointSite,
   jointTemperatureC,
   lapJointResistanceOhm,
   type MethodName,
   NoSteadyStateError,
   resistanceOhmPerM,
+  resistivityOhmM,
   solder,
 } from '@strandwise/core'
 import { figure, type JobFacts, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
@@ -55,13 +56,18 @@ function lap(draft: Draft, facts: JobFacts, method: MethodName) {
       ? facts.ohmPerM
       : resistanceOhmPerM({ areaMm2: facts.beyond.areaMm2, material: facts.beyond.material, temperatureC: facts.hottestC, layFactor: facts.layFactor })
   const conductorsOhmPerM = [thin, thin] as const
-  const conductance = (bondWidthMm: number) => ({ bondWidthMm, layerMm: assumed.solderLayerMm.value, layerOhmM: fill.alloyOhmM })
-  const found = [0.5, 1].map((share) =>
-    lapJointResistanceOhm({ overlapMm, conductorsOhmPerM, interfaceSPerM: interfaceConductanceSPerM(conductance(share * thinMm)) }),
-  )
-  const narrow = interfaceConductanceSPerM(conductance(0.5 * thinMm))
-  draft.working('interfaceConductanceSPerM', conductance(0.5 * thinMm))
-  draft.working('lapJointResistanceOhm', { overlapMm, conductorsOhmPerM, interfaceSPerM: narrow })
+  const thinner = facts.beyond !== null && facts.beyond.conductorDiameterMm < facts.conductorDiameterMm ? facts.beyond : facts
+  const fillet = (bondWidthMm: number) => ({
+    diameterMm: thinMm,
+    resistivityOhmM: resistivityOhmM(thinner.material, facts.hottestC),
+    gapMm: Math.min(assumed.solderLayerMm.value, thinMm),
+    bondWidthMm,
+    solderOhmM: fill.alloyOhmM,
+  })
+  const found = [0.5, 1].map((share) => lapJointResistanceOhm({ overlapMm, conductorsOhmPerM, interfaceSPerM: filletConductanceSPerM(fillet(share * thinMm)) }))
+  const narrow = fillet(0.5 * thinMm)
+  draft.working('filletConductanceSPerM', narrow)
+  draft.working('lapJointResistanceOhm', { overlapMm, conductorsOhmPerM, interfaceSPerM: filletConductanceSPerM(narrow) })
   const high = Math.max(...found)
   const overlap = draft.value('overlap', overlapMm, 'mm', assumed.ours)
   draft.value('solder', fill.volumeMm3, 'mm³')

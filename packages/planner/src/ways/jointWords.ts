@@ -5,7 +5,7 @@ export const jointWords = {
   none: { says: 'no joint: the run is whole', text: 'No joint: the run is whole from terminal to terminal.' },
   'lap-resistance': {
     says: '{overlap} of overlap: {resistance}',
-    text: '{overlap} of overlap, {diameters} wire diameters, measures {resistance} where the solder has wetted. One that runs hot is not wetted or cracked.',
+    text: '{overlap} of overlap, {diameters} wire diameters, measures {resistance} where the solder has wetted the strands through. One that runs hot is not wetted, or cracked.',
   },
   'lap-unlike': {
     says: 'unlike wires: {resistance}, an estimate',
