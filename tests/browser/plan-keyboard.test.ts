@@ -99,7 +99,7 @@ describe('the demo repair by keyboard alone', { timeout: longMs }, () => {
     expect(await status(page)).toBe(`Verdict: ${plan.verdict}.`)
     expect(await verdictsOn(page)).toEqual(plan.sections.map((section) => section.verdict))
     const printed = await page.locator('[data-section] > ul > li').allTextContents()
-    expect(printed).toEqual(plan.sections.flatMap((section) => section.reasons))
+    expect(printed).toEqual(plan.sections.flatMap((section) => section.findings.map(({ text }) => text)))
     expect(faults).toEqual([])
     // Every answer of the demo, each letter counted: a ceiling that tells when the way gets longer.
     expect(keys).toBeLessThanOrEqual(460)

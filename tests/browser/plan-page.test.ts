@@ -23,7 +23,7 @@ describe('the plan page', { timeout: longMs }, () => {
     expect(await verdictsOn(page)).toEqual(plan.sections.map((section) => section.verdict))
     for (const section of plan.sections) {
       const place = page.locator(`[data-section="${section.id}"]`)
-      expect(await place.locator('> ul > li').allTextContents()).toEqual([...section.reasons])
+      expect(await place.locator('> ul > li').allTextContents()).toEqual(section.findings.map(({ text }) => text))
       expect(await place.locator('dl dt').allTextContents()).toEqual(section.values.map((value) => value.name))
       const memory = (status: string) => (status === 'from memory' ? ' (from memory)' : '')
       expect(await place.locator('dl dd').allTextContents()).toEqual(section.values.map((value) => valueText(value) + memory(value.provenance.status)))
