@@ -79,7 +79,8 @@ describe.each(everyLesson)('%s as a page', (id, lesson) => {
       const values = await valuesIn(page, `#check-${index + 1}`)
       expect(Object.keys(values)).toHaveLength(3)
       if (check.kind === 'derived') {
-        expect(Math.abs(check.ours / check.theirs - 1)).toBeLessThan(0.01)
+        // A curve is read to about a fiftieth.
+        expect(Math.abs(check.ours / check.theirs - 1)).toBeLessThan(check.readOff === true ? 0.02 : 0.01)
         continue
       }
       const figure = published.find(({ source, title }) => source.includes(check.source) && title === check.title)

@@ -21,10 +21,10 @@ export function circuitLine(
     line(margin, bottom, width - margin, bottom, 'series'),
     line(margin, top, margin, bottom, 'axis'),
     line(width - margin, top, width - margin, bottom, 'axis'),
-    rect(margin - 14, top + drop / 2 - 12, 28, 24, 'insulation'),
-    rect(width - margin - 14, top + drop / 2 - 12, 28, 24, 'insulation'),
-    text(margin, top + drop / 2 + 4, 'source'),
-    text(width - margin, top + drop / 2 + 4, 'load'),
+    rect(margin - 28, top + drop / 2 - 13, 56, 26, 'insulation'),
+    rect(width - margin - 28, top + drop / 2 - 13, 56, 26, 'insulation'),
+    text(margin, top + drop / 2 + 5, 'source'),
+    text(width - margin, top + drop / 2 + 5, 'load'),
   ]
   const noted = notes.map(({ at, words }) => text((along(out.length, at) + along(out.length, at + 1)) / 2, top + 18, words))
   return {

@@ -5,7 +5,7 @@ import { figures } from './say.ts'
 /** A check as its card prints it. */
 export interface CheckedFigure {
   readonly what: string
-  readonly status: 'published' | 'derived'
+  readonly status: 'published' | 'derived' | 'read off'
   readonly source: string
   readonly theirs: string
   readonly ours: string
@@ -34,10 +34,10 @@ export function checked(check: PublishedCheck | DerivedCheck): CheckedFigure {
   if (check.kind === 'derived')
     return {
       what: check.what,
-      status: 'derived',
-      source: `${check.method} (worked out by us: it proves the arithmetic, not the model)`,
-      theirs: withUnit(figures(check.theirs, 6), check.unit),
-      ours: withUnit(figures(check.ours, 6), check.unit),
+      status: check.readOff === true ? 'read off' : 'derived',
+      source: check.readOff === true ? check.method : `${check.method} (worked out by us: it proves the arithmetic, not the model)`,
+      theirs: withUnit(figures(check.theirs, check.readOff === true ? 2 : 6), check.unit),
+      ours: withUnit(figures(check.ours, check.readOff === true ? 3 : 6), check.unit),
       difference: difference(check.theirs, check.ours),
       verdict: check.verdict,
     }

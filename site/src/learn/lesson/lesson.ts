@@ -68,6 +68,8 @@ export interface DerivedCheck {
   readonly kind: 'derived'
   readonly what: string
   readonly method: string
+  /** A reading off a printed curve, not a solution of ours. */
+  readonly readOff?: true
   readonly theirs: number
   readonly ours: number
   readonly unit: string

@@ -4,7 +4,7 @@ import type { Lesson, LessonPicture, LessonStep, NamedValue, Option } from './le
 import { span } from './say.ts'
 
 /** What a class votes on at a mistake. */
-const outcomes = [{ text: 'It makes no difference' }, { text: 'It holds, with less in hand' }, { text: 'It fails' }] as const
+const outcomes = [{ text: 'No harm' }, { text: 'It works, but at a cost' }, { text: 'It fails' }] as const
 
 /** One part of a turn: what stands on one card of the board. */
 export interface TurnPart {
@@ -39,20 +39,27 @@ const stepTurn = (step: LessonStep, index: number): Turn => ({
   ...(step.working === undefined ? {} : { working: step.working }),
 })
 
+const checkTitles = {
+  published: 'Held against a published figure',
+  derived: 'Held against a second solution',
+  'read off': 'Held against a curve',
+} as const
+const checkAsks = {
+  published: 'A source prints a figure: does ours agree?',
+  derived: 'No published figure is known to us: does a second, independent solution agree?',
+  'read off': 'The source prints a curve and no number: does ours lie on it?',
+} as const
+
 const checkTurn = (check: CheckedFigure, index: number): Turn => ({
   id: `check-${index + 1}`,
-  title: check.status === 'published' ? 'Held against a published figure' : 'Held against a second solution',
+  title: checkTitles[check.status],
   ask: {
-    words: [
-      check.status === 'published'
-        ? `${check.what}. A source prints a figure: does ours agree?`
-        : `${check.what}. No published figure is known to us: does a second, independent solution agree?`,
-    ],
+    words: [`${check.what}. ${checkAsks[check.status]}`],
   },
   see: {
     short: check.verdict,
     values: [
-      { name: check.status === 'published' ? 'printed' : 'second solution', text: check.theirs },
+      { name: check.status === 'published' ? 'printed' : check.status === 'read off' ? 'read off' : 'second solution', text: check.theirs },
       { name: 'ours', text: check.ours },
       { name: 'difference', text: check.difference },
     ],

@@ -7,7 +7,7 @@ import { figures, percent, say, span } from '../../lesson/say.ts'
 import { quoted } from '../../rulesById.ts'
 import { areaMm2, diameterMm, enoughMm, lapOhm, layer, ohmPerM, overlapMm, pair, plainOhm, strengthMm, transferMm } from './inCode.ts'
 import codeText from './inCode.ts?raw'
-import { ladderOhm } from './ladder.ts'
+import { ladderOhm } from '../../second/ladder.ts'
 import { sheets } from './sheets.ts'
 import { whatIf } from './whatIf.ts'
 
