@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import ts from 'typescript'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { figures } from '../../references/count/figures.ts'
+import { readReferences } from '../../references/count/readReferences.ts'
 import { axeFindings } from './accessibility.ts'
 import { type BuiltSite, builtSite } from './builtSite.ts'
 import { sideways, textOf, valuesIn } from './learnPage.ts'
@@ -73,7 +73,7 @@ describe.each(everyLesson)('%s as a page', (id, lesson) => {
   })
 
   it('its check cards print what the references print, and ours beside it', async () => {
-    const published = await figures()
+    const published = (await readReferences()).map(({ reference }) => reference)
     const { page, context } = await site.open(pathOf(id), { javaScriptEnabled: false })
     for (const [index, check] of lesson.checks.entries()) {
       const values = await valuesIn(page, `#check-${index + 1}`)
@@ -83,10 +83,15 @@ describe.each(everyLesson)('%s as a page', (id, lesson) => {
         expect(Math.abs(check.ours / check.theirs - 1)).toBeLessThan(check.readOff === true ? 0.02 : 0.01)
         continue
       }
-      const figure = published.find(({ source, title }) => source.includes(check.source) && title === check.title)
-      expect(values.printed).toContain(figure?.printed)
-      expect(Number.parseFloat(values.ours?.replace('−', '-') ?? '')).toBeCloseTo(figure?.got ?? Number.NaN, 2)
-      expect(await textOf(page, `#check-${index + 1}`)).toContain(figure?.source)
+      const found = published
+        .filter(({ source, clause }) => source.includes(check.source) && clause.includes(check.clause ?? ''))
+        .flatMap((source) => source.cases.filter(({ title }) => title === check.title).map((item) => ({ source, item })))
+      expect(found).toHaveLength(1)
+      const [{ source, item } = {}] = found
+      expect(item?.status ?? source?.status).toBe('published')
+      expect(values.printed).toContain(item?.printed)
+      expect(Number.parseFloat(values.ours?.replace('−', '-') ?? '')).toBeCloseTo(item?.got() ?? Number.NaN, 2)
+      expect(await textOf(page, `#check-${index + 1}`)).toContain(source?.source)
     }
     await context.close()
   })

@@ -41,9 +41,9 @@ export function checked(check: PublishedCheck | DerivedCheck): CheckedFigure {
       difference: difference(check.theirs, check.ours),
       verdict: check.verdict,
     }
-  const found = published.filter((figure) => figure.source.includes(check.source) && figure.title === check.title)
-  const [figure] = found
-  if (figure === undefined) throw new Error(`no figure "${check.title}" of "${check.source}"`)
+  const found = published.filter((figure) => figure.source.includes(check.source) && figure.title === check.title && figure.clause.includes(check.clause ?? ''))
+  const [figure, second] = found
+  if (figure === undefined || second !== undefined) throw new Error(`${found.length} figures "${check.title}" of "${check.source}", where there should be one`)
   return {
     what: check.what,
     status: 'published',

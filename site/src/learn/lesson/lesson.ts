@@ -59,6 +59,8 @@ export interface PublishedCheck {
   readonly kind: 'published'
   readonly what: string
   readonly source: string
+  /** Part of the clause, where the title alone stands twice in a source. */
+  readonly clause?: string
   readonly title: string
   readonly verdict: string
 }

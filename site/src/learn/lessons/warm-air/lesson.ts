@@ -165,6 +165,7 @@ export const lesson: Lesson = {
       kind: 'published',
       what: 'Factor for insulation of 75 °C in air of 56 to 60 °C, another country’s code',
       source: 'NFPA 70',
+      clause: '310.15(B)(1)',
       title: '75 C insulation, 56 to 60 C, at 60 C',
       verdict: 'The same root, for another limit.',
     },

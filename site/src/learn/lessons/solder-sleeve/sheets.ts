@@ -1,0 +1,69 @@
+import { heatJointDefaults } from '@strandwise/core/heating'
+import { type SolderName, solder } from '@strandwise/core/materials'
+import type { Sheets } from '../../lesson/sheets.ts'
+import { oneOf } from '../../random.ts'
+
+const alloys = ['Sn42Bi58', 'Sn63Pb37'] as const satisfies readonly SolderName[]
+const airs = [260, 300, 340, 380] as const
+const shares = [0.62, 0.67, 0.72] as const
+const roomsC = [15, 20, 25] as const
+const superheatK = heatJointDefaults.wettingSuperheatK.value
+
+export const sheets: Sheets = {
+  title: 'Solder sleeve in hot air',
+  problem(stream, form) {
+    const name = oneOf(alloys, stream)
+    const airC = oneOf(airs, stream)
+    const share = oneOf(shares, stream)
+    const roomC = oneOf(roomsC, stream)
+    const liquidusC = solder(name).liquidusC.nominal
+    const neededC = liquidusC + superheatK
+    const wireC = roomC + share * (airC - roomC)
+    const air = form === 'C' ? `${((airC * 9) / 5 + 32).toFixed(0)} °F` : `${airC} °C`
+    return {
+      given: `The ring is ${name}, liquid at ${liquidusC} °C; wire takes it some ${superheatK} K above that. The air has ${air}, the room ${roomC} °C. Held long, the wire comes to ${share} of the way from room to air.`,
+      tasks: [
+        {
+          ask: 'How warm must the wire become to take the solder?',
+          unit: '°C',
+          answer: neededC,
+          box: 'needed = liquid + what wetting asks',
+          usual: [
+            { value: liquidusC, says: 'took the melting of the ring for the joint', marks: 1 },
+            { value: liquidusC - superheatK, says: 'took off what wetting asks', marks: 0 },
+          ],
+        },
+        {
+          ask: 'How warm does the wire become, held long?',
+          unit: '°C',
+          answer: wireC,
+          box: 'wire = room + share × (air − room)',
+          usual: [
+            { value: share * (airC - roomC), says: 'forgot the room', marks: 1 },
+            { value: airC, says: 'took the air for the wire', marks: 0 },
+          ],
+        },
+        {
+          ask: 'Which air would just do?',
+          unit: '°C',
+          answer: roomC + (neededC - roomC) / share,
+          box: 'air = room + (needed − room) ÷ share',
+          usual: [
+            { value: neededC, says: 'took the wire for the air', marks: 0 },
+            { value: roomC + (liquidusC - roomC) / share, says: 'left out what wetting asks', marks: 1 },
+            { value: roomC + (neededC - roomC) * share, says: 'multiplied by the share', marks: 1 },
+          ],
+        },
+      ],
+    }
+  },
+  trap: 'the air stands in degrees Fahrenheit',
+  why: {
+    ask: 'the ring of a solder sleeve has melted and the tube is tight. Why may the wires still not be joined?',
+    points: [
+      'ring and tube are thin and lie in the stream: they warm in seconds',
+      'the wire lies inside and leads its heat away along the copper',
+      'solder only takes on wire that is itself hotter than the melting solder',
+    ],
+  },
+}
