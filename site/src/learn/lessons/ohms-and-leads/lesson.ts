@@ -1,4 +1,3 @@
-import { dropTestVerdict, readingInterval, twoWireProof } from '@strandwise/core/meter'
 import { maximumResistanceOhmPerM } from '@strandwise/core/tables'
 import { bars } from '../../draw/bars.ts'
 import { intervals } from '../../draw/intervals.ts'
@@ -26,6 +25,7 @@ import {
   workingA,
 } from './inCode.ts'
 import codeText from './inCode.ts?raw'
+import { mistakes } from './mistakes.ts'
 import { sheets } from './sheets.ts'
 import { whatIf } from './whatIf.ts'
 
@@ -34,17 +34,6 @@ const volt = (value: number): string => say(value, 'V', 2)
 const limit = { value: allowedOhm, text: `allowed ${ohm(allowedOhm)}` }
 const range = (low: number, high: number): string => `${ohm(low)} to ${ohm(high)}`
 const counts = meter.counts * meter.resolution
-
-const heavyA = 20
-const zero = readingInterval({ reading: 0, ...meter })
-const tinyA = 0.002
-const tiny = dropTestVerdict({ measuredV: 0.0001, uncertaintyV: 0.0003, testA: tinyA, workingA, allowedDropV })
-const notNulled = twoWireProof({
-  readingOhm,
-  meter: { percentOfReading: 0, counts: 0, resolutionOhm: meter.resolution },
-  currentA: workingA,
-  allowedDropV,
-})
 
 /** "Does 0.4 Ω prove the joint bad?" */
 export const lesson: Lesson = {
@@ -206,32 +195,7 @@ export const lesson: Lesson = {
       verdict: 'The budget takes the same step: a digit is an interval, not a number.',
     },
   ],
-  mistakes: [
-    {
-      title: 'Leads left in',
-      verdict: 'unsound',
-      done: 'The 0.4 Ω is taken as the joint, and the joint is cut out.',
-      costs: `A good joint is condemned: by that reckoning it drops ${volt(notNulled.dropHighV)}.`,
-      value: { name: 'drop reckoned against drop measured', text: `${volt(notNulled.dropHighV)} against ${say(byDropHighV, 'V', 2)}` },
-      instead: 'Tips together first, and take that off.',
-    },
-    {
-      title: 'Zero is not good',
-      verdict: 'unsound',
-      done: `The meter shows 0.0 Ω over a joint that carries ${heavyA} A. It is called good.`,
-      costs: `Up to ${volt(zero.high * heavyA)} may be lost in it, and ${say(zero.high * heavyA ** 2, 'W', 2)} of heat.`,
-      value: { name: 'what 0.0 Ω leaves open', text: `up to ${ohm(zero.high)}` },
-      instead: 'For large currents only the drop under load says anything.',
-    },
-    {
-      title: 'Too little current',
-      verdict: 'caution',
-      done: `The drop is read with ${say(tinyA, 'A', 1)}, as an ohms range sends.`,
-      costs: `Scaled up it says ${volt(tiny.dropLowV)} to ${volt(tiny.dropHighV)}: ${tiny.verdict} again.`,
-      value: { name: 'one count, scaled to the working current', text: volt((0.0001 * workingA) / tinyA) },
-      instead: 'Test near the working current.',
-    },
-  ],
+  mistakes,
   measurement: {
     needs: ['bench supply set to 1 A', 'one metre of 0.5 mm² copper wire', 'meter with a range of 200 mV'],
     steps: [
