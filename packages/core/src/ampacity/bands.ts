@@ -38,7 +38,7 @@ function band(models: readonly { readonly correlation: Correlation; readonly val
  * @domain optional emissivity: from 0 to 1
  * @domain ambientC: from -173.15 to 1626.85
  * @domain optional airSpeedMPerS: at least 0
- * @domain optional pressurePa: above 0
+ * @domain optional pressurePa: at least 1000
  * @domain optional solarAbsorbedWPerM: at least 0
  * @domain optional filmWPerM2K: above 0
  * @throws DomainError outside the domain
@@ -82,7 +82,7 @@ export function conductorTemperatureBandC(i: WireHeat & { readonly currentA: num
  * @domain optional emissivity: from 0 to 1
  * @domain ambientC: from -173.15 to 1626.85
  * @domain optional airSpeedMPerS: at least 0
- * @domain optional pressurePa: above 0
+ * @domain optional pressurePa: at least 1000
  * @domain optional solarAbsorbedWPerM: at least 0
  * @domain optional filmWPerM2K: above 0
  * @throws DomainError outside the domain

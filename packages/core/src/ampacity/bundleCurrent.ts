@@ -41,7 +41,7 @@ import { currentAtConductor } from './steady.ts'
  * @domain optional emissivity: from 0 to 1
  * @domain ambientC: from -173.15 to 1626.85
  * @domain optional airSpeedMPerS: at least 0
- * @domain optional pressurePa: above 0
+ * @domain optional pressurePa: at least 1000
  * @domain optional solarAbsorbedWPerM: at least 0
  * @domain optional filmWPerM2K: above 0
  * @throws DomainError outside the domain, for a bundle too thin to hold its wires, and for a limit above the melting point of the metal

@@ -36,7 +36,7 @@ import type { WireHeat } from './wire.ts'
  * @domain optional emissivity: from 0 to 1
  * @domain ambientC: from -173.15 to 1626.85
  * @domain optional airSpeedMPerS: at least 0
- * @domain optional pressurePa: above 0
+ * @domain optional pressurePa: at least 1000
  * @domain optional solarAbsorbedWPerM: at least 0
  * @domain optional filmWPerM2K: above 0
  * @domain optional ceilingC: at least -173.15

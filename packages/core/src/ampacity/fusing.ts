@@ -1,5 +1,6 @@
 import { mm2ToCircularMils } from '../conductor/index.ts'
 import { DomainError, requireBetween, requireFinite, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import type { ProvenanceStatus } from '../materials/index.ts'
 
 const mmPerInch = 25.4
@@ -8,7 +9,7 @@ const hottestC = 1100
 const coldestC = -60
 
 /** Constants of the two rules that tell when a wire is destroyed. */
-export const fusingConstants = {
+export const fusingConstants = /* @__PURE__ */ frozen({
   /** A per inch^1.5. */
   preece: {
     copper: { aPerInch15: 10244, status: 'published' },
@@ -22,7 +23,7 @@ export const fusingConstants = {
 } as const satisfies {
   readonly preece: Readonly<Record<string, { readonly aPerInch15: number; readonly status: ProvenanceStatus }>>
   readonly onderdonk: { readonly perCircularMil2S: number; readonly offsetC: number; readonly meltingC: number; readonly status: ProvenanceStatus }
-}
+})
 
 /**
  * Gives the current that melts a long bare wire in open air after a while.

@@ -1,5 +1,6 @@
 import { DomainError, requireBetween, requireChoice, requireFinite, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { airHighestC, airLowestC, type Correlation, correlations } from '../heat/index.ts'
+import { requireAirPressure } from '../heat/inner.ts'
 import { type Metal, metal } from '../materials/index.ts'
 import { type Balance, startingShare } from './balance.ts'
 import { type WireHeat, wireDefaults } from './wire.ts'
@@ -58,7 +59,7 @@ export function resolveWire(i: WireHeat): Balance {
   const emissivity = requireBetween('emissivity', i.emissivity ?? wireDefaults.emissivity, 0, 1)
   const ambientC = requireBetween('ambientC', i.ambientC, airLowestC, airHighestC)
   const airSpeedMPerS = notNegative('airSpeedMPerS', i.airSpeedMPerS ?? wireDefaults.airSpeedMPerS)
-  const pressurePa = positive('pressurePa', i.pressurePa ?? wireDefaults.pressurePa)
+  const pressurePa = positive('pressurePa', requireAirPressure('pressurePa', i.pressurePa ?? wireDefaults.pressurePa))
   const sunWPerM = notNegative('solarAbsorbedWPerM', i.solarAbsorbedWPerM ?? wireDefaults.solarAbsorbedWPerM)
   const correlation = requireChoice<Correlation>('correlation', i.correlation ?? wireDefaults.correlation, correlations)
   if (!(1 + al * (ambientC - referenceC) > 0)) {

@@ -200,3 +200,11 @@ describe('no steady state', () => {
     }
   })
 })
+
+test('ECSS-Q-ST-30-11C table C-3: AWG 24 in a vacuum carries 3.4 A by radiation; air too thin for convection is refused, not promised 5.5 A', () => {
+  const awg24 = { areaMm2: 0.205, conductorDiameterMm: 0.511, insulationThicknessMm: 0.145, insulationConductivityWPerMK: 0.2, emissivity: 0.75, ambientC: 70 }
+  for (const pressurePa of [1e-9, 1, 999]) {
+    expect(() => steadyCurrentA({ ...awg24, limitC: 150, pressurePa })).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'pressurePa' }))
+  }
+  expect(steadyCurrentA({ ...awg24, limitC: 150, pressurePa: 1000 })).toBeGreaterThan(3.4)
+})

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Correlation } from '../heat/index.ts'
 import { heatDefaults } from '../heat/index.ts'
 import type { Interval, MetalName, Provenance } from '../materials/index.ts'
@@ -39,7 +40,7 @@ export interface Band extends Interval {
 }
 
 /** What the wire models assume where nothing is said; a metal's own properties are its nominal ones. */
-export const wireDefaults = {
+export const wireDefaults = /* @__PURE__ */ frozen({
   material: 'annealed-copper',
   layFactor: 1,
   emissivity: 0.9,
@@ -62,4 +63,4 @@ export const wireDefaults = {
     source:
       'emissivity of common insulations 0.9; PVC compound 1350 kg/m3 and 1050 J/(kg K); share from radial conduction compared with one lump, 0.86 to 0.95 past 10 s; bundles 0.2 to 0.3 W/(m K)',
   },
-} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance }
+} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance })

@@ -1,7 +1,8 @@
+import { frozen } from '../errors/inner.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
 /** What the circuit formulas take where the caller says nothing. */
-export const circuitDefaults = {
+export const circuitDefaults = /* @__PURE__ */ frozen({
   /** Metal of a relay's, valve's or motor's winding. */
   coilMaterial: 'annealed-copper',
   /** Half width of the current in a search for lost volts, in A. */
@@ -14,4 +15,4 @@ export const circuitDefaults = {
   readonly currentUncertaintyA: number
   readonly uncertaintyV: number
   readonly provenance: Provenance
-}
+})

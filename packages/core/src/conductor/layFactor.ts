@@ -1,4 +1,5 @@
 import { requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import type { MaterialValue } from '../materials/index.ts'
 
 /**
@@ -25,7 +26,7 @@ export function layFactor(i: { readonly layerDiameterMm: number; readonly pitchM
 }
 
 /** Lay factors of whole conductors, core and all layers together, by class of IEC 60228. */
-export const layFactors = {
+export const layFactors = /* @__PURE__ */ frozen({
   1: { low: 1, nominal: 1, high: 1, provenance: { status: 'derived', source: 'a solid wire is as long as itself' } },
   2: {
     low: 1.01,
@@ -35,7 +36,7 @@ export const layFactors = {
   },
   5: { low: 1.01, nominal: 1.03, high: 1.05, provenance: { status: 'from memory', source: 'bunched and rope-lay flexible conductors' } },
   6: { low: 1.02, nominal: 1.04, high: 1.05, provenance: { status: 'from memory', source: 'bunched and rope-lay very flexible conductors' } },
-} as const satisfies Readonly<Record<1 | 2 | 5 | 6, MaterialValue>>
+} as const satisfies Readonly<Record<1 | 2 | 5 | 6, MaterialValue>>)
 
 /**
  * Usual lay factor of a whole conductor by its class, with its range: solid 1, stranded 2, flexible 5, very flexible 6.

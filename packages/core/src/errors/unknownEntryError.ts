@@ -13,3 +13,13 @@ export class UnknownEntryError extends RangeError {
     this.known = known
   }
 }
+
+/** Looks an entry up; where the table refuses it, the error names the caller's field. */
+export function entryAt<T>(parameter: string, lookUp: () => T): T {
+  try {
+    return lookUp()
+  } catch (error) {
+    if (!(error instanceof UnknownEntryError)) throw error
+    throw new UnknownEntryError(parameter, error.value, error.known)
+  }
+}

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** Stefan-Boltzmann constant in W/(m2 K4); exact in the SI of 2019, cut at ten digits. */
@@ -18,14 +19,20 @@ export const airLowestC = -173.15
 export const airHighestC = 1626.85
 /** Reynolds times Prandtl at and below which Churchill and Bernstein give no value. */
 export const leastReynoldsPrandtl = 0.2
+/**
+ * Lowest absolute pressure in Pa at which air round a wire conducts and flows as a continuum: the mean free path is then 7 micrometres,
+ * a hundredth of a wire of 0.7 mm. In thinner air a wire keeps less and less convection and at last radiation alone; still-air
+ * correlations go on conducting and would promise too much (5.5 A for AWG 24 in a vacuum where 3.4 A is allowed).
+ */
+export const leastPressurePa = 1000
 /** Rayleigh number up to which both natural correlations were fitted. */
 export const largestRayleigh = 1e12
 /** Rayleigh number at which Morgan's first band begins. */
 export const leastRayleighMorgan = 1e-10
 
 /** Where the constants of this room come from. */
-export const heatConstantsProvenance = {
+export const heatConstantsProvenance = /* @__PURE__ */ frozen({
   status: 'published',
   source:
     'CODATA 2018 (sigma, R), ISO 80000-3 (standard free fall), Lemmon et al. 2000 (molar mass of dry air); the span of the viscosity law and the constant specific heat are from memory',
-} as const satisfies Provenance
+} as const satisfies Provenance)

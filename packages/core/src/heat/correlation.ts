@@ -1,13 +1,14 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** Still-air convection round a horizontal cylinder: two published fits that differ by about a fifth on thin wire. */
 export type Correlation = 'churchill-chu' | 'morgan'
 
 /** Both fits, in the order in which a band lists them. */
-export const correlations = ['churchill-chu', 'morgan'] as const satisfies readonly Correlation[]
+export const correlations = /* @__PURE__ */ frozen(['churchill-chu', 'morgan'] as const satisfies readonly Correlation[])
 
 /** What the heat models assume where nothing is said. */
-export const heatDefaults = {
+export const heatDefaults = /* @__PURE__ */ frozen({
   airSpeedMPerS: 0,
   pressurePa: 101325,
   solarAbsorbedWPerM: 0,
@@ -16,4 +17,4 @@ export const heatDefaults = {
     status: 'common practice',
     source: 'still air in the shade at the standard atmosphere of ISO 2533; Churchill and Chu because it has no jumps and gives the hotter wire',
   } satisfies Provenance,
-} as const
+} as const)

@@ -1,13 +1,14 @@
 import { requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 
 type FinEnd = 'insulated' | 'held'
 const finEnds = ['insulated', 'held'] as const satisfies readonly FinEnd[]
 
 /** What finConductanceWPerK assumes of the far end: no heat leaves through it. Without a length the fin is endless. */
-export const finDefaults = {
+export const finDefaults = /* @__PURE__ */ frozen({
   end: 'insulated',
   provenance: { status: 'common practice', source: 'the fin with an adiabatic tip of the textbooks' },
-} as const
+} as const)
 
 /**
  * Gives the heat a wire draws from its hot end for each kelvin, conducting along itself and losing heat on the way.

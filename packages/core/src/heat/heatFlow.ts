@@ -1,6 +1,7 @@
 import { requireBetween, requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { airHighestC, airLowestC } from './constants.ts'
 import { type Correlation, correlations, heatDefaults } from './correlation.ts'
+import { requireAirPressure } from './requireAirPressure.ts'
 import { forcedFlowWPerM, naturalFlowWPerM, radiationFlowWPerM } from './surfaceFlow.ts'
 
 /**
@@ -20,7 +21,7 @@ import { forcedFlowWPerM, naturalFlowWPerM, radiationFlowWPerM } from './surface
  * @domain diameterMm: above 0
  * @domain emissivity: from 0 to 1
  * @domain optional airSpeedMPerS: at least 0
- * @domain optional pressurePa: above 0
+ * @domain optional pressurePa: at least 1000
  * @domain optional solarAbsorbedWPerM: at least 0
  * @throws DomainError outside the domain
  * @example
@@ -49,7 +50,7 @@ export function heatFlowWPerM(i: {
   requirePositive('diameterMm', i.diameterMm)
   requireBetween('emissivity', emissivity, 0, 1)
   const airSpeedMPerS = requireNotNegative('airSpeedMPerS', i.airSpeedMPerS ?? heatDefaults.airSpeedMPerS)
-  const pressurePa = requirePositive('pressurePa', i.pressurePa ?? heatDefaults.pressurePa)
+  const pressurePa = requireAirPressure('pressurePa', i.pressurePa ?? heatDefaults.pressurePa)
   const sun = requireNotNegative('solarAbsorbedWPerM', i.solarAbsorbedWPerM ?? heatDefaults.solarAbsorbedWPerM)
   const correlation = requireChoice<Correlation>('correlation', i.correlation ?? heatDefaults.correlation, correlations)
   const D = i.diameterMm / 1000

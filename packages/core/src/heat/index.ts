@@ -5,6 +5,7 @@ export {
   airSpecificHeatJPerKgK,
   heatConstantsProvenance,
   largestRayleigh,
+  leastPressurePa,
   leastRayleighMorgan,
   leastReynoldsPrandtl,
   standardGravityMPerS2,

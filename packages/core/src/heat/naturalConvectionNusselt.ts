@@ -1,15 +1,16 @@
 import { requireBetween, requireChoice, requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import { largestRayleigh } from './constants.ts'
 import { type Correlation, correlations, heatDefaults } from './correlation.ts'
 
 /** Factor C and exponent n of Nu = C Ra^n below each upper edge of the Rayleigh number; the last band has no edge. */
-export const morganBands = [
+export const morganBands = /* @__PURE__ */ frozen([
   { below: 1e-2, factor: 0.675, exponent: 0.058 },
   { below: 1e2, factor: 1.02, exponent: 0.148 },
   { below: 1e4, factor: 0.85, exponent: 0.188 },
   { below: 1e7, factor: 0.48, exponent: 0.25 },
   { below: Infinity, factor: 0.125, exponent: 0.333 },
-] as const
+] as const)
 
 /** Churchill and Chu's 0.60 + 0.387 form: unchecked, for solvers. */
 export function churchillChuNusselt(rayleigh: number, prandtl: number): number {

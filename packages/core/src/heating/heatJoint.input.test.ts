@@ -79,9 +79,9 @@ describe('what is refused, and by which name', () => {
     [{ ...joint, sampleTimesS: [-1] }, 'sampleTimesS.0 out-of-range'],
     [{ ...joint, wettingSuperheatK: -1 }, 'wettingSuperheatK out-of-range'],
     [{ ...joint, accuracy: 0 }, 'accuracy out-of-range'],
-    [{ ...joint, alloy: 'Sn1' }, 'unknown solder Sn1'],
+    [{ ...joint, alloy: 'Sn1' }, 'unknown alloy Sn1'],
     [{ ...joint, conductors: [{ ...side, insulation: 'paper' }] }, 'unknown insulation paper'],
-    [{ ...joint, conductors: [{ ...side, material: 'gold' }] }, 'unknown metal gold'],
+    [{ ...joint, conductors: [{ ...side, material: 'gold' }] }, 'unknown conductors.0.material gold'],
     [{ ...joint, conductors: [{ ...side, insulation: 'TPE' }] }, 'unknown specificHeatJPerKgK TPE'],
   ] as const)('%#: %j', (input, wanted) => {
     expect(refusal(input)).toBe(wanted)

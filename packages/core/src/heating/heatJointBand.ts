@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 import type { HeatJointInput, HeatJointResult } from './heatJointTypes.ts'
 import { requireWithin } from './heatLimits.ts'
@@ -5,10 +6,10 @@ import { runHeatModel } from './heatResult.ts'
 import { readHeatJoint } from './readHeatJoint.ts'
 
 /** How far heatJointBand moves what nobody knows of a tool. */
-export const heatJointBandDefaults = {
+export const heatJointBandDefaults = /* @__PURE__ */ frozen({
   contactFactor: { value: 3, provenance: { status: 'from memory', source: 'a wetted tip contact is known to a factor of three either way' } },
   streamFactor: { value: 1.5, provenance: { status: 'from memory', source: 'a hand-held stream against the one in the correlation' } },
-} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>
+} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
 /**
  * Gives the heating of a joint at the best, the nominal and the worst of what is uncertain about the tool: an iron's contact, a stream's film.

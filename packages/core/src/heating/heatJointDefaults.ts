@@ -1,7 +1,8 @@
+import { frozen } from '../errors/inner.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
 /** What heatJoint assumes where its input is silent. */
-export const heatJointDefaults = {
+export const heatJointDefaults = /* @__PURE__ */ frozen({
   material: { value: 'annealed-copper', provenance: { status: 'common practice', source: 'hook-up wire is annealed copper unless it says otherwise' } },
   tails: { value: 1, provenance: { status: 'derived', source: 'a wire that ends in the joint leaves it once' } },
   /** In W/(m2 K): radiation and still air together over the joint's own range are counted apart from it. */
@@ -21,4 +22,4 @@ export const heatJointDefaults = {
   /** In s after the tool is gone: the insulation's edge peaks in that time. */
   observeAfterToolOffS: { value: 30, provenance: { status: 'derived', source: 'the edge behind stubs up to 15 mm peaks within it' } },
   accuracy: { value: 1, provenance: { status: 'derived', source: '0.2 % of times and 0.3 K, well inside what the inputs are known to' } },
-} as const satisfies Readonly<Record<string, { readonly value: number | MetalName; readonly provenance: Provenance }>>
+} as const satisfies Readonly<Record<string, { readonly value: number | MetalName; readonly provenance: Provenance }>>)

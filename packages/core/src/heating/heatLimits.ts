@@ -1,4 +1,5 @@
 import { requireAboveUpTo, requireBetween } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 
 // Far beyond any joint, and near enough that double precision still tells its heat from rounding.
 
@@ -6,7 +7,7 @@ const coldestC = -273.15
 const hottestC = 3000
 
 /** Ends of what heatJoint takes, both included; temperatures lie above absolute zero. */
-export const heatLimits = {
+export const heatLimits = /* @__PURE__ */ frozen({
   lapMm: [1e-3, 1e4],
   diameterMm: [1e-7, 1e3],
   surfaceMm2: [1e-9, 1e8],
@@ -43,7 +44,7 @@ export const heatLimits = {
   share: [0, 1],
   /** Finer than the first the run takes seconds; coarser than the last says nothing. */
   accuracy: [0.001, 10],
-} as const satisfies Readonly<Record<string, readonly [number, number]>>
+} as const satisfies Readonly<Record<string, readonly [number, number]>>)
 
 /** A number within its limits. */
 export function requireWithin(parameter: string, value: number, limit: keyof typeof heatLimits): number {

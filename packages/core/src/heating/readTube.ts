@@ -1,4 +1,5 @@
 import { DomainError } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import { airProperties } from '../heat/index.ts'
 import type { Provenance } from '../materials/index.ts'
 import type { HeatJointInput } from './heatJointTypes.ts'
@@ -8,14 +9,14 @@ import { airHighC, airLowC, readStream, requireAir } from './readTool.ts'
 import { tabled } from './streamFilm.ts'
 
 /** What heatSolderSleeve assumes of a tube where its input is silent. */
-export const solderSleeveDefaults = {
+export const solderSleeveDefaults = /* @__PURE__ */ frozen({
   conductivityWPerMK: { value: 0.25, provenance: { status: 'from memory', source: 'polyolefin and fluoropolymer tubes, order of magnitude' } },
   densityKgPerM3: { value: 1000, provenance: { status: 'from memory', source: 'cross-linked polyolefin, rounded' } },
   specificHeatJPerKgK: { value: 1900, provenance: { status: 'from memory', source: 'cross-linked polyolefin, rounded' } },
   gripWPerM2K: { value: 500, provenance: { status: 'from memory', source: 'a soft wall pressed on metal with little air between, a guess' } },
   /** Of the tube's bore and the joint together, while the tube hangs loose. */
   gapEmissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic bore; bright copper would take less' } },
-} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>
+} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
 /** A tube that shrinks over the joint with a ring of solder in it. */
 export interface SolderSleeveTube {

@@ -1,4 +1,5 @@
 import { DomainError } from '../errors/index.ts'
+import { entryAt } from '../errors/inner.ts'
 import { type Insulation, insulation, knownNominal, metal } from '../materials/index.ts'
 import { heatJointDefaults } from './heatJointDefaults.ts'
 import type { HeatSide } from './heatJointTypes.ts'
@@ -86,7 +87,7 @@ function readClip(side: HeatSide, path: string, ambientC: number): WireClip | nu
 /** Reads one conductor in SI units; path leads its parameters' names. stubInOpen: no tube keeps the air from the stub. */
 export function readConductor(side: HeatSide, path: string, ambientC: number, sweep: Sweep | null, stubInOpen: boolean): ReadConductor {
   const defaults = heatJointDefaults
-  const copper = metal(side.material ?? defaults.material.value)
+  const copper = entryAt(`${path}.material`, () => metal(side.material ?? defaults.material.value))
   const areaMm2 = requireWithin(`${path}.areaMm2`, side.areaMm2, 'areaMm2')
   const density = requireWithin(`${path}.densityKgPerM3`, side.densityKgPerM3 ?? copper.densityKgPerM3.nominal, 'densityKgPerM3')
   const heat = requireWithin(`${path}.specificHeatJPerKgK`, side.specificHeatJPerKgK ?? copper.specificHeatJPerKgK.nominal, 'specificHeatJPerKgK')

@@ -1,9 +1,10 @@
 import { requireBetween } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import { airProperties } from '../heat/index.ts'
 import { metals, type Provenance, solders } from '../materials/index.ts'
 
 /** What bounds the contact of an iron's tip; no measurement of a soldering contact was found. */
-export const tipContactDefaults = {
+export const tipContactDefaults = /* @__PURE__ */ frozen({
   /** Flat of the tip that lies along the joint. */
   tipWidthMm: { value: 2, low: 1, high: 5, provenance: { status: 'common practice', source: 'tips for hook-up wire are some 2 mm wide' } },
   /** Solder between tip and joint, averaged over the bridge. */
@@ -23,7 +24,7 @@ export const tipContactDefaults = {
   oxideM: { value: 5e-8, provenance: { status: 'from memory', source: 'a visible tarnish of copper, tens of nanometres' } },
   oxideWPerMK: { value: 4, provenance: { status: 'from memory', source: 'cuprous oxide, order of magnitude' } },
   gapAirC: { value: 200, provenance: { status: 'derived', source: 'between a tip at 350 C and a cold joint' } },
-} as const satisfies Readonly<Record<string, { readonly value: number; readonly low?: number; readonly high?: number; readonly provenance: Provenance }>>
+} as const satisfies Readonly<Record<string, { readonly value: number; readonly low?: number; readonly high?: number; readonly provenance: Provenance }>>)
 
 /** Contact of a tip with a joint, in K/W, as it may be found and improved. */
 export interface TipContact {

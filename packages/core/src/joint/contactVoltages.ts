@@ -1,4 +1,5 @@
 import { UnknownEntryError } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
 /** Voltages over a clean contact at which its spot softens and melts; the metal is the one that touches, so tinned copper is tin. */
@@ -15,14 +16,14 @@ const provenance = { status: 'from memory', source: 'Holm, Electric Contacts, 19
  *
  * @source Holm, Electric Contacts, 1967: table of softening and melting voltages (from memory)
  */
-export const contactVoltages = {
+export const contactVoltages = /* @__PURE__ */ frozen({
   'annealed-copper': { softeningV: 0.12, meltingV: 0.43, provenance },
   'hard-drawn-copper': { softeningV: 0.12, meltingV: 0.43, provenance },
   'tinned-copper': { softeningV: 0.07, meltingV: 0.13, provenance },
   tin: { softeningV: 0.07, meltingV: 0.13, provenance },
   silver: { softeningV: 0.09, meltingV: 0.37, provenance },
   'aluminium-1350': { softeningV: 0.1, meltingV: 0.3, provenance },
-} as const satisfies { readonly [name in MetalName]?: ContactVoltages }
+} as const satisfies { readonly [name in MetalName]?: ContactVoltages })
 
 /**
  * Softening and melting voltage of a contact metal.

@@ -1,5 +1,7 @@
 import { DomainError, requireBetween, requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { entryAt } from '../errors/inner.ts'
 import { airHighestC, airLowestC, type Correlation, correlations, insulationResistanceMKPerW } from '../heat/index.ts'
+import { requireAirPressure } from '../heat/inner.ts'
 import { metal } from '../materials/index.ts'
 import { type JointSide, type JointSite, jointDefaults } from './jointSite.ts'
 import { mmPerM } from './lapPair.ts'
@@ -50,7 +52,7 @@ export function jointModel(i: JointSite): JointModel {
   const ambientC = requireBetween('ambientC', i.ambientC, airLowestC, airHighestC)
   if (!Array.isArray(i.conductors) || i.conductors.length !== 2)
     throw new DomainError('conductors', i.conductors, 'two wires', undefined, i.conductors === undefined ? 'missing' : 'wrong-choice')
-  const pressurePa = i.pressurePa === undefined ? jointDefaults.pressurePa : requirePositive('pressurePa', i.pressurePa)
+  const pressurePa = i.pressurePa === undefined ? jointDefaults.pressurePa : requireAirPressure('pressurePa', i.pressurePa)
   const correlation = requireChoice<Correlation>('correlation', i.correlation ?? jointDefaults.correlation, correlations)
   const linear = i.conductors[0]?.filmWPerM2K !== undefined
   const sleeve = i.sleeve ?? undefined
@@ -110,7 +112,7 @@ function sleeveOut(sleeve: NonNullable<JointSite['sleeve']>, linear: boolean): W
 function sideModel(side: JointSide, index: number, linear: boolean, sleeve: WayOut | undefined): SideModel {
   const at = `conductors.${index}`
   const area = requirePositive(`${at}.areaMm2`, side?.areaMm2)
-  const properties = metal(side.material ?? jointDefaults.material)
+  const properties = entryAt(`${at}.material`, () => metal(side.material ?? jointDefaults.material))
   const solid = Math.sqrt((4 * area) / Math.PI)
   const d = side.conductorDiameterMm === undefined ? solid : requirePositive(`${at}.conductorDiameterMm`, side.conductorDiameterMm)
   if (d < leastDiameterShare * solid) {

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Correlation } from '../heat/index.ts'
 import { heatDefaults } from '../heat/index.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
@@ -36,7 +37,7 @@ export interface JointSite {
 }
 
 /** What the model of a joint in service assumes where nothing is said. */
-export const jointDefaults = {
+export const jointDefaults = /* @__PURE__ */ frozen({
   material: 'annealed-copper',
   emissivity: 0.9,
   sleeveEmissivity: 0.9,
@@ -44,7 +45,7 @@ export const jointDefaults = {
   pressurePa: heatDefaults.pressurePa,
   correlation: heatDefaults.correlation,
   provenance: { status: 'from memory', source: 'emissivity of common insulations and sleeves 0.9; a joint whose resistance is taken as measured hot' },
-} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance }
+} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance })
 
 /** A joint in service at rest; flows are positive from the joint into the wire. */
 export interface JointState {

@@ -51,7 +51,7 @@ import { jointResistance } from './ownResistance.ts'
  * @domain sleeve.conductivityWPerMK: above 0
  * @domain optional sleeve.emissivity: from 0 to 1
  * @domain optional sleeve.filmWPerM2K: above 0
- * @domain optional pressurePa: above 0
+ * @domain optional pressurePa: at least 1000
  * @throws DomainError outside the domain, and where film coefficients are given for some surfaces and not for others
  * @throws NoSteadyStateError with cause runaway and the largest current that has a steady joint
  * @throws UnknownEntryError for a metal that the table does not hold

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Metal } from './properties.ts'
 import type { Provenance } from './provenance.ts'
 
@@ -8,7 +9,7 @@ const parallel = {
 } as const satisfies Provenance
 
 /** Copper skin on an aluminium core: conductances and heat contents add by area share. It softens and melts as its core does. */
-export const copperCladAluminium = {
+export const copperCladAluminium = /* @__PURE__ */ frozen({
   name: 'copper-clad-aluminium',
   resistivity20OhmM: { low: 2.5791e-8, nominal: 2.6566e-8, high: 2.6566e-8, provenance: parallel },
   temperatureCoefficient20PerK: { low: 0.0040076, nominal: 0.0040146, high: 0.0040146, provenance: parallel },
@@ -17,4 +18,4 @@ export const copperCladAluminium = {
   conductivityWPerMK: { low: 249.88, nominal: 249.88, high: 257.72, provenance: parallel },
   tensileMPa: null,
   meltingC: { low: 646.1, nominal: 657.2, high: 660, provenance: { status: 'derived', source: 'that of its aluminium core, 1350-H14 data sheet' } },
-} as const satisfies Metal
+} as const satisfies Metal)

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { InsulationName } from './names.ts'
 import type { Insulation } from './properties.ts'
 
@@ -5,7 +6,7 @@ import type { Insulation } from './properties.ts'
  * Wire insulations. continuousC spans the grades of the family: a plan takes the low end unless the grade is known.
  * shortExposureC spans softening (low) to the short-time limit (high). null is not known, and is never guessed.
  */
-export const insulations = {
+export const insulations = /* @__PURE__ */ frozen({
   PVC: {
     name: 'PVC',
     continuousC: {
@@ -335,4 +336,4 @@ export const insulations = {
     },
     specificHeatJPerKgK: null,
   },
-} as const satisfies Readonly<Record<InsulationName, Insulation>>
+} as const satisfies Readonly<Record<InsulationName, Insulation>>)

@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import type { SolderName } from './names.ts'
 import type { Solder } from './properties.ts'
 
 /** Solders without lead; latent heats and shear strengths that no source prints are from memory, as they say. */
-export const leadFreeSolders = {
+export const leadFreeSolders = /* @__PURE__ */ frozen({
   SAC305: {
     name: 'SAC305',
     solidusC: {
@@ -250,4 +251,4 @@ export const leadFreeSolders = {
       provenance: { status: 'published', source: 'public material-property pages, ISO solder alloy 601 In52Sn48' },
     },
   },
-} as const satisfies Readonly<Partial<Record<SolderName, Solder>>>
+} as const satisfies Readonly<Partial<Record<SolderName, Solder>>>)

@@ -104,10 +104,10 @@ describe('look-ups', () => {
   test.each(['gold', '', 'toString', '__proto__', 'constructor', 'Annealed-Copper'])('%j is refused with the known names', (name) => {
     const refused = (parameter: string, table: object) =>
       expect.objectContaining({ name: 'UnknownEntryError', code: 'unknown-entry', parameter, value: name, known: Object.keys(table) })
-    expect(() => metal(name as MetalName)).toThrow(refused('metal', metals))
-    expect(() => solder(name as SolderName)).toThrow(refused('solder', solders))
+    expect(() => metal(name as MetalName)).toThrow(refused('material', metals))
+    expect(() => solder(name as SolderName)).toThrow(refused('alloy', solders))
     expect(() => insulation(name as InsulationName)).toThrow(refused('insulation', insulations))
-    expect(() => sleeveMaterial(name as SleeveMaterialName)).toThrow(refused('sleeveMaterial', sleeveMaterials))
+    expect(() => sleeveMaterial(name as SleeveMaterialName)).toThrow(refused('material', sleeveMaterials))
   })
 
   test('a property that is not known is refused by its name and its owner, never guessed', () => {

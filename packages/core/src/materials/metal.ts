@@ -41,6 +41,6 @@ export function metal(name: MetalName): Metal {
     case 'silver':
       return metals.silver
     default:
-      throw new UnknownEntryError('metal', name, Object.keys(metals))
+      throw new UnknownEntryError('material', name, Object.keys(metals))
   }
 }

@@ -1,10 +1,11 @@
+import { frozen } from '../errors/inner.ts'
 import { copperCladAluminium } from './copperCladAluminium.ts'
 import type { MetalName } from './names.ts'
 import type { Metal } from './properties.ts'
 import { terminalMetals } from './terminalMetals.ts'
 
 /** Conductor and terminal metals at 20 °C. Low and high enclose what the sources print; nominal is what the models use. */
-export const metals = {
+export const metals = /* @__PURE__ */ frozen({
   'annealed-copper': {
     name: 'annealed-copper',
     resistivity20OhmM: {
@@ -187,4 +188,4 @@ export const metals = {
   },
   ...terminalMetals,
   'copper-clad-aluminium': copperCladAluminium,
-} as const satisfies Readonly<Record<MetalName, Metal>>
+} as const satisfies Readonly<Record<MetalName, Metal>>)

@@ -14,5 +14,5 @@ import { sleeveMaterials } from './sleeveMaterials.ts'
  * @source each property names its own
  */
 export function sleeveMaterial(name: SleeveMaterialName): SleeveMaterial {
-  return entry<SleeveMaterial>('sleeveMaterial', sleeveMaterials, name)
+  return entry<SleeveMaterial>('material', sleeveMaterials, name)
 }

@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import type { SleeveMaterialName } from './names.ts'
 import type { SleeveMaterial } from './properties.ts'
 
 /** Heat-shrink sleeve materials. longitudinalChange is a signed share of the length; continuousC runs from the coldest to the hottest use. */
-export const sleeveMaterials = {
+export const sleeveMaterials = /* @__PURE__ */ frozen({
   polyolefin: {
     name: 'polyolefin',
     recoveryRatio: { low: 2, nominal: 3, high: 4, provenance: { status: 'published', source: 'EN 4708-101:2017, title and scope: 2:1, 3:1 and 4:1' } },
@@ -233,4 +234,4 @@ export const sleeveMaterials = {
       provenance: { status: 'from memory', source: "class data in AMS-DTL-23053 family and makers' literature" },
     },
   },
-} as const satisfies Readonly<Record<SleeveMaterialName, SleeveMaterial>>
+} as const satisfies Readonly<Record<SleeveMaterialName, SleeveMaterial>>)

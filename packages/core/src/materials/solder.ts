@@ -14,5 +14,5 @@ import { solders } from './solders.ts'
  * @source each property names its own
  */
 export function solder(name: SolderName): Solder {
-  return entry<Solder>('solder', solders, name)
+  return entry<Solder>('alloy', solders, name)
 }

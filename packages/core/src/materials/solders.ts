@@ -1,9 +1,10 @@
+import { frozen } from '../errors/inner.ts'
 import { leadFreeSolders } from './leadFreeSolders.ts'
 import type { SolderName } from './names.ts'
 import type { Solder } from './properties.ts'
 
 /** Solder alloys: melting range, heat and strength at room temperature. */
-export const solders = {
+export const solders = /* @__PURE__ */ frozen({
   Sn63Pb37: {
     name: 'Sn63Pb37',
     solidusC: {
@@ -161,4 +162,4 @@ export const solders = {
     },
   },
   ...leadFreeSolders,
-} as const satisfies Readonly<Record<SolderName, Solder>>
+} as const satisfies Readonly<Record<SolderName, Solder>>)

@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import type { MetalName } from './names.ts'
 import type { Metal } from './properties.ts'
 
 /** Metals of terminals and their coatings at 20 °C. Low and high enclose what the sources print; nominal is what the models use. */
-export const terminalMetals = {
+export const terminalMetals = /* @__PURE__ */ frozen({
   'brass-cuzn30': {
     name: 'brass-cuzn30',
     resistivity20OhmM: { low: 6.08e-8, nominal: 6.16e-8, high: 6.16e-8, provenance: { status: 'published', source: 'C26000 data sheet' } },
@@ -230,4 +231,4 @@ export const terminalMetals = {
       },
     },
   },
-} as const satisfies Readonly<Partial<Record<MetalName, Metal>>>
+} as const satisfies Readonly<Partial<Record<MetalName, Metal>>>)

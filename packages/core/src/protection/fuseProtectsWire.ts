@@ -1,5 +1,5 @@
 import { steadyCurrentA, timeToTemperatureS, type WireHeat, type WireStore } from '../ampacity/index.ts'
-import { DomainError, requireAboveUpTo, requireFinite, requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { DomainError, requireAboveUpTo, requireFinite, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
 import type { FusePoint } from '../tables/index.ts'
 import { requireBand } from './fuseBand.ts'
 import { type FuseOverWire, matchBand } from './matchBand.ts'
@@ -40,7 +40,7 @@ const largestA = 1e6
  * @domain optional wire.emissivity: from 0 to 1
  * @domain wire.ambientC: from -173.15 to 1626.85
  * @domain optional wire.airSpeedMPerS: from 0 to 1e30
- * @domain optional wire.pressurePa: above 0 up to 1e30
+ * @domain optional wire.pressurePa: from 1000 to 1e30
  * @domain optional wire.solarAbsorbedWPerM: from 0 to 1e30
  * @domain optional wire.filmWPerM2K: above 0 up to 1e30
  * @domain optional wire.conductorDensityKgPerM3: above 0
@@ -85,6 +85,7 @@ function named<T>(run: () => T): T {
   try {
     return run()
   } catch (error) {
+    if (error instanceof UnknownEntryError) throw new UnknownEntryError(`wire.${error.parameter}`, error.value, error.known)
     if (!(error instanceof DomainError)) throw error
     const { parameter, value, allowed, source, code } = error
     const own = ownNames[parameter]

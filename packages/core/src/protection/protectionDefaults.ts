@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 import { fuseBands } from '../tables/index.ts'
 
 /** What the protection formulas take where the caller says nothing. */
-export const protectionDefaults = {
+export const protectionDefaults = /* @__PURE__ */ frozen({
   /** Share of a terminal's law that may be used; 1 is the law itself. */
   reserveFactor: 1,
   /** A fuse at its reference temperature carries its rating. */
@@ -17,4 +18,4 @@ export const protectionDefaults = {
     status: 'common practice',
     source: 'three quarters of a fuse rating for a lasting load; the loss per kelvin is the recalled figure of blade fuses; the safe side elsewhere',
   },
-} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance }
+} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance })

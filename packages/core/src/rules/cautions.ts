@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { cautionsAroundVehiclesRules } from './cautionsAroundVehicles.ts'
 import { cautionsAtWorkRules } from './cautionsAtWork.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -8,4 +9,4 @@ import { stopRules } from './stops.ts'
  *
  * @source each rule carries its own
  */
-export const cautionRules: readonly PracticeRule[] = [...stopRules, ...cautionsAtWorkRules, ...cautionsAroundVehiclesRules]
+export const cautionRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([...stopRules, ...cautionsAtWorkRules, ...cautionsAroundVehiclesRules])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { onRoadVehicle, onSmallCraft } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
@@ -7,7 +8,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const cautionsAroundVehiclesRules: readonly PracticeRule[] = [
+export const cautionsAroundVehiclesRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'ca-neg-first',
     decides: 'cautions',
@@ -305,4 +306,4 @@ export const cautionsAroundVehiclesRules: readonly PracticeRule[] = [
     values: { maxAcRmsV: 12, maxDcV: 30 },
     source: { status: 'from memory', source: 'Wiring practice for pools (IEC 60364-7-702)' },
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { atHeating, fuseGiven, inTheWet, whenSolderedByHand, withIron } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
@@ -7,7 +8,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const cautionsAtWorkRules: readonly PracticeRule[] = [
+export const cautionsAtWorkRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'ca-jewellery',
     decides: 'cautions',
@@ -250,4 +251,4 @@ export const cautionsAtWorkRules: readonly PracticeRule[] = [
     values: { raiseAllowed: false },
     source: tradePractice,
   },
-]
+])

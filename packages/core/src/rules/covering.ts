@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { atHeating, inTheWet, whenSleeved, whenSolderedByHand } from './conditions.ts'
 import { adhesiveNoBondRule, adhesiveSoftensRule, fromCentreRule } from './methodBearing.ts'
 import { solderedByHand } from './methods.ts'
@@ -10,7 +11,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const coveringRules: readonly PracticeRule[] = [
+export const coveringRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedCoveringRules,
   {
     id: 'jg-flux-removal',
@@ -241,4 +242,4 @@ export const coveringRules: readonly PracticeRule[] = [
     values: { inBarrel: false },
     source: tradePractice,
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { atStripping, onAircraft, terminalGiven, withInsertedLength } from './conditions.ts'
 import { aboveWaterRule, accessibleRule, aircraftSpliceDistanceRule, coldPvcRule, endToEndRule, noRoomAtPlugRule } from './methodBearing.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -9,7 +10,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const cutBackRules: readonly PracticeRule[] = [
+export const cutBackRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedCutBackRules,
   endToEndRule,
   {
@@ -243,4 +244,4 @@ export const cutBackRules: readonly PracticeRule[] = [
     source: { status: 'common practice', source: 'FAA AC 43.13-1B para 11-167 c against CASA AC 21-99' },
     conflictsWith: ['cb-one-splice-per-segment', 'cb-single-or-two-splices'],
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { atHeating, whenSleeved, whenSoldered, whenSolderedByHand, withIron } from './conditions.ts'
 import { heatTheWorkRule, solderSleeveOrderRule } from './methodBearing.ts'
 import { soldered, solderedByHand } from './methods.ts'
@@ -9,7 +10,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const heatingRules: readonly PracticeRule[] = [
+export const heatingRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'cb-no-acid-flux',
     decides: 'heating',
@@ -356,4 +357,4 @@ export const heatingRules: readonly PracticeRule[] = [
     values: { flameAllowed: false },
     source: { status: 'published', source: 'Public tubing guides' },
   },
-]
+])

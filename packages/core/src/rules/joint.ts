@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { betweenUnlikeMetals, onAircraft, whenCrimped, whenSolderedByHand } from './conditions.ts'
 import { galvanicLimitRule } from './methodBearing.ts'
 import { crimped, solderedByHand } from './methods.ts'
@@ -10,7 +11,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const jointRules: readonly PracticeRule[] = [
+export const jointRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedJointRules,
   {
     id: 'wp-joint-share',
@@ -317,4 +318,4 @@ export const jointRules: readonly PracticeRule[] = [
     source: { status: 'common practice', source: 'NASA-STD-8739.4, US Army TM 9-4120-367-14, FAA-H-8083-32, public home-wiring pages' },
     conflictsWith: ['jg-lineman', 'jg-army-splice', 'jg-faa-emergency-splice'],
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { methodByPlaceRules } from './methodByPlace.ts'
 import { methodByWireRules } from './methodByWire.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -7,4 +8,4 @@ import type { PracticeRule } from './practiceRule.ts'
  *
  * @source each rule carries its own
  */
-export const methodRules: readonly PracticeRule[] = [...methodByPlaceRules, ...methodByWireRules]
+export const methodRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([...methodByPlaceRules, ...methodByWireRules])

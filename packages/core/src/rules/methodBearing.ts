@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { betweenUnlikeMetals, inTheWet, onAircraft, whenSleeved, whenSoldered, withIron } from './conditions.ts'
 import { soldered, splices } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -10,7 +11,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source in the rule itself
  */
-export const endToEndRule: PracticeRule = {
+export const endToEndRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'cb-end-to-end',
   decides: 'cut-back',
   statement: 'Where it can be done, replace the wire from one terminal to the next instead of splicing.',
@@ -19,14 +20,14 @@ export const endToEndRule: PracticeRule = {
   methods: ['replace-the-run'],
   values: { preferred: 'replace terminal to terminal' },
   source: { status: 'published', source: 'CASA AC 21-99 section 2 chapter 5 note; US Army TM 9-4120-389-14 para 4-36' },
-}
+})
 
 /**
  * PVC that works in frost.
  *
  * @source in the rule itself
  */
-export const coldPvcRule: PracticeRule = {
+export const coldPvcRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'cb-cold-pvc',
   decides: 'cut-back',
   statement: 'PVC is brittle in the cold: warm the wire above about 5 C before bending or stripping it, and replace it where it works flexing in frost.',
@@ -38,14 +39,14 @@ export const coldPvcRule: PracticeRule = {
   methods: [],
   values: { minC: 5 },
   source: tradePractice,
-}
+})
 
 /**
  * How near to a termination aircraft practice lets a splice be.
  *
  * @source in the rule itself
  */
-export const aircraftSpliceDistanceRule: PracticeRule = {
+export const aircraftSpliceDistanceRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'cb-splice-12in',
   decides: 'cut-back',
   statement: 'Aircraft practice keeps splices at least 305 mm from a connector or terminal unless the repair is to that end itself.',
@@ -54,14 +55,14 @@ export const aircraftSpliceDistanceRule: PracticeRule = {
   methods: splices,
   values: { minDistanceMm: 305, minDistancePrintedIn: 12 },
   source: { status: 'from memory', source: 'FAA AC 43.13-1B (9/8/98, CHG 1 9/27/01), chapter 11, para 11-167; SAE AS50881' },
-}
+})
 
 /**
  * Where there is no room for a splice at a plug.
  *
  * @source in the rule itself
  */
-export const noRoomAtPlugRule: PracticeRule = {
+export const noRoomAtPlugRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'cb-no-room-at-plug',
   decides: 'cut-back',
   statement:
@@ -71,14 +72,14 @@ export const noRoomAtPlugRule: PracticeRule = {
   methods: [],
   values: { insertedSplices: 2, staggered: true },
   source: tradePractice,
-}
+})
 
 /**
  * Splices above the standing water.
  *
  * @source in the rule itself
  */
-export const aboveWaterRule: PracticeRule = {
+export const aboveWaterRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'cb-above-water',
   decides: 'cut-back',
   statement:
@@ -88,14 +89,14 @@ export const aboveWaterRule: PracticeRule = {
   methods: ['crimped-and-sealed-butt-splice'],
   values: { aboveWaterMm: 450 },
   source: { status: 'published', source: 'Boating magazine articles on bilge wiring' },
-}
+})
 
 /**
  * A splice that can be seen and reached again.
  *
  * @source in the rule itself
  */
-export const accessibleRule: PracticeRule = {
+export const accessibleRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'cb-accessible',
   decides: 'cut-back',
   statement: 'Put the splice where it can be seen and reached again: not behind a glued panel, inside a tank wall or in the middle of a conduit.',
@@ -104,14 +105,14 @@ export const accessibleRule: PracticeRule = {
   methods: [],
   values: { accessible: true },
   source: { status: 'common practice', source: 'FAA-H-8083-32 chapter 4; trade practice' },
-}
+})
 
 /**
  * How far apart two touching metals may stand on the anodic index.
  *
  * @source in the rule itself
  */
-export const galvanicLimitRule: PracticeRule = {
+export const galvanicLimitRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'me-galvanic-harsh',
   decides: 'joint',
   statement:
@@ -121,14 +122,14 @@ export const galvanicLimitRule: PracticeRule = {
   methods: [],
   values: { harshMaxV: 0.15, normalMaxV: 0.25, controlledMaxV: 0.5 },
   source: { status: 'published', source: 'Anodic-index guideline used with MIL-STD-889 / MIL-F-14072' },
-}
+})
 
 /**
  * The iron heats the work, and the work melts the solder.
  *
  * @source in the rule itself
  */
-export const heatTheWorkRule: PracticeRule = {
+export const heatTheWorkRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'he-heat-the-work',
   decides: 'heating',
   statement: 'Put the iron under the joint with full contact and let the work, not the iron, melt the solder.',
@@ -137,14 +138,14 @@ export const heatTheWorkRule: PracticeRule = {
   methods: [],
   values: { ironPosition: 'below' },
   source: { status: 'published', source: 'US Army TM 1-1500-204-23-9 chapter 7' },
-}
+})
 
 /**
  * How a solder sleeve is heated.
  *
  * @source in the rule itself
  */
-export const solderSleeveOrderRule: PracticeRule = {
+export const solderSleeveOrderRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'he-solder-sleeve-order',
   decides: 'heating',
   statement:
@@ -154,14 +155,14 @@ export const solderSleeveOrderRule: PracticeRule = {
   methods: ['solder-sleeve'],
   values: { order: ['middle', 'ends'] },
   source: { status: 'common practice', source: 'Trade practice; visual criteria of a solder sleeve' },
-}
+})
 
 /**
  * A sleeve is shrunk from its middle.
  *
  * @source in the rule itself
  */
-export const fromCentreRule: PracticeRule = {
+export const fromCentreRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'co-from-centre',
   decides: 'covering',
   statement: 'Shrink from the middle outward so no air is trapped; never both ends first.',
@@ -170,14 +171,14 @@ export const fromCentreRule: PracticeRule = {
   methods: [],
   values: { order: 'centre outward' },
   source: { status: 'published', source: 'Public tubing guides' },
-}
+})
 
 /**
  * Insulations to which a hot-melt liner does not stick.
  *
  * @source in the rule itself
  */
-export const adhesiveNoBondRule: PracticeRule = {
+export const adhesiveNoBondRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'co-adhesive-no-bond',
   decides: 'covering',
   statement:
@@ -187,14 +188,14 @@ export const adhesiveNoBondRule: PracticeRule = {
   methods: [],
   values: { noBond: ['silicone', 'PTFE', 'FEP', 'PE'] },
   source: tradePractice,
-}
+})
 
 /**
  * Heat at which a hot-melt liner lets go.
  *
  * @source in the rule itself
  */
-export const adhesiveSoftensRule: PracticeRule = {
+export const adhesiveSoftensRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'co-adhesive-softens',
   decides: 'covering',
   statement:
@@ -207,14 +208,14 @@ export const adhesiveSoftensRule: PracticeRule = {
   methods: [],
   values: { softensC: [80, 100] },
   source: tradePractice,
-}
+})
 
 /**
  * Support behind a soldered joint that shakes.
  *
  * @source in the rule itself
  */
-export const solderSupportRule: PracticeRule = {
+export const solderSupportRule: PracticeRule = /* @__PURE__ */ frozen({
   id: 'sr-solder-support',
   decides: 'strain-relief',
   statement: 'Behind a soldered joint support the wire within about 50 mm, so the stiff end of the solder is not the hinge.',
@@ -223,4 +224,4 @@ export const solderSupportRule: PracticeRule = {
   methods: soldered,
   values: { maxDistanceMm: 50 },
   source: tradePractice,
-}
+})

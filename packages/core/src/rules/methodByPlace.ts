@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { inTheWet, onAircraft, onRoadVehicle, onSmallCraft, whenCrimped, whenSoldered, whenSolderedByHand } from './conditions.ts'
 import { crimped, soldered, solderedByHand, splices } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -8,7 +9,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const methodByPlaceRules: readonly PracticeRule[] = [
+export const methodByPlaceRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'cb-tin-fails-on-oxide',
     decides: 'method',
@@ -344,4 +345,4 @@ export const methodByPlaceRules: readonly PracticeRule[] = [
     values: { ok: ['butt', 'three-way', 'ring', 'locking spade', 'flanged spade'], notOk: ['plain spade', 'direct set screw', 'twist-on'] },
     source: { status: 'published', source: 'Boating magazine, November 2004, quoting ABYC' },
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { onSmallCraft, whenSoldered } from './conditions.ts'
 import { crimped, soldered, splices } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -8,7 +9,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const methodByWireRules: readonly PracticeRule[] = [
+export const methodByWireRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'me-no-splice-hazardous',
     decides: 'method',
@@ -200,4 +201,4 @@ export const methodByWireRules: readonly PracticeRule[] = [
     values: { hotWork: false },
     source: { status: 'common practice', source: 'Workshop safety practice; 46 CFR 111.60-19 on hazardous places' },
   },
-]
+])

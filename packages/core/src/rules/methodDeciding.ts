@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { methodRules } from './method.ts'
 import {
   aboveWaterRule,
@@ -22,7 +23,7 @@ import { stopRules } from './stops.ts'
  *
  * @source each rule carries its own
  */
-export const methodDecidingRules: readonly PracticeRule[] = [
+export const methodDecidingRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...stopRules,
   ...methodRules,
   endToEndRule,
@@ -38,4 +39,4 @@ export const methodDecidingRules: readonly PracticeRule[] = [
   solderSleeveOrderRule,
   fromCentreRule,
   solderSupportRule,
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { cautionRules } from './cautions.ts'
 import { coveringRules } from './covering.ts'
 import { cutBackRules } from './cutBack.ts'
@@ -15,7 +16,7 @@ import { wireAndProtectionRules } from './wireAndProtection.ts'
  *
  * @source each rule carries its own
  */
-export const practiceRulesBySection: Readonly<Record<PracticeRule['decides'], readonly PracticeRule[]>> = {
+export const practiceRulesBySection: Readonly<Record<PracticeRule['decides'], readonly PracticeRule[]>> = /* @__PURE__ */ frozen({
   cautions: cautionRules,
   readings: readingRules,
   'wire-and-protection': wireAndProtectionRules,
@@ -26,11 +27,11 @@ export const practiceRulesBySection: Readonly<Record<PracticeRule['decides'], re
   covering: coveringRules,
   'strain-relief': strainReliefRules,
   proof: proofRules,
-}
+})
 
 /**
  * Every rule of the trade that the library knows, in the order of the plan, cautions first.
  *
  * @source each rule carries its own
  */
-export const practiceRules: readonly PracticeRule[] = Object.values(practiceRulesBySection).flat()
+export const practiceRules: readonly PracticeRule[] = /* @__PURE__ */ frozen(Object.values(practiceRulesBySection).flat())

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { proofByLooksRules } from './proofByLooks.ts'
 import { proofByTestRules } from './proofByTest.ts'
@@ -7,4 +8,4 @@ import { proofByTestRules } from './proofByTest.ts'
  *
  * @source each rule carries its own
  */
-export const proofRules: readonly PracticeRule[] = [...proofByLooksRules, ...proofByTestRules]
+export const proofRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([...proofByLooksRules, ...proofByTestRules])

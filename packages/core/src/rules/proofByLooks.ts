@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { onSmallCraft, whenCrimped, whenSoldered, whenSolderedByHand } from './conditions.ts'
 import { crimped, soldered, solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -9,7 +10,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const proofByLooksRules: readonly PracticeRule[] = [
+export const proofByLooksRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedProofByLooksRules,
   {
     id: 'me-friction-connector-hold',
@@ -165,4 +166,4 @@ export const proofByLooksRules: readonly PracticeRule[] = [
     values: { routineProdding: false },
     source: { status: 'published', source: 'US Army TM 750-245-4 para 7-5' },
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { dropRead, inTheWet, onRoadVehicle, onSmallCraft, whenCrimped } from './conditions.ts'
 import { crimped } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -9,7 +10,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const proofByTestRules: readonly PracticeRule[] = [
+export const proofByTestRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedProofByTestRules,
   {
     id: 'rd-insulation-resistance',
@@ -237,4 +238,4 @@ export const proofByTestRules: readonly PracticeRule[] = [
     values: { fuse: 'as marked or smaller' },
     source: tradePractice,
   },
-]
+])

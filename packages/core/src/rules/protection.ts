@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { fuseGiven, onAircraft, onSmallCraft } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedProtectionRules } from './quotedProtection.ts'
@@ -8,7 +9,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const protectionRules: readonly PracticeRule[] = [
+export const protectionRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedProtectionRules,
   {
     id: 'wp-cfr-50V',
@@ -240,4 +241,4 @@ export const protectionRules: readonly PracticeRule[] = [
     values: { bridgeAllowed: false },
     source: { status: 'published', source: 'A public boat handbook text' },
   },
-]
+])

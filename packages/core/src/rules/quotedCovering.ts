@@ -1,9 +1,10 @@
+import { frozen } from '../errors/inner.ts'
 import { inTheWet, terminalGiven, whenSleeved } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedCoveringRules: readonly PracticeRule[] = [
+export const quotedCoveringRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'co-size-rule',
     decides: 'covering',
@@ -56,4 +57,4 @@ export const quotedCoveringRules: readonly PracticeRule[] = [
     values: { beforeJoining: true },
     source: { status: 'published', source: 'US Army TM 9-6115-604-12; TM 9-4120-367-14' },
   },
-]
+])

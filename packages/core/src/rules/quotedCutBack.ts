@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import { inTheWet } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedCutBackRules: readonly PracticeRule[] = [
+export const quotedCutBackRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'wp-overheated-wire',
     decides: 'cut-back',
@@ -55,4 +56,4 @@ export const quotedCutBackRules: readonly PracticeRule[] = [
     values: { maxDeflectionMm: 12.7, maxDeflectionPrintedIn: 0.5 },
     source: { status: 'published', source: 'FAA AC 43.13-1B', edition: '1998 with change 1, 2001', clause: 'chapter 11, para 11-118' },
   },
-]
+])

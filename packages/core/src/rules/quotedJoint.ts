@@ -1,10 +1,11 @@
+import { frozen } from '../errors/inner.ts'
 import { whenSolderedByHand } from './conditions.ts'
 import { solderedByHand } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedJointRules: readonly PracticeRule[] = [
+export const quotedJointRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'jg-lap-overlap',
     decides: 'joint',
@@ -47,4 +48,4 @@ export const quotedJointRules: readonly PracticeRule[] = [
     values: { minTurnsEach: 3, gaps: false, pretinned: true },
     source: { status: 'published', source: 'NASA-STD-8739.4', edition: '2011, change 6', clause: 'page 84, as quoted' },
   },
-]
+])

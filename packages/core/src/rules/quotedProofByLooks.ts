@@ -1,10 +1,11 @@
+import { frozen } from '../errors/inner.ts'
 import { whenCrimped, whenSoldered, whenSolderedByHand } from './conditions.ts'
 import { crimped, soldered } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedProofByLooksRules: readonly PracticeRule[] = [
+export const quotedProofByLooksRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'jg-fillet',
     decides: 'proof',
@@ -70,4 +71,4 @@ export const quotedProofByLooksRules: readonly PracticeRule[] = [
     },
     source: { status: 'published', source: 'NASA workmanship sections 2.01, 4.06, 4.07; US Army TM 750-245-4 para 7-10' },
   },
-]
+])

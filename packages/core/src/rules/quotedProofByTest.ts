@@ -1,10 +1,11 @@
+import { frozen } from '../errors/inner.ts'
 import { whenCrimped } from './conditions.ts'
 import { crimped } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedProofByTestRules: readonly PracticeRule[] = [
+export const quotedProofByTestRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'pr-pull-reference',
     decides: 'proof',
@@ -110,4 +111,4 @@ export const quotedProofByTestRules: readonly PracticeRule[] = [
     values: { againAfterS: 3600 },
     source: tradePractice,
   },
-]
+])

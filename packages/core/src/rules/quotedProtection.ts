@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import { fuseGiven, onSmallCraft } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedProtectionRules: readonly PracticeRule[] = [
+export const quotedProtectionRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'wp-cfr-150pct',
     decides: 'wire-and-protection',
@@ -78,4 +79,4 @@ export const quotedProtectionRules: readonly PracticeRule[] = [
     values: { filamentLampRatio: [10, 15], motorRatio: [4, 8] },
     source: { status: 'common practice', source: 'Trade figures; FAA AC 43.13-1B switch derating uses the same idea' },
   },
-]
+])

@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedReadingMethodsRules: readonly PracticeRule[] = [
+export const quotedReadingMethodsRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'rd-two-wire-floor',
     decides: 'readings',
@@ -38,4 +39,4 @@ export const quotedReadingMethodsRules: readonly PracticeRule[] = [
     values: { stepMm: 50 },
     source: tradePractice,
   },
-]
+])

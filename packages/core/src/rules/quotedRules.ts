@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { cautionRules } from './cautions.ts'
 import { methodRules } from './method.ts'
 import { aboveWaterRule, aircraftSpliceDistanceRule, endToEndRule, solderSupportRule } from './methodBearing.ts'
@@ -18,7 +19,7 @@ import { quotedWireConnectionsRules } from './quotedWireConnections.ts'
  *
  * @source each rule carries its own
  */
-export const quotedRules: readonly PracticeRule[] = [
+export const quotedRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...cautionRules,
   ...methodRules,
   ...quotedWireRules,
@@ -35,4 +36,4 @@ export const quotedRules: readonly PracticeRule[] = [
   aircraftSpliceDistanceRule,
   aboveWaterRule,
   solderSupportRule,
-]
+])

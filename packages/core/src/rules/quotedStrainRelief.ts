@@ -1,9 +1,10 @@
+import { frozen } from '../errors/inner.ts'
 import { terminalGiven } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedStrainReliefRules: readonly PracticeRule[] = [
+export const quotedStrainReliefRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'sr-ties-splice-ends',
     decides: 'strain-relief',
@@ -50,4 +51,4 @@ export const quotedStrainReliefRules: readonly PracticeRule[] = [
     values: { minRadiusDiameters: 10 },
     source: { status: 'published', source: 'US Army TM 1-1500-204-23-4 (26)-(27); FAA AC 43.13-1B para 11-96' },
   },
-]
+])

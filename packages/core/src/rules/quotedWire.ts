@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import { withInsertedLength } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedWireRules: readonly PracticeRule[] = [
+export const quotedWireRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'wp-motor-stall',
     decides: 'wire-and-protection',
@@ -47,4 +48,4 @@ export const quotedWireRules: readonly PracticeRule[] = [
     source: { status: 'common practice', source: 'FAA, ABYC, ISO 10133, MIL-STD-704F, California code' },
     conflictsWith: ['wp-faa-main-2pct', 'wp-abyc-3pct', 'wp-iso-3pct', 'wp-faa-drop-continuous', 'wp-mil-704-28v', 'wp-abyc-10pct', 'rd-bulb-voltage'],
   },
-]
+])

@@ -1,8 +1,9 @@
+import { frozen } from '../errors/inner.ts'
 import { terminalGiven } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
 /** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
-export const quotedWireConnectionsRules: readonly PracticeRule[] = [
+export const quotedWireConnectionsRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'wp-terminal-derating',
     decides: 'wire-and-protection',
@@ -24,4 +25,4 @@ export const quotedWireConnectionsRules: readonly PracticeRule[] = [
     values: { findOverloadFirst: true },
     source: { status: 'common practice', source: 'Trade practice; FAA AC 43.13-1B para 11-2 lists overheated connections as findings to trace' },
   },
-]
+])

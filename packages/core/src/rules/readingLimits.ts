@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { dropRead, onAircraft, onRoadVehicle, upTo16V } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
@@ -6,7 +7,7 @@ import type { PracticeRule } from './practiceRule.ts'
  *
  * @source each rule carries its own
  */
-export const readingLimitRules: readonly PracticeRule[] = [
+export const readingLimitRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'rd-drop-ground',
     decides: 'readings',
@@ -172,4 +173,4 @@ export const readingLimitRules: readonly PracticeRule[] = [
     source: { status: 'common practice', source: 'FAA AC 43.13-1B, FAA-H-8083-32, vehicle training' },
     conflictsWith: ['rd-bond-2m5', 'rd-bond-3m', 'rd-ground-5mohm', 'rd-drop-ground'],
   },
-]
+])

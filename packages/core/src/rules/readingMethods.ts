@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { dropRead, inTheWet } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedReadingMethodsRules } from './quotedReadingMethods.ts'
@@ -8,7 +9,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const readingMethodRules: readonly PracticeRule[] = [
+export const readingMethodRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedReadingMethodsRules,
   {
     id: 'rd-lead-null',
@@ -226,4 +227,4 @@ export const readingMethodRules: readonly PracticeRule[] = [
     values: { testLoadA: [0.2, 2] },
     source: tradePractice,
   },
-]
+])

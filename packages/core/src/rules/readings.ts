@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { readingLimitRules } from './readingLimits.ts'
 import { readingMethodRules } from './readingMethods.ts'
@@ -7,4 +8,4 @@ import { readingMethodRules } from './readingMethods.ts'
  *
  * @source each rule carries its own
  */
-export const readingRules: readonly PracticeRule[] = [...readingMethodRules, ...readingLimitRules]
+export const readingRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([...readingMethodRules, ...readingLimitRules])

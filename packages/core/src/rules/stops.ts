@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { everyMethod } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
@@ -6,7 +7,7 @@ import type { PracticeRule } from './practiceRule.ts'
  *
  * @source each rule carries its own
  */
-export const stopRules: readonly PracticeRule[] = [
+export const stopRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'ca-fuel-tank',
     decides: 'cautions',
@@ -70,4 +71,4 @@ export const stopRules: readonly PracticeRule[] = [
     values: { maxDcV: 60, maxAcRmsV: 30 },
     source: { status: 'common practice', source: 'Extra-low-voltage limits as tabulated on a public reference page; trade practice' },
   },
-]
+])

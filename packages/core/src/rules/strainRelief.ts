@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { inTheWet, onRoadVehicle, onSmallCraft, terminalGiven } from './conditions.ts'
 import { solderSupportRule } from './methodBearing.ts'
 import type { PracticeRule } from './practiceRule.ts'
@@ -9,7 +10,7 @@ import { tradePractice } from './sources.ts'
  *
  * @source each rule carries its own
  */
-export const strainReliefRules: readonly PracticeRule[] = [
+export const strainReliefRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedStrainReliefRules,
   {
     id: 'cb-drip-loop',
@@ -300,4 +301,4 @@ export const strainReliefRules: readonly PracticeRule[] = [
     values: { supportOnPipe: false },
     source: { status: 'published', source: 'US Navy aviation training course 14009' },
   },
-]
+])

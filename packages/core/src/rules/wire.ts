@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { onAircraft, onSmallCraft, withInsertedLength } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedWireRules } from './quotedWire.ts'
@@ -7,7 +8,7 @@ import { quotedWireRules } from './quotedWire.ts'
  *
  * @source each rule carries its own
  */
-export const wireRules: readonly PracticeRule[] = [
+export const wireRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedWireRules,
   {
     id: 'wp-abyc-3pct',
@@ -240,4 +241,4 @@ export const wireRules: readonly PracticeRule[] = [
       clause: 'chapter 11, para 11-66 and table 11-9 note, page 11-23',
     },
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { protectionRules } from './protection.ts'
 import { wireRules } from './wire.ts'
@@ -8,4 +9,4 @@ import { wireConnectionRules } from './wireConnections.ts'
  *
  * @source each rule carries its own
  */
-export const wireAndProtectionRules: readonly PracticeRule[] = [...wireRules, ...wireConnectionRules, ...protectionRules]
+export const wireAndProtectionRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([...wireRules, ...wireConnectionRules, ...protectionRules])

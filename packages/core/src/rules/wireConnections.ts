@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { onRoadVehicle, onSmallCraft, terminalGiven } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { quotedWireConnectionsRules } from './quotedWireConnections.ts'
@@ -7,7 +8,7 @@ import { quotedWireConnectionsRules } from './quotedWireConnections.ts'
  *
  * @source each rule carries its own
  */
-export const wireConnectionRules: readonly PracticeRule[] = [
+export const wireConnectionRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   ...quotedWireConnectionsRules,
   {
     id: 'wp-no-parallel',
@@ -104,4 +105,4 @@ export const wireConnectionRules: readonly PracticeRule[] = [
     values: { clampMaxRiseK: 45, plugMaxRiseK: 30 },
     source: { status: 'published', source: "DIN 60998-1 and DIN EN 60512-5-1 as quoted on a terminal maker's technical page" },
   },
-]
+])

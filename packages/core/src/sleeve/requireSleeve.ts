@@ -1,4 +1,5 @@
 import { DomainError, requireFinite, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { entryAt } from '../errors/inner.ts'
 import { type Interval, sleeveMaterial } from '../materials/index.ts'
 import type { Sleeve } from './sleeve.ts'
 
@@ -30,7 +31,7 @@ export function requireChange(path: string, change: number | Interval): Interval
 export function requireSleeve(path: string, sleeve: Sleeve): void {
   if (typeof sleeve !== 'object' || sleeve === null)
     throw new DomainError(path.replace(/\.$/, '') || 'sleeve', sleeve, 'a sleeve', undefined, sleeve === undefined ? 'missing' : 'wrong-choice')
-  sleeveMaterial(sleeve.material)
+  entryAt(`${path}material`, () => sleeveMaterial(sleeve.material))
   requireInsides(path, sleeve.suppliedInsideMm, sleeve.recoveredInsideMm)
   requirePositive(`${path}recoveredWallMm`, sleeve.recoveredWallMm)
   if (typeof sleeve.longitudinalChange !== 'object')

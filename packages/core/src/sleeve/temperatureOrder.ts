@@ -1,4 +1,5 @@
 import { UnknownEntryError } from '../errors/index.ts'
+import { entryAt } from '../errors/inner.ts'
 import { insulations, type SleeveMaterialName, type SolderName, sleeveMaterial, solder } from '../materials/index.ts'
 
 /**
@@ -19,7 +20,7 @@ export function temperatureOrder(i: { readonly sleeve: SleeveMaterialName; reado
   readonly remelts: boolean | null
   readonly spoilsInsulation: boolean | null
 } {
-  const recovery = sleeveMaterial(i.sleeve).fullRecoveryC
+  const recovery = entryAt('sleeve', () => sleeveMaterial(i.sleeve)).fullRecoveryC
   if (recovery === null) throw new UnknownEntryError('sleeve.fullRecoveryC', i.sleeve, [])
   const exposure = Object.entries(insulations).find(([name]) => name === i.insulation)?.[1].shortExposureC ?? null
   return {

@@ -1,4 +1,5 @@
 import { requireBetween, requireChoice, requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import { standardGravityMPerS2 } from '../heat/index.ts'
 import type { Provenance } from '../materials/index.ts'
 
@@ -6,12 +7,12 @@ type GapShape = 'round' | 'slit'
 const shapes = ['round', 'slit'] as const satisfies readonly GapShape[]
 
 /** What capillaryRiseMm assumes of molten solder on well fluxed copper. */
-export const capillaryDefaults = {
+export const capillaryDefaults = /* @__PURE__ */ frozen({
   surfaceTensionNPerM: { value: 0.45, provenance: { status: 'from memory', source: 'molten tin-lead and tin-silver-copper under flux, 0.4 to 0.55 N/m' } },
   /** Good wetting. */
   contactAngleRad: { value: Math.PI / 6, provenance: { status: 'common practice', source: 'about 30 degrees or less is what good wetting looks like' } },
   shape: { value: 'slit', provenance: { status: 'derived', source: 'two wires side by side make a gap that narrows, nearer to a slit than to a tube' } },
-} as const satisfies Readonly<Record<string, { readonly value: number | GapShape; readonly provenance: Provenance }>>
+} as const satisfies Readonly<Record<string, { readonly value: number | GapShape; readonly provenance: Provenance }>>)
 
 /**
  * Gives how high molten solder creeps in a gap between wires or strands; below none where it does not wet.

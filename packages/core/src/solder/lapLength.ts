@@ -1,12 +1,13 @@
 import { requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** Workmanship rule to stand beside the computed length: how many conductor diameters two wires of a soldered lap lie against each other. */
-export const lapOverlapDiameters = {
+export const lapOverlapDiameters = /* @__PURE__ */ frozen({
   low: 3,
   high: 6,
   provenance: { status: 'published', source: 'NASA-STD-8739.4', edition: 'Change 6', clause: '19.6.1, 19.7.1' },
-} as const satisfies { readonly low: number; readonly high: number; readonly provenance: Provenance }
+} as const satisfies { readonly low: number; readonly high: number; readonly provenance: Provenance })
 
 /**
  * Gives the overlap at which a soldered lap holds as much as its conductor for a short time; no lap carries a sustained load.

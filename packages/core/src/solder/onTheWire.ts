@@ -1,4 +1,5 @@
 import { requireChoice } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 import { type Interval, type Provenance, type SolderName, solder } from '../materials/index.ts'
 
 /** What already covers the strands: a maker's tin, an old solder, or something unknown, which may hold lead. */
@@ -6,11 +7,11 @@ export type WireCoating = 'bare' | 'tin' | 'tin-lead' | 'bismuth' | 'indium' | '
 const coatings = ['bare', 'tin', 'tin-lead', 'bismuth', 'indium', 'unknown'] as const satisfies readonly WireCoating[]
 
 /** What bismuth and lead make together. */
-export const bismuthLead = {
+export const bismuthLead = /* @__PURE__ */ frozen({
   /** The tin-lead-bismuth eutectic. */
   meltsC: 96,
   provenance: { status: 'published', source: 'glossary of a maker of soldering machines; agrees with the alloy of Sn, Pb and Bi of trade tables' },
-} as const satisfies { readonly meltsC: number; readonly provenance: Provenance }
+} as const satisfies { readonly meltsC: number; readonly provenance: Provenance })
 
 interface Elements {
   readonly lead: boolean
@@ -67,20 +68,20 @@ const oxide = {
 } as const satisfies Provenance
 
 /** Whether rosin flux clears what the strands show: a limit on what may be tried, not a promise that solder will take. */
-export const strandSurfaces = {
+export const strandSurfaces = /* @__PURE__ */ frozen({
   bright: { mayWet: true, provenance: oxide },
   'light-tarnish': { mayWet: true, provenance: tarnish },
   oxidised: { mayWet: false, provenance: oxide },
   'green-salts': { mayWet: false, provenance: tarnish },
-} as const satisfies Readonly<Record<StrandSurface, { readonly mayWet: boolean; readonly provenance: Provenance }>>
+} as const satisfies Readonly<Record<StrandSurface, { readonly mayWet: boolean; readonly provenance: Provenance }>>)
 
 /** Between these rosin flux works; it is inert when cold and chars above. */
-export const rosinFluxWindow = {
+export const rosinFluxWindow = /* @__PURE__ */ frozen({
   activeFromC: 110,
   bestC: { low: 150, high: 300 },
   charsAboveC: 350,
   provenance: { status: 'common practice', source: 'trade figures; that it is inert cold and active hot: US Army STP 11-25R13-SM-TG, A-7' },
-} as const satisfies { readonly activeFromC: number; readonly bestC: Interval; readonly charsAboveC: number; readonly provenance: Provenance }
+} as const satisfies { readonly activeFromC: number; readonly bestC: Interval; readonly charsAboveC: number; readonly provenance: Provenance })
 
 /**
  * Tells whether strands that look so may take solder with rosin flux; false means cut back to bright metal.

@@ -1,7 +1,8 @@
 import { DomainError, requireBetween, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 
 /** What solderVolumeMm3 and solderPartsMm3 assume where the input is silent. */
-export const solderVolumeDefaults = {
+export const solderVolumeDefaults = /* @__PURE__ */ frozen({
   /** Both valleys filled to the common tangent. */
   valleyFill: 1,
   /** Solid wires. */
@@ -9,7 +10,7 @@ export const solderVolumeDefaults = {
   /** No skin of solder outside. */
   coatingMm: 0,
   provenance: { status: 'derived', source: 'a fillet that follows the common tangent, the fullest that still shows the outline of the wires' },
-} as const
+} as const)
 
 /** Half the angle between the two common tangents' feet on the first wire, seen from its centre towards the second. */
 function footAngle(r1: number, r2: number): number {

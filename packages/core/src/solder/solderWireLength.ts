@@ -1,10 +1,11 @@
 import { DomainError, requireFiniteResult, requirePositive } from '../errors/index.ts'
+import { frozen } from '../errors/inner.ts'
 
 /** What solderWireLengthMm assumes: solid wire. */
-export const solderWireDefaults = {
+export const solderWireDefaults = /* @__PURE__ */ frozen({
   fluxVolumeFraction: 0,
   provenance: { status: 'derived', source: 'solid solder wire; wire with a core of flux has its share by volume printed or asked for' },
-} as const
+} as const)
 
 /**
  * Gives the length of solder wire to feed for a volume of solder.

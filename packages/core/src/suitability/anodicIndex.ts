@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
 const handbook: Provenance = {
@@ -17,7 +18,7 @@ export interface AnodicIndexRow {
  *
  * @source Anodic index table of dissimilar metals; the rows of steel and aluminium are from memory, brass of 37 % zinc counted as high brass
  */
-export const anodicIndex: Readonly<Partial<Record<MetalName, AnodicIndexRow>>> = {
+export const anodicIndex: Readonly<Partial<Record<MetalName, AnodicIndexRow>>> = /* @__PURE__ */ frozen({
   silver: { hundredthsV: 15, provenance: handbook },
   nickel: { hundredthsV: 30, provenance: handbook },
   'annealed-copper': { hundredthsV: 35, provenance: handbook },
@@ -29,4 +30,4 @@ export const anodicIndex: Readonly<Partial<Record<MetalName, AnodicIndexRow>>> =
   tin: { hundredthsV: 60, provenance: handbook },
   'low-carbon-steel': { hundredthsV: 85, provenance: recalled },
   'aluminium-1350': { hundredthsV: 90, provenance: recalled },
-}
+})

@@ -1,4 +1,5 @@
 import { DomainError, requireChoice, requireNotNegative, requirePositive, requireTemperature } from '../errors/index.ts'
+import { entryAt } from '../errors/inner.ts'
 import { insulation, metal } from '../materials/index.ts'
 import type { CircuitKind, MethodContext } from '../rules/index.ts'
 
@@ -41,7 +42,7 @@ export function requireMethodContext(context: MethodContext): void {
   requirePositive('areaMm2', context.areaMm2)
   if (!Array.isArray(context.metals) || context.metals.length !== 2)
     throw new DomainError('metals', context.metals, 'the two metals that are joined', undefined, context.metals === undefined ? 'missing' : 'wrong-choice')
-  for (const name of context.metals) metal(name)
+  for (const [k, name] of context.metals.entries()) entryAt(`metals.${k}`, () => metal(name))
   insulation(context.insulation)
   requireList('tools', context.tools, toolKinds)
   if (context.accessMm !== undefined) requireNotNegative('accessMm', context.accessMm)

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { insulation, type MetalName, solder, solders } from '../materials/index.ts'
 import { type MethodContext, type MethodName, type PracticeRule, ruleFigure } from '../rules/index.ts'
 import { anodicIndex } from './anodicIndex.ts'
@@ -66,7 +67,7 @@ function judgePair(context: MethodContext, _method: MethodName, rule: PracticeRu
  *
  * @source the rules themselves
  */
-export const requirements: Readonly<Record<string, Requirement>> = {
+export const requirements: Readonly<Record<string, Requirement>> = /* @__PURE__ */ frozen({
   'me-abyc-no-sole-solder': mechanicalHold,
   'me-mechanical-first': mechanicalHold,
   'me-nec-solder': mechanicalHold,
@@ -121,14 +122,14 @@ export const requirements: Readonly<Record<string, Requirement>> = {
   'he-solder-sleeve-order': { judge: hotAirAtHand },
   'co-from-centre': { methods: ['crimped-and-sealed-butt-splice'], judge: hotAirAtHand },
   'sr-solder-support': { judge: (context) => unless(context.vibration !== 'strong', 'wire and joint are held as one, with a support on both sides') },
-}
+})
 
 /**
  * What would lift a rule that forbids outright.
  *
  * @source the rules themselves
  */
-export const liftedIf: Readonly<Record<string, string>> = {
+export const liftedIf: Readonly<Record<string, string>> = /* @__PURE__ */ frozen({
   'cb-splice-not-where-flexed': 'the joint moves to where nothing moves',
   'me-no-solder-in-flex': 'the joint moves to where nothing moves',
   'me-no-lap-at-plug': 'the joint lies at least 50 mm from the plug or terminal',
@@ -137,4 +138,4 @@ export const liftedIf: Readonly<Record<string, string>> = {
   'ca-no-hot-work-fuel': 'the space is vented and checked, or the joint is made elsewhere',
   'me-al-terminals': 'both wires are copper',
   'me-cca': 'the wire is replaced with copper',
-}
+})

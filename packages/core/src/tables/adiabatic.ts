@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
 /** Constants of one conductor metal for heating without loss; kFactor is in A s^0.5/mm2. */
@@ -37,7 +38,7 @@ export interface AdiabaticBareRow {
  *
  * @source IEC 60949:1988, table I; IEC 60364-4-43 and 60364-5-54 as a national edition prints them; status by row
  */
-export const adiabatic = {
+export const adiabatic = /* @__PURE__ */ frozen({
   metals: {
     copper: { kFactor: 226, betaC: 234.5, heatCapacityJPerKMm3: 0.00345, resistivity20OhmMm: 1.7241e-5, kStatus: 'published' },
     aluminium: { kFactor: 148, betaC: 228, heatCapacityJPerKMm3: 0.0025, resistivity20OhmMm: 2.8264e-5, kStatus: 'published' },
@@ -169,4 +170,4 @@ export const adiabatic = {
   readonly kInsulated: readonly AdiabaticKRow[]
   readonly kBare: readonly AdiabaticBareRow[]
   readonly provenance: Provenance
-}
+})

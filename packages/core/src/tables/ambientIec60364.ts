@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { AmbientTable } from './ambientTable.ts'
 
 /**
@@ -5,7 +6,7 @@ import type { AmbientTable } from './ambientTable.ts'
  *
  * @source IEC 60364-5-52:2009, table B.52.14, read in reprints; below 30 degC in DIN VDE 0298-4, table 17 (70 degC), and the International Residential Code, table E3705.2 (90 degC), which have the same law
  */
-export const ambientIec60364 = {
+export const ambientIec60364 = /* @__PURE__ */ frozen({
   iec30C: {
     referenceC: 30,
     rows: [
@@ -32,4 +33,4 @@ export const ambientIec60364 = {
       clause: 'table B.52.14; below 30 C as DIN VDE 0298-4:2013-06 table 17 and IRC 2018 table E3705.2 print it',
     },
   },
-} as const satisfies Readonly<Record<string, AmbientTable>>
+} as const satisfies Readonly<Record<string, AmbientTable>>)

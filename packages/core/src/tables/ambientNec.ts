@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { AmbientTable } from './ambientTable.ts'
 
 /**
@@ -6,7 +7,7 @@ import type { AmbientTable } from './ambientTable.ts'
  *
  * @source NFPA 70, tables 310.15(B)(1) for 30 degC and 310.15(B)(2) for 40 degC, read in reprints
  */
-export const ambientNec = {
+export const ambientNec = /* @__PURE__ */ frozen({
   nec30C: {
     referenceC: 30,
     rows: [
@@ -60,4 +61,4 @@ export const ambientNec = {
     ],
     provenance: { status: 'published', source: 'NFPA 70, National Electrical Code', clause: 'table 310.15(B)(2), ampacities stated for 40 C' },
   },
-} as const satisfies Readonly<Record<string, AmbientTable>>
+} as const satisfies Readonly<Record<string, AmbientTable>>)

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** One span of strand diameters and the largest resistivity that tinned soft copper of it may have. */
@@ -15,7 +16,7 @@ export interface AstmB33Row {
  *
  * @source ASTM B33-04, table 2, read in a reprint
  */
-export const astmB33 = {
+export const astmB33 = /* @__PURE__ */ frozen({
   rows: [
     { thinnestMm: 0.076, thickestMm: 0.28, massResistivityOhmGPerM2: 0.16454, resistivity20OhmM: 1.850844e-8 },
     { thinnestMm: 0.28, thickestMm: 0.51, massResistivityOhmGPerM2: 0.16279, resistivity20OhmM: 1.831159e-8 },
@@ -25,4 +26,4 @@ export const astmB33 = {
   ],
   densityGPerCm3: 8.89,
   provenance: { status: 'published', source: 'ASTM B33, Tinned soft or annealed copper wire', edition: '2004', clause: 'table 2' },
-} as const satisfies { readonly rows: readonly AstmB33Row[]; readonly densityGPerCm3: number; readonly provenance: Provenance }
+} as const satisfies { readonly rows: readonly AstmB33Row[]; readonly densityGPerCm3: number; readonly provenance: Provenance })

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** One whole gauge: sizes by the exact series, resistance of solid annealed copper at 20 °C as printed. */
@@ -17,7 +18,7 @@ export interface AwgRow {
  *
  * @source ASTM B258 for the series; NBS Circular 31, Copper Wire Tables, for the resistances
  */
-export const awgTable = {
+export const awgTable = /* @__PURE__ */ frozen({
   rows: [
     { gauge: -3, size: '4/0', diameterMm: 11.684, areaMm2: 107.2193, circularMils: 211600, resistanceOhmPer1000Ft: 0.04901 },
     { gauge: -2, size: '3/0', diameterMm: 10.4049, areaMm2: 85.02877, circularMils: 167806.43, resistanceOhmPer1000Ft: 0.0618 },
@@ -71,4 +72,4 @@ export const awgTable = {
     edition: '1914, 4th ed. 1956',
     clause: 'resistance column; Handbook 100, which follows it, starts from diameters rounded to 0.1 mil and so differs by up to 3 % in the finest sizes',
   },
-} as const satisfies { readonly rows: readonly AwgRow[]; readonly sizes: Provenance; readonly provenance: Provenance }
+} as const satisfies { readonly rows: readonly AwgRow[]; readonly sizes: Provenance; readonly provenance: Provenance })

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** Current in A of one gauge by the limit of its insulation. */
@@ -25,7 +26,7 @@ export interface EngineSpaceRow {
  *
  * @source 33 CFR 183.425, table 5 read in a reprint; note 1 from memory
  */
-export const cfr183425 = {
+export const cfr183425 = /* @__PURE__ */ frozen({
   rowsA: [
     { gauge: 18, size: '18', limit60C: 10, limit75C: 10, limit80C: 15, limit90C: 20, limit105C: 20, limit125C: 25, limit200C: 25 },
     { gauge: 16, size: '16', limit60C: 15, limit75C: 15, limit80C: 20, limit90C: 25, limit105C: 25, limit125C: 30, limit200C: 35 },
@@ -64,4 +65,4 @@ export const cfr183425 = {
   readonly engineSpaceC: number
   readonly engineSpaceProvenance: Provenance
   readonly provenance: Provenance
-}
+})

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
 /** One gauge of aircraft wire: its actual metal, its largest resistance tinned at 20 °C, and its current in a loaded harness by the rating of the wire. */
@@ -41,7 +42,7 @@ export interface FaaAc4313 {
  *
  * @source FAA AC 43.13-1B, chapter 11, tables 11-6, 11-9 and 11-13, figures 11-4 to 11-6; curve points by their status
  */
-export const faaAc4313 = {
+export const faaAc4313 = /* @__PURE__ */ frozen({
   wires: [
     { gauge: 24, size: '24', circularMils: 475, tinnedOhmPer1000Ft: 28.4, limit105CA: 2.5, limit150CA: 4, limit200CA: 5 },
     { gauge: 22, size: '22', circularMils: 755, tinnedOhmPer1000Ft: 16.2, limit105CA: 3, limit150CA: 5, limit200CA: 6 },
@@ -103,4 +104,4 @@ export const faaAc4313 = {
     edition: 'change 1, 2001',
     clause: 'chapter 11; columns of table 11-13 matched by the order of the text',
   },
-} as const satisfies FaaAc4313
+} as const satisfies FaaAc4313)

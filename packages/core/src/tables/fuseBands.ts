@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Interval, Provenance } from '../materials/index.ts'
 
 /** One point of a fuse's operating-time band: at this multiple of the rating it opens between the two times; null is never. */
@@ -43,7 +44,7 @@ const lossPerK = { low: 0.0012, high: 0.0043 } as const
  *
  * @source ISO 8820-3 types C and F (blade, miniature blade) and E (large blade); IEC 60127-2 F (5 x 20 mm cartridge, quick-acting): transcribed
  */
-export const fuseBands = {
+export const fuseBands = /* @__PURE__ */ frozen({
   'ISO 8820-3': {
     build: 'blade and miniature blade, types C and F',
     ratingsA: [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40],
@@ -120,4 +121,4 @@ export const fuseBands = {
       clause: 'quick-acting characteristic, 125 mA to 10 A; low breaking capacity, 35 A or ten times the rating',
     },
   },
-} as const satisfies Readonly<Record<string, FuseSeries>>
+} as const satisfies Readonly<Record<string, FuseSeries>>)

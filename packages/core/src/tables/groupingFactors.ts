@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
 /** One span of loaded conductors (or circuits) and the share of its current that each keeps; to null is endless. */
@@ -21,7 +22,7 @@ export interface GroupingTable {
  *
  * @source NFPA 70, IEC 60364-5-52:2009, 33 CFR 183.425 and SAE AS50881 as each entry states
  */
-export const groupingFactors = {
+export const groupingFactors = /* @__PURE__ */ frozen({
   nec: {
     counts: 'conductors',
     rows: [
@@ -123,4 +124,4 @@ export const groupingFactors = {
       clause: 'points read off the curve by a third party; the standard prints no numbers',
     },
   },
-} as const satisfies Readonly<Record<string, GroupingTable>>
+} as const satisfies Readonly<Record<string, GroupingTable>>)

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
 /** One size of one class: the largest resistance at 20 °C that its copper conductor may have. */
@@ -19,7 +20,7 @@ export interface Iec60228Row {
  *
  * @source IEC 60228:2004, tables 1 to 4, read in makers' reprints, some of which give it as DIN VDE 0295; strand diameters from memory
  */
-export const iec60228 = {
+export const iec60228 = /* @__PURE__ */ frozen({
   rows: [
     { areaMm2: 0.5, conductorClass: 1, plainOhmPerKm: 36, metalCoatedOhmPerKm: 36.7, plainStatus: 'published', metalCoatedStatus: 'published' },
     { areaMm2: 0.75, conductorClass: 1, plainOhmPerKm: 24.5, metalCoatedOhmPerKm: 24.8, plainStatus: 'published', metalCoatedStatus: 'published' },
@@ -330,4 +331,4 @@ export const iec60228 = {
     edition: '2004, 3rd ed.',
     clause: 'tables 1 to 4 and the table of temperature correction factors; status of each value stands in its row',
   },
-} as const satisfies { readonly rows: readonly Iec60228Row[]; readonly temperatureCoefficient20PerK: number; readonly provenance: Provenance }
+} as const satisfies { readonly rows: readonly Iec60228Row[]; readonly temperatureCoefficient20PerK: number; readonly provenance: Provenance })

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** Current in A of one area at the ambients that the reprint gives. */
@@ -15,7 +16,7 @@ export interface Iec60364CurrentRow {
  *
  * @source IEC 60364-5-52:2009, table B.52.4, as a machine maker's handbook prints it with its ambient factors applied
  */
-export const iec60364Currents = {
+export const iec60364Currents = /* @__PURE__ */ frozen({
   methodB2A: [
     { areaMm2: 1.5, ambient30C: 15, ambient40C: 13, ambient45C: 12, ambient50C: 11, ambient55C: 9 },
     { areaMm2: 2.5, ambient30C: 20, ambient40C: 17, ambient45C: 16, ambient50C: 14, ambient55C: 12 },
@@ -54,4 +55,4 @@ export const iec60364Currents = {
   readonly limitC: number
   readonly referenceC: number
   readonly provenance: Provenance
-}
+})

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 import type { EngineSpaceRow } from './cfr183425.ts'
 
@@ -18,7 +19,7 @@ export interface Iso10133Row {
  *
  * @source ISO 10133:2012, table A.1: from memory
  */
-export const iso10133 = {
+export const iso10133 = /* @__PURE__ */ frozen({
   rowsA: [
     { areaMm2: 0.75, limit60C: 6, limit70C: 10, limit90C: 12, limit105C: 16, limit125C: 20, limit200C: 25 },
     { areaMm2: 1, limit60C: 8, limit70C: 14, limit90C: 18, limit105C: 20, limit125C: 25, limit200C: 35 },
@@ -50,4 +51,4 @@ export const iso10133 = {
   readonly referenceC: number
   readonly engineSpace: readonly EngineSpaceRow[]
   readonly provenance: Provenance
-}
+})

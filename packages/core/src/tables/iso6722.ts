@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** One size of road-vehicle cable; null is not known. */
@@ -19,7 +20,7 @@ export interface Iso6722Row {
  *
  * @source ISO 6722-1:2011, dimension and resistance tables: from memory
  */
-export const iso6722 = {
+export const iso6722 = /* @__PURE__ */ frozen({
   rows: [
     { areaMm2: 0.13, plainOhmPerKm: 136, metalCoatedOhmPerKm: 140, conductorMaximumMm: 0.55, thinWallMaximumMm: 1.05, thickWallMaximumMm: null, sure: false },
     { areaMm2: 0.22, plainOhmPerKm: 84.8, metalCoatedOhmPerKm: 86.5, conductorMaximumMm: 0.7, thinWallMaximumMm: 1.2, thickWallMaximumMm: null, sure: true },
@@ -49,4 +50,4 @@ export const iso6722 = {
     edition: '2011, since replaced by ISO 19642',
     clause: 'dimensions and conductor resistances',
   },
-} as const satisfies { readonly rows: readonly Iso6722Row[]; readonly provenance: Provenance }
+} as const satisfies { readonly rows: readonly Iso6722Row[]; readonly provenance: Provenance })

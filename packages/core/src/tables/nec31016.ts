@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
 /** Current in A of one gauge by the limit of its insulation. */
@@ -16,7 +17,7 @@ export interface Nec31016Row {
  *
  * @source NFPA 70, table 310.16, read in reprints
  */
-export const nec31016 = {
+export const nec31016 = /* @__PURE__ */ frozen({
   rowsA: [
     { gauge: 14, size: '14', limit60C: 15, limit75C: 20, limit90C: 25, status: 'published' },
     { gauge: 12, size: '12', limit60C: 20, limit75C: 25, limit90C: 30, status: 'published' },
@@ -38,4 +39,4 @@ export const nec31016 = {
     source: 'NFPA 70, National Electrical Code',
     clause: 'table 310.16, copper; gauges 14, 12, 3 and 1 as table E3705.1 of the International Residential Code, 2018, reprints them',
   },
-} as const satisfies { readonly rowsA: readonly Nec31016Row[]; readonly referenceC: number; readonly provenance: Provenance }
+} as const satisfies { readonly rowsA: readonly Nec31016Row[]; readonly referenceC: number; readonly provenance: Provenance })

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import { pullForceAs7928 } from './pullForceAs7928.ts'
 import { pullForceClamped } from './pullForceClamped.ts'
 import { pullForceIec60352 } from './pullForceIec60352.ts'
@@ -10,10 +11,10 @@ import { pullForceUl486 } from './pullForceUl486.ts'
  *
  * @source UL 486A-486B, SAE AS7928, IEC 60352-2, NASA-STD-8739.4; UL 486E and EN 60999-1 for clamped wires
  */
-export const pullForce = {
+export const pullForce = /* @__PURE__ */ frozen({
   'UL 486A-486B': pullForceUl486,
   'SAE AS7928': pullForceAs7928,
   'IEC 60352-2': pullForceIec60352,
   'NASA-STD-8739.4': pullForceNasa8739,
   ...pullForceClamped,
-} as const satisfies Readonly<Record<string, PullForceTable>>
+} as const satisfies Readonly<Record<string, PullForceTable>>)

@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
@@ -5,7 +6,7 @@ import type { PullForceTable } from './pullForceTable.ts'
  *
  * @source SAE AS7928 (before it MIL-T-7928), read in a connector maker's pull table; status row by row
  */
-export const pullForceAs7928 = {
+export const pullForceAs7928 = /* @__PURE__ */ frozen({
   rows: [
     { gauge: 26, forceLbf: 7, forceN: 31.1, status: 'published' },
     { gauge: 24, forceLbf: 10, forceN: 44.5, status: 'published' },
@@ -31,4 +32,4 @@ export const pullForceAs7928 = {
     source: 'SAE AS7928, Terminals, lug: splices, conductor: crimp style, copper',
     clause: 'tensile strength, gauges 26 to 10 read; 8 to 4 in MIL-T-7928E, which it follows',
   },
-} as const satisfies PullForceTable
+} as const satisfies PullForceTable)

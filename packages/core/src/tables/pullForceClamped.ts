@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
@@ -5,7 +6,7 @@ import type { PullForceTable } from './pullForceTable.ts'
  *
  * @source UL 486E, table 22, and EN 60999-1, read in terminal makers' pages
  */
-export const pullForceClamped = {
+export const pullForceClamped = /* @__PURE__ */ frozen({
   'UL 486E': {
     rows: [
       { gauge: 30, areaMm2: 0.05, forceLbf: 0.5, forceN: 2.2, status: 'published' },
@@ -39,4 +40,4 @@ export const pullForceClamped = {
       clause: 'pull-out, stranded copper; screw terminals, not crimps',
     },
   },
-} as const satisfies Readonly<Record<string, PullForceTable>>
+} as const satisfies Readonly<Record<string, PullForceTable>>)

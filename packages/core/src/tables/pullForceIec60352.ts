@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
@@ -5,7 +6,7 @@ import type { PullForceTable } from './pullForceTable.ts'
  *
  * @source IEC 60352-2:2006, tensile strength: from memory
  */
-export const pullForceIec60352 = {
+export const pullForceIec60352 = /* @__PURE__ */ frozen({
   rows: [
     { areaMm2: 0.05, gauge: 30, forceN: 6, status: 'from memory' },
     { areaMm2: 0.08, gauge: 28, forceN: 11, status: 'from memory' },
@@ -35,4 +36,4 @@ export const pullForceIec60352 = {
     edition: '2006',
     clause: 'tensile strength of crimped connections',
   },
-} as const satisfies PullForceTable
+} as const satisfies PullForceTable)

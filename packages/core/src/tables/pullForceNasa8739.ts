@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
@@ -6,7 +7,7 @@ import type { PullForceTable } from './pullForceTable.ts'
  *
  * @source NASA-STD-8739.4, change 6, table 13-1; status row by row
  */
-export const pullForceNasa8739 = {
+export const pullForceNasa8739 = /* @__PURE__ */ frozen({
   rows: [
     { gauge: 24, forceLbf: 8, forceN: 36, status: 'published' },
     { gauge: 22, forceLbf: 13, forceN: 57, status: 'published' },
@@ -31,4 +32,4 @@ export const pullForceNasa8739 = {
     edition: 'change 6, 2011',
     clause: 'table 13-1 and its rules',
   },
-} as const satisfies PullForceTable & { readonly unlistedShareOfWire: number; readonly retentionPullShare: number }
+} as const satisfies PullForceTable & { readonly unlistedShareOfWire: number; readonly retentionPullShare: number })

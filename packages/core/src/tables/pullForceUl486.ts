@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
@@ -6,7 +7,7 @@ import type { PullForceTable } from './pullForceTable.ts'
  *
  * @source UL 486A-486B, read in connector makers' pull tables; status row by row
  */
-export const pullForceUl486 = {
+export const pullForceUl486 = /* @__PURE__ */ frozen({
   rows: [
     { gauge: 30, forceLbf: 1.5, forceN: 6.7, status: 'from memory' },
     { gauge: 28, forceLbf: 2, forceN: 8.9, status: 'published' },
@@ -31,4 +32,4 @@ export const pullForceUl486 = {
     { gauge: -3, forceLbf: 450, forceN: 2001.7, status: 'from memory' },
   ],
   provenance: { status: 'published', source: 'UL 486A-486B, Wire connectors', clause: "pull-out force, read in makers' tables that carry its pounds" },
-} as const satisfies PullForceTable
+} as const satisfies PullForceTable)

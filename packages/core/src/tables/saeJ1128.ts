@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
 /** One gauge of road-vehicle primary or battery cable. */
@@ -17,7 +18,7 @@ export interface SaeJ1128Row {
  *
  * @source SAE J1128 and J1127, classic circular-mil series; status row by row
  */
-export const saeJ1128 = {
+export const saeJ1128 = /* @__PURE__ */ frozen({
   rows: [
     { gauge: 18, size: '18', minimumCircularMils: 1537, minimumAreaMm2: 0.779, status: 'published' },
     { gauge: 16, size: '16', minimumCircularMils: 2336, minimumAreaMm2: 1.184, status: 'published' },
@@ -40,4 +41,4 @@ export const saeJ1128 = {
     edition: 'classic circular-mil series, before the metric minimum areas',
     clause: 'conductor areas, read in the catalogue of a cable maker, 2023, and in a trade article for gauges 4, 2 and 1/0, 2/0, 4/0',
   },
-} as const satisfies { readonly rows: readonly SaeJ1128Row[]; readonly provenance: Provenance }
+} as const satisfies { readonly rows: readonly SaeJ1128Row[]; readonly provenance: Provenance })

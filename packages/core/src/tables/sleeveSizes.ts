@@ -1,3 +1,4 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus, SleeveMaterialName } from '../materials/index.ts'
 
 /** One size of heat-shrink sleeve. */
@@ -27,7 +28,7 @@ export interface SleeveSizeSet {
  *
  * @source SAE AS23053/5 and /4 as makers declare them, a data sheet of metric polyolefin sleeve; status row by row
  */
-export const sleeveSizes = {
+export const sleeveSizes = /* @__PURE__ */ frozen({
   'AS23053/5': {
     material: 'polyolefin',
     rows: [
@@ -215,4 +216,4 @@ export const sleeveSizes = {
     ],
     provenance: { status: 'published', source: 'data sheet of flame-retardant cross-linked polyolefin sleeve, stated to conform to MIL-I-23053/5' },
   },
-} as const satisfies Readonly<Record<string, SleeveSizeSet>>
+} as const satisfies Readonly<Record<string, SleeveSizeSet>>)

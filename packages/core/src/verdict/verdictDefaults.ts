@@ -1,8 +1,9 @@
 import { wireDefaults } from '../ampacity/index.ts'
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /** What the verdict on a wire takes where the caller says nothing. */
-export const verdictDefaults = {
+export const verdictDefaults = /* @__PURE__ */ frozen({
   loadedWires: 1,
   sizes: 'AWG',
   material: wireDefaults.material,
@@ -14,7 +15,7 @@ export const verdictDefaults = {
     status: 'common practice',
     source: 'ten kelvins in reserve; a fault of a fixed circuit cleared within five seconds',
   },
-} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance }
+} as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance })
 
 /** Hottest air round a fuse holder in which the linear loss of rating per kelvin is used, in degC. */
 export const fuseHottestC = 150

@@ -1,4 +1,4 @@
-import { DomainError, requireBetween, requireChoice, requireFinite, requireNotNegative, requirePositive } from '../errors/index.ts'
+import { DomainError, requireBetween, requireChoice, requireFinite, requireNotNegative, requirePositive, UnknownEntryError } from '../errors/index.ts'
 import { chooseFuse, ratingsFor } from './fuseChoice.ts'
 import { smallestSize } from './sizeChoice.ts'
 import { continuousA, equivalentA, judgeCurrent } from './wireCurrent.ts'
@@ -29,6 +29,7 @@ function named<T>(run: () => T): T {
   try {
     return run()
   } catch (error) {
+    if (error instanceof UnknownEntryError) throw new UnknownEntryError(`wire.${error.parameter}`, error.value, error.known)
     if (!(error instanceof DomainError)) throw error
     const { parameter, value, allowed, source, code } = error
     throw new DomainError(ownNames[parameter] ?? `wire.${parameter}`, value, allowed, source, code)
@@ -102,7 +103,7 @@ function requireJob(i: WireJob): void {
  * @domain optional wire.temperatureCoefficient20PerK: at least 0
  * @domain optional wire.emissivity: from 0 to 1
  * @domain optional wire.airSpeedMPerS: at least 0
- * @domain optional wire.pressurePa: above 0
+ * @domain optional wire.pressurePa: at least 1000
  * @domain optional wire.solarAbsorbedWPerM: at least 0
  * @domain optional wire.filmWPerM2K: above 0
  * @throws DomainError outside the domain, for a bundle too thin to hold its wires, and for a limit above the metal's melting point

@@ -1,9 +1,10 @@
+import { frozen } from '../../errors/inner.ts'
 import type { Provenance } from '../../materials/index.ts'
 import { heatJointDefaults } from '../heatJointDefaults.ts'
 import type { HeatChange, HeatJointInput } from '../heatJointTypes.ts'
 
 /** What heatJointAdvice may try where its input sets no limits: ends of each lever, in the lever's own unit. */
-export const heatJointAdviceDefaults = {
+export const heatJointAdviceDefaults = /* @__PURE__ */ frozen({
   allowedExposureS: 0,
   /** A heat-sink clip between joint and edge. */
   clipResistanceKPerW: 8,
@@ -27,7 +28,7 @@ export const heatJointAdviceDefaults = {
   readonly clipResistanceKPerW: number
   readonly limits: Readonly<Record<HeatChange['lever'], { readonly low: number; readonly high: number }>>
   readonly provenance: Provenance
-}
+})
 
 /** A lever that slides. */
 type SlidingLever = Exclude<HeatChange['lever'], 'clip' | 'alloy'>

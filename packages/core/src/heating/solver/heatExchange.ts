@@ -1,9 +1,10 @@
+import { frozen } from '../../errors/inner.ts'
 import { stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../../heat/index.ts'
 import type { HeatModel, HeatSource, HeatTube } from '../heatModel.ts'
 import { filmAt } from '../streamFilm.ts'
 
 /** Places in the list that `exchange` fills: flows in W and their slopes in W/K. */
-export const X = { joint: 0, jointByJoint: 1, jointByBody: 2, body: 3, bodyByJoint: 4, bodyByBody: 5, heatIn: 6, surface: 7 } as const
+export const X = /* @__PURE__ */ frozen({ joint: 0, jointByJoint: 1, jointByBody: 2, body: 3, bodyByJoint: 4, bodyByBody: 5, heatIn: 6, surface: 7 } as const)
 
 /** Radiation of a surface of 1 m2 to its surroundings, per kelvin of rise. */
 function radiationWPerM2K(emissivity: number, surfaceC: number, ambientC: number): number {

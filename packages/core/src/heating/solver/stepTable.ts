@@ -1,3 +1,4 @@
+import { frozen } from '../../errors/inner.ts'
 import { firstStage, fourNumbers, moments } from './moments.ts'
 import type { WireModes } from './wireModes.ts'
 
@@ -14,7 +15,7 @@ export interface StepTable {
 }
 
 /** Places of a mode's answers: what is left of it in the flow at the first stage and at the end; its decay, and what the rise at start, first stage and end and the surroundings add at the end. */
-export const A = { left1: 0, left2: 1, decay: 2, toStart: 3, toFirst: 4, toLast: 5, toDrive: 6, width: 7 } as const
+export const A = /* @__PURE__ */ frozen({ left1: 0, left2: 1, decay: 2, toStart: 3, toFirst: 4, toLast: 5, toDrive: 6, width: 7 } as const)
 
 export function emptyTable(count: number): StepTable {
   return { durationS: 0, answers: new Float64Array(A.width * count), flow: new Float64Array(8) }

@@ -1,10 +1,11 @@
+import { frozen } from '../../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../../materials/index.ts'
 import type { HeatJointInput, HeatJointResult } from '../heatJointTypes.ts'
 import type { HeatSolderSleeveResult } from '../heatSolderSleeve.ts'
 import type { SolderSleeveTube } from '../readTube.ts'
 
 /** When a joint counts as wetted in time, and how long the tool stays after it. */
-export const heatVerdictDefaults = {
+export const heatVerdictDefaults = /* @__PURE__ */ frozen({
   iron: {
     soundWithinS: 5,
     wettedWithinS: 10,
@@ -21,7 +22,7 @@ export const heatVerdictDefaults = {
   watchAfterS: 30,
 } as const satisfies {
   readonly [K in 'iron' | 'hot-air']: { readonly soundWithinS: number; readonly wettedWithinS: number; readonly provenance: Provenance }
-} & { readonly liftAfterS: number; readonly watchAfterS: number }
+} & { readonly liftAfterS: number; readonly watchAfterS: number })
 
 /** From worst to best: unsound, cannot tell, caution, sound. */
 export type HeatJudgement = 'unsound' | 'cannot tell' | 'caution' | 'sound'

@@ -1,0 +1,2 @@
+export { frozen } from './frozen.ts'
+export { entryAt } from './unknownEntryError.ts'
