@@ -33,7 +33,7 @@ const row = (thread: string, diameterIn: number, printedLbfIn: number): StudTorq
  *
  * @source Telecom rectifier manual, October 1998, table 8-E
  */
-export const studTorque: { readonly rows: readonly StudTorqueRow[]; readonly provenance: Provenance } = {
+export const studTorque: { readonly rows: readonly StudTorqueRow[]; readonly provenance: Provenance } = /* @__PURE__ */ frozen({
   rows: [
     row('8-32', 0.164, 19),
     row('10-24', 0.19, 27),
@@ -44,4 +44,4 @@ export const studTorque: { readonly rows: readonly StudTorqueRow[]; readonly pro
     row('1/2-13', 0.5, 585),
   ],
   provenance,
-}
+})
