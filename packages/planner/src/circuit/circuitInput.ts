@@ -2,15 +2,13 @@ import {
   bundleDiameterMm,
   bundleTemperatureC,
   conductorTemperatureBandC,
-  insulation,
-  knownNominal,
   NoSteadyStateError,
   resistanceOhmPerM,
   terminalCurrentA,
   type WireHeat,
 } from '@strandwise/core'
 import type { JobFacts } from '../facts/inner.ts'
-import { assumed, quietly, wireShape, wireSize } from '../job/inner.ts'
+import { assumed } from '../job/inner.ts'
 import type { CircuitInput, WirePiece } from './chain.ts'
 
 type Heat = Omit<WireHeat, 'ambientC'>
@@ -48,24 +46,10 @@ function piece(wire: Heat, bundle: { readonly loadedWires: number; readonly bund
 }
 
 /** The wire between the joint and the plug, where it is another one. */
-function wireBeyond({ job, wire }: JobFacts): Heat | null {
-  const other = job.wireBeyond
-  if (other === undefined) return null
-  const { insulation: name = job.wire.insulation, material = job.wire.material, ...own } = other
-  const bySize = other.areaMm2 === undefined && other.size === undefined ? { areaMm2: wire.areaMm2 } : {}
-  const standard = job.wire.standard === undefined ? {} : { standard: job.wire.standard }
-  const asJob = { outLengthM: job.wire.outLengthM, insulation: name, ...standard, ...own, ...bySize }
-  const size = wireSize(asJob)
-  const { conductorDiameterMm, insulationThicknessMm } = wireShape(asJob, size, quietly)
-  const family = insulation(name)
-  return {
-    ...wire,
-    areaMm2: size.areaMm2,
-    conductorDiameterMm,
-    insulationThicknessMm,
-    insulationConductivityWPerMK: knownNominal(family, 'conductivityWPerMK', family.conductivityWPerMK),
-    ...(material === undefined ? {} : { material }),
-  }
+function wireBeyond({ wire, beyond }: JobFacts): Heat | null {
+  if (beyond === null) return null
+  const { areaMm2, material, conductorDiameterMm, insulationThicknessMm, insulationConductivityWPerMK } = beyond
+  return { ...wire, areaMm2, material, conductorDiameterMm, insulationThicknessMm, insulationConductivityWPerMK }
 }
 
 function terminalLimitA({ job, ambientC }: JobFacts): number | null {

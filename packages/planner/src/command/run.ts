@@ -4,6 +4,7 @@ import { printable } from '../job/inner.ts'
 import { demo } from './demo.ts'
 import { explain } from './explain.ts'
 import { plan } from './plan.ts'
+import { prove } from './prove.ts'
 import { schema } from './schema.ts'
 import { type Command, exitCodes, type Options, type Streams } from './streams.ts'
 import { Unusable } from './unusable.ts'
@@ -13,17 +14,20 @@ const usage = `strandwise plan JOB.json [--all] [--format text|markdown|html|jso
 strandwise plan --demo NAME      the plan of a demo job
 strandwise explain FORMULA name="quantity"…   [--format text|markdown|json]
                                  a formula with its numbers, steps and source; without a name the formulas there are
+strandwise prove JOB.json FOUND.json [--format markdown|html|json] [--strict]
+                                 what was read on the finished repair: proven, not proven or failed, and its record
 strandwise demo [NAME]           the names of the demo jobs, or one as a job file to start from
 strandwise schema                the JSON Schema of a job
 strandwise --version
 
-JOB.json may be - for standard input. --all: every ground, not the card, cautions and steps alone. --strict: "cannot tell" counts as unsound.
+JOB.json may be - for standard input. --all: every ground, not the card, cautions and steps alone. --strict: "cannot tell" and "not proven" count as unsound.
 Exit codes: 0 nothing unsound, 1 something unsound or refused, 2 unusable input or output, 3 an error of the program itself.
 `
 
 const commands: Readonly<Record<string, Command>> = {
   plan: { options: ['format', 'strict', 'demo', 'all'], mostNames: 1, run: plan },
   explain: { options: ['format'], mostNames: 100, run: explain },
+  prove: { options: ['format', 'strict'], mostNames: 2, run: prove },
   demo: { options: [], mostNames: 1, run: demo },
   schema: { options: [], mostNames: 0, run: schema },
 }

@@ -99,7 +99,6 @@ function decideAt(at: Pick<Stretch, 'from' | 'to'>, diagnosis: Diagnosis, ways: 
   if (atPlaces(at, 'joint-in', 'joint-out')) return mend(ways(), why)
   if (atPlaces(at, 'fuse-in', 'fuse-out')) return { kind: 'mend', code: 'fuse-contact', way: null, why }
   if (atPlaces(at, 'terminal-wire', 'terminal-mate') || atPlaces(at, 'terminal-mate', 'load+')) return mend(ways(), why, 'new-crimped-terminal')
-  if (atPlaces(at, 'source+', 'source-')) return { kind: 'mend', code: 'supply', way: null, why }
   if (atPlaces(at, 'load+', 'load-')) return { kind: 'mend', code: 'load', way: null, why }
   if (at.from === 'load-' || at.from === 'return-joint') return { kind: 'mend', code: 'return-contact', way: null, why }
   if (wirePieces.some(([from, to]) => atPlaces(at, from, to))) return mend(ways(), why, 'replace-the-run')

@@ -1,6 +1,6 @@
 import { type Chain, circuitInput, type PlacedReading, placedReading, sound, takenReadings } from '../circuit/inner.ts'
 import type { Finding, PlanSection } from '../facts/index.ts'
-import { type JobFacts, jobFacts, SectionDraft, type Units } from '../facts/inner.ts'
+import { type JobFacts, jobFacts, SectionDraft } from '../facts/inner.ts'
 import { type PlanAssumption, parseRepairJob, type RepairJob } from '../job/index.ts'
 import { defaultCoverage, rankFrom } from './causes/rankFrom.ts'
 import { proofFrom } from './diagnosisFrom.ts'
@@ -8,8 +8,6 @@ import type { Diagnosis } from './diagnosisShapes.ts'
 import { listedCauses, nextReading } from './nextReading.ts'
 import { readingsWords } from './readingsWords.ts'
 import { say } from './say.ts'
-
-const unitsOf = (facts: JobFacts): Units => facts.job.units ?? 'metric'
 
 /** The heading of a finding: its code's, with its words in place. */
 function headed({ code, names }: Finding): string {
@@ -40,7 +38,7 @@ export function diagnosisOf(facts: JobFacts): {
   readonly section: PlanSection
   readonly assumptions: readonly PlanAssumption[]
 } {
-  const units = unitsOf(facts)
+  const { units } = facts
   const placed = (facts.job.readings ?? []).map(placedReading)
   const proof = proofFrom(circuitInput(facts), units, placed)
   const ranking = rankFrom(proof.chain, takenReadings(proof.chain, placed), placed, defaultCoverage)

@@ -10,7 +10,7 @@ import { type CauseRanking, defaultCoverage, rankFrom } from './causes/rankFrom.
  *
  * @throws JobError where the job is not one that parseRepairJob would return, or coverage is not above 0 and below 1
  * @example
- * rankCauses(bilgePumpFeed, { coverage: 0.95 }).leading // ['fracture-in-contact']
+ * rankCauses(bilgePumpFeed, { coverage: 0.95 }) // { leading: ['fracture-in-contact', 'dry-joint'] }
  */
 export function rankCauses(job: RepairJob, options: { readonly coverage?: number } = {}): CauseRanking {
   const { coverage = defaultCoverage } = options

@@ -1,0 +1,6 @@
+export type { RepairCheck } from './checks.ts'
+export type { FoundReadings } from './parseFound.ts'
+export { recordHtml } from './recordHtml.ts'
+export { recordMarkdown } from './recordMarkdown.ts'
+export type { RepairRecord } from './repairRecord.ts'
+export { type RepairProof, verifyRepair } from './verifyRepair.ts'
