@@ -149,4 +149,4 @@ test('of random joints a bad one is proven in at most 1 of 100, and where the me
   expect(goodFailed).toBe(0)
   expect(blind).toBeGreaterThan(0)
   expect(blindProven).toBe(0)
-})
+}, 30_000)
