@@ -22,7 +22,7 @@ export interface JudgedCheck extends RepairCheck {
   readonly proves: readonly (1 | 2)[]
 }
 
-export interface ProofContext {
+interface ProofContext {
   readonly facts: JobFacts
   readonly found: FoundReadings
   readonly method: MethodName

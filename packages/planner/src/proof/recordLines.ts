@@ -13,7 +13,7 @@ export interface RecordTable {
   readonly rows: readonly (readonly string[])[]
 }
 
-export interface RecordPage {
+interface RecordPage {
   readonly title: string
   readonly says: string
   readonly about: readonly (readonly [name: string, value: string])[]

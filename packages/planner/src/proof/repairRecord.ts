@@ -102,7 +102,7 @@ function lookAgain(repair: 'permanent' | 'temporary', date: string): RepairRecor
 
 const unique = (sources: readonly Provenance[]): readonly Provenance[] => [...new Map(sources.map((source) => [JSON.stringify(source), source])).values()]
 
-export interface RecordParts {
+interface RecordParts {
   readonly facts: JobFacts
   readonly found: FoundReadings
   readonly placed: readonly PlacedReading[]
