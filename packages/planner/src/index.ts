@@ -1,3 +1,4 @@
+export * from './audit/index.ts'
 export * from './circuit/index.ts'
 export * from './decision/index.ts'
 export * from './demo/index.ts'

@@ -35,7 +35,7 @@ async function bounded(chunks: AsyncIterable<Uint8Array | string>): Promise<Uint
 const isStandardInput = (name: string): boolean => name === '-' || name === '/dev/stdin' || name === '/dev/fd/0'
 
 /** A file, a pipe or a process substitution by its name; standard input for "-". */
-async function* bytesOf(name: string, stdin: AsyncIterable<Uint8Array | string>): AsyncGenerator<Uint8Array | string> {
+export async function* bytesOf(name: string, stdin: AsyncIterable<Uint8Array | string>): AsyncGenerator<Uint8Array | string> {
   try {
     if (isStandardInput(name)) yield* stdin
     else {

@@ -2,7 +2,6 @@ import { debuglog, parseArgs } from 'node:util'
 import { closest } from 'fastest-levenshtein'
 import { printable } from '../job/inner.ts'
 import { demo } from './demo.ts'
-import { explain } from './explain.ts'
 import { plan } from './plan.ts'
 import { prove } from './prove.ts'
 import { schema } from './schema.ts'
@@ -12,6 +11,8 @@ import { version } from './version.ts'
 
 const usage = `strandwise plan JOB.json [--all] [--format text|markdown|html|json] [--strict]
 strandwise plan --demo NAME      the plan of a demo job
+strandwise audit WIRES           [--format csv|ndjson|json|markdown] [--workers N] [--no-lines] [--strict]
+                                 a verdict a row for a list of wires, as CSV or one JSON object a line
 strandwise explain FORMULA name="quantity"…   [--format text|markdown|json]
                                  a formula with its numbers, steps and source; without a name the formulas there are
 strandwise prove JOB.json FOUND.json [--format markdown|html|json] [--strict]
@@ -20,13 +21,17 @@ strandwise demo [NAME]           the names of the demo jobs, or one as a job fil
 strandwise schema                the JSON Schema of a job
 strandwise --version
 
-JOB.json may be - for standard input. --all: every ground, not the card, cautions and steps alone. --strict: "cannot tell" and "not proven" count as unsound.
+JOB.json and WIRES may be - for standard input. --strict: "cannot tell" and "not proven" count as unsound.
+--all: every ground, not the card, cautions and steps alone.
+--no-lines leaves the line numbers out, for parts of a list that are joined again.
 Exit codes: 0 nothing unsound, 1 something unsound or refused, 2 unusable input or output, 3 an error of the program itself.
 `
 
+// Loaded where they are asked for: the formulas take as long to load as a plan to make.
 const commands: Readonly<Record<string, Command>> = {
   plan: { options: ['format', 'strict', 'demo', 'all'], mostNames: 1, run: plan },
-  explain: { options: ['format'], mostNames: 100, run: explain },
+  audit: { options: ['format', 'workers', 'no-lines', 'strict'], mostNames: 1, run: async (...given) => (await import('./audit.ts')).audit(...given) },
+  explain: { options: ['format'], mostNames: 100, run: async (...given) => (await import('./explain.ts')).explain(...given) },
   prove: { options: ['format', 'strict'], mostNames: 2, run: prove },
   demo: { options: [], mostNames: 1, run: demo },
   schema: { options: [], mostNames: 0, run: schema },
@@ -54,6 +59,8 @@ function read(args: readonly string[]) {
       strict: { type: 'boolean' },
       all: { type: 'boolean' },
       demo: { type: 'string' },
+      workers: { type: 'string' },
+      'no-lines': { type: 'boolean' },
       help: { type: 'boolean', short: 'h' },
       version: { type: 'boolean' },
     },

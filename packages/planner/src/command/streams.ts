@@ -1,8 +1,16 @@
+/** A stream to write to; a real one says when it is full, and whether a person looks at it. */
+interface Out {
+  write(text: string): unknown
+  once?(event: 'drain' | 'close', listener: () => void): unknown
+  readonly destroyed?: boolean
+  readonly isTTY?: boolean
+}
+
 /** What the command reads from and writes to. */
 export interface Streams {
   readonly stdin: AsyncIterable<Uint8Array | string>
-  readonly stdout: { write(text: string): unknown }
-  readonly stderr: { write(text: string): unknown }
+  readonly stdout: Out
+  readonly stderr: Out
 }
 
 /** Nothing unsound; something unsound or refused; input that can't be used, or output that can't be written; an error of the program's own. */
@@ -14,6 +22,8 @@ export interface Options {
   readonly strict?: boolean
   readonly all?: boolean
   readonly demo?: string
+  readonly workers?: string
+  readonly 'no-lines'?: boolean
 }
 
 /** One command: the options and names that it takes, and what it does with them. Its exit code comes back. */

@@ -1,11 +1,14 @@
+import { quietly } from './assume.ts'
 import { damageContradictions } from './damageContradictions.ts'
 import type { AddIssue, JobIssue } from './jobError.ts'
 import { loadContradictions } from './loadContradictions.ts'
 import { placeContradictions } from './placeContradictions.ts'
 import { readingContradictions } from './readingContradictions.ts'
 import type { RepairJob } from './repairJob.ts'
+import { roundedUp } from './rounded.ts'
 import { sleeveContradictions } from './sleeveContradictions.ts'
 import { wireContradictions } from './wireContradictions.ts'
+import { wireShape } from './wireShape.ts'
 import { type WireSize, WireSizeError, wireSize } from './wireSize.ts'
 
 /** Fields that can't all be true, or of which one needs the other. Each names the field to mend; a job without any can be planned. */
@@ -44,7 +47,17 @@ function readSize(wire: Pick<RepairJob['wire'], 'areaMm2' | 'size' | 'standard'>
 
 /** The wire beyond the joint gives one size or none. */
 function beyondContradictions({ wire, wireBeyond = {} }: RepairJob, add: AddIssue): void {
-  const { areaMm2, size } = wireBeyond
-  if (areaMm2 !== undefined && size !== undefined) add('wireBeyond.areaMm2', areaMm2, 'one of areaMm2 and size', '"areaMm2": 1.5')
-  else if (size !== undefined) readSize({ size, ...(wire.standard === undefined ? {} : { standard: wire.standard }) }, 'wireBeyond', add)
+  const { areaMm2, size, outsideDiameterMm } = wireBeyond
+  if (areaMm2 !== undefined && size !== undefined) {
+    add('wireBeyond.areaMm2', areaMm2, 'one of areaMm2 and size', '"areaMm2": 1.5')
+    return
+  }
+  const { standard } = wire
+  const own = areaMm2 === undefined && size === undefined ? wire : { ...wireBeyond, ...(standard === undefined ? {} : { standard }) }
+  const found = readSize(own, own === wire ? 'wire' : 'wireBeyond', own === wire ? () => undefined : add)
+  if (found === null || outsideDiameterMm === undefined) return
+  const leastMm = wireShape({ outsideDiameterMm }, found, quietly).leastOutsideMm
+  if (outsideDiameterMm >= leastMm) return
+  const told = roundedUp(leastMm)
+  add('wireBeyond.outsideDiameterMm', outsideDiameterMm, `at least ${told} mm: the metal`, `"outsideDiameterMm": ${roundedUp(leastMm + 0.2)}`)
 }

@@ -29,9 +29,7 @@ export function loadContradictions(job: RepairJob, size: WireSize | null, add: A
 
 function fuseContradictions({ fuseA, fuseSeries, fuseKind }: RepairJob['circuit'], add: AddIssue): void {
   if (fuseSeries === undefined) return
-  // The large blades are a type of the same standard.
-  const types = Object.entries<{ readonly ratingsA: readonly number[] }>(fuseBands).filter(([name]) => name.startsWith(fuseSeries))
-  const ratingsA = [...new Set(types.flatMap(([, type]) => type.ratingsA))].sort((a, b) => a - b)
+  const ratingsA = ratingsOf(fuseSeries)
   if (fuseKind !== undefined && fuseKind !== 'blade')
     add('circuit.fuseKind', fuseKind, `blade: ${fuseSeries} is a series of blade fuses; leave fuseSeries out for another kind`, '"fuseKind": "blade"')
   if (fuseA === undefined) add('circuit.fuseA', undefined, 'the rating with fuseSeries', '"fuseA": 7.5')
@@ -40,3 +38,12 @@ function fuseContradictions({ fuseA, fuseSeries, fuseKind }: RepairJob['circuit'
     add('circuit.fuseA', fuseA, `a rating of ${fuseSeries}: ${ratingsA.join(', ')} A`, `"fuseA": ${nearest}`)
   }
 }
+
+/** Ratings of a standard; the large blades are a type of the same one. */
+function ratingsOf(series: string): readonly number[] {
+  const types = Object.entries<{ readonly ratingsA: readonly number[] }>(fuseBands).filter(([name]) => name.startsWith(series))
+  return [...new Set(types.flatMap(([, type]) => type.ratingsA))].sort((a, b) => a - b)
+}
+
+/** Whether a series has a fuse of that rating. */
+export const isFuseRating = (series: string, ratedA: number): boolean => ratingsOf(series).includes(ratedA)

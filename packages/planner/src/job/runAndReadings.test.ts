@@ -73,6 +73,11 @@ const cases: readonly Contradiction[] = [
     { path: 'wireBeyond.areaMm2', value: 1, allowed: 'one of areaMm2 and size', example: '"areaMm2": 1.5' },
   ],
   [
+    'an outside of the wire beyond that its metal does not fit into',
+    { ...bilgePumpFeed, wireBeyond: { areaMm2: 10, outsideDiameterMm: 2 } },
+    { path: 'wireBeyond.outsideDiameterMm', value: 2, allowed: 'at least 3.22 mm: the metal', example: '"outsideDiameterMm": 3.42' },
+  ],
+  [
     'a million volts across a joint on 12 V',
     reading({ kind: 'drop', load: 'on', value: 1e6 }),
     {

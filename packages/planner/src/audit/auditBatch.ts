@@ -1,0 +1,34 @@
+import { type AuditResult, auditRow } from './auditRow.ts'
+import type { Batch } from './batches.ts'
+import { type Columns, csvRows, type ListedRow, ndjsonRows } from './csvRows.ts'
+import { type Counts, type ListFormat, noCounts, printRow } from './printRows.ts'
+
+/** How the rows of a list are read and printed; the columns of a table, null for JSON lines. */
+export interface ListSetup {
+  readonly columns: Columns | null
+  readonly format: ListFormat
+  readonly lines: boolean
+}
+
+/** What one batch came to. */
+export interface JudgedBatch {
+  readonly text: string
+  readonly counts: Counts
+  readonly unused: readonly string[]
+}
+
+const judged = ({ line, row, error }: ListedRow): AuditResult => (error === undefined ? auditRow(row, line) : { line, error })
+
+/** Judges and prints the rows of a batch; the same on every thread. */
+export function auditBatch(batch: Batch, { columns, format, lines }: ListSetup): JudgedBatch {
+  const unused = new Set<string>()
+  const rows = columns === null ? ndjsonRows(batch, (name) => unused.add(name)) : csvRows(batch, columns)
+  const counts = { ...noCounts }
+  let text = ''
+  for (const row of rows) {
+    const result = judged(row)
+    counts['error' in result ? 'not usable' : result.verdict] += 1
+    text += printRow(result, format, lines)
+  }
+  return { text, counts, unused: [...unused] }
+}

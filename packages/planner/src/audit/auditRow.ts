@@ -1,0 +1,160 @@
+import { type InsulationName, insulation, knownNominal, type MetalName, metal, type Verdict, type WireJob, wireVerdict } from '@strandwise/core'
+import { assumed, isFuseRating, quietly, type WireSize, WireSizeError, wireShape, wireSize } from '../job/inner.ts'
+import { type RowError, readRow } from './auditFields.ts'
+import { reasonOf } from './reasons.ts'
+
+/** A wire as the list gives it. Headers of a table are these names. */
+export interface AuditRow {
+  readonly name: string
+  readonly areaMm2?: number
+  readonly size?: string
+  readonly material?: MetalName
+  readonly insulation: InsulationName
+  readonly insulationThicknessMm?: number
+  readonly outLengthM: number
+  readonly returnLengthM?: number
+  readonly currentA: number
+  readonly supplyV: number
+  readonly allowedDropV?: number
+  readonly ambientC: number
+  readonly loadedInBundle?: number
+  readonly limitC?: number
+  readonly fuseA?: number
+  readonly fuseSeries?: 'ISO 8820-3'
+}
+
+/** A judged row: conductor by both laws of still air, the current it carries continuously, its drop, its fuse, and what decides. */
+export interface JudgedRow {
+  readonly line: number
+  readonly name: string
+  readonly verdict: Verdict
+  readonly conductorLowC: number | null
+  readonly conductorHighC: number | null
+  readonly allowedA: number | null
+  readonly dropV: number | null
+  readonly dropShare: number | null
+  readonly fuseVerdict: Verdict | null
+  readonly reasons: readonly string[]
+}
+
+/** A judged row, or the field of a row that can't be used. */
+export type AuditResult = JudgedRow | { readonly line: number; readonly error: RowError }
+
+/** Rows of a list name the same few sizes again and again. */
+const sizes = new Map<string, WireSize | RowError>()
+const mostSizes = 1000
+
+function sizeOf(row: AuditRow): WireSize | RowError {
+  if ((row.areaMm2 === undefined) === (row.size === undefined)) return { field: 'areaMm2', value: row.areaMm2, allowed: 'one of areaMm2 and size' }
+  const key = row.size ?? `${row.areaMm2}`
+  const seen = sizes.get(key)
+  if (seen !== undefined) return seen
+  const found = readSize(row)
+  if (sizes.size < mostSizes) sizes.set(key, found)
+  return found
+}
+
+function readSize(row: AuditRow): WireSize | RowError {
+  try {
+    return wireSize(row)
+  } catch (error) {
+    if (!(error instanceof WireSizeError)) throw error
+    return { field: 'size', value: row.size, allowed: error.allowed }
+  }
+}
+
+/** What the wire bears continuously: its insulation's lowest grade unless the row says more, its plating, its metal. */
+function limitOf(material: MetalName, insulationC: number): number {
+  const platingC = material === 'tinned-copper' ? assumed.tinPlatingLimitC.value : Number.POSITIVE_INFINITY
+  return Math.min(insulationC, platingC, metal(material).meltingC.nominal)
+}
+
+/** The row as core's verdict takes it; what the row does not say is taken as a plan takes it. */
+function jobOf(row: AuditRow, size: WireSize): WireJob {
+  const material = row.material ?? assumed.material.value
+  const family = insulation(row.insulation)
+  const { conductorDiameterMm, insulationThicknessMm } = wireShape(row, size, quietly)
+  const limited = row.allowedDropV !== undefined
+  return {
+    wire: {
+      areaMm2: size.areaMm2,
+      material,
+      conductorDiameterMm,
+      insulationThicknessMm,
+      insulationConductivityWPerMK: knownNominal(family, 'conductivityWPerMK', family.conductivityWPerMK),
+      layFactor: assumed.layFactor.value,
+    },
+    limitC: limitOf(material, row.limitC ?? family.continuousC.low),
+    hottestC: row.ambientC,
+    currentA: row.currentA,
+    ...(row.loadedInBundle === undefined ? {} : { loadedWires: row.loadedInBundle }),
+    run: {
+      supplyV: row.supplyV,
+      outLengthM: row.outLengthM,
+      returnLengthM: row.returnLengthM ?? row.outLengthM,
+      allowedDropV: row.allowedDropV ?? assumed.dropShare.value * row.supplyV,
+      limitIsStated: limited,
+    },
+    ...(row.fuseA === undefined ? {} : { fuse: { ratedA: row.fuseA, ...(row.fuseSeries === undefined ? {} : { kind: 'blade' as const }) } }),
+    offers: false,
+  }
+}
+
+const bestFirst: readonly Verdict[] = ['sound', 'caution', 'cannot tell', 'unsound']
+
+function fuseError(row: AuditRow): RowError | null {
+  if (row.fuseSeries === undefined) return null
+  if (row.fuseA === undefined) return { field: 'fuseA', value: undefined, allowed: 'the rating with fuseSeries' }
+  return isFuseRating(row.fuseSeries, row.fuseA) ? null : { field: 'fuseA', value: row.fuseA, allowed: `a rating of ${row.fuseSeries}` }
+}
+
+/**
+ * Judges one wire of a list by core's wireVerdict: its conductor against its limit, its drop against its budget, its fuse.
+ *
+ * A number may be given as text, with or without a unit. What a row does not say is taken as a plan takes it.
+ *
+ * @throws nothing: a row that can't be used comes back with the field, its value and what is allowed
+ * @example
+ * auditRow({ name: 'pump', size: '16 AWG', insulation: 'XLPE', outLengthM: 3, currentA: 4, supplyV: 12, ambientC: 40 }, 2) // { line: 2, name: 'pump', verdict: 'sound' }
+ * @example
+ * auditRow({ name: 'pump', size: '51 AWG', insulation: 'XLPE', outLengthM: 3, currentA: 4, supplyV: 12, ambientC: 40 }, 2) // { line: 2, error: { field: 'size', value: '51 AWG' } }
+ */
+export function auditRow(row: unknown, line: number): AuditResult {
+  const read = readRow(row)
+  if ('error' in read) return { line, error: read.error }
+  const wire = read.row as unknown as AuditRow
+  const size = sizeOf(wire)
+  if ('allowed' in size) return { line, error: size }
+  const wrongFuse = fuseError(wire)
+  if (wrongFuse !== null) return { line, error: wrongFuse }
+  const { verdict, findings, conductorC, continuousA, dropV } = wireVerdict(jobOf(wire, size))
+  let fuse = -1
+  for (const finding of findings) if (finding.topic === 'fuse') fuse = Math.max(fuse, bestFirst.indexOf(finding.verdict))
+  return {
+    line,
+    name: wire.name,
+    verdict,
+    conductorLowC: conductorC === null ? null : conductorC.low,
+    conductorHighC: conductorC === null ? null : conductorC.high,
+    allowedA: continuousA === null ? null : continuousA.low,
+    dropV,
+    dropShare: dropV === null ? null : dropV / wire.supplyV,
+    fuseVerdict: bestFirst[fuse] ?? null,
+    reasons: findings.filter((finding) => finding.verdict !== 'sound').map(reasonOf),
+  }
+}
+
+/**
+ * Judges the wires of a list one after the other, in their order; rows are counted from 1.
+ *
+ * @throws whatever reading the rows throws; a row that can't be used is a result of its own
+ * @example
+ * auditStream([]) // {}
+ */
+export async function* auditStream(rows: AsyncIterable<unknown> | Iterable<unknown>): AsyncGenerator<AuditResult> {
+  let line = 0
+  for await (const row of rows) {
+    line += 1
+    yield auditRow(row, line)
+  }
+}

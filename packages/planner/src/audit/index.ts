@@ -1,0 +1,2 @@
+export type { RowError } from './auditFields.ts'
+export { type AuditResult, type AuditRow, auditRow, auditStream, type JudgedRow } from './auditRow.ts'
