@@ -21,7 +21,7 @@ interface WireShape {
 }
 
 /** How thick the wire is: as measured, else as metal of that area with a common wall. */
-export function wireShape(wire: Pick<RepairJob['wire'], 'insulationThicknessMm' | 'outsideDiameterMm'>, size: WireSize, assume: Assume): WireShape {
+export function wireShape(wire: Partial<RepairJob['wire']>, size: WireSize, assume: Assume): WireShape {
   const solidMm = Math.sqrt((4 * size.areaMm2) / Math.PI)
   const { strandCount, strandDiameterMm } = size
   const looseMm = strandCount !== undefined && strandDiameterMm !== undefined ? strandedDiameterMm({ strandCount, strandDiameterMm }) : looseShare * solidMm
