@@ -29,7 +29,21 @@ export const roomOrder = [
 const readWhileBuilding = /^(references|tests)\//
 
 /** A room of planner imports from the rooms before it only. */
-export const plannerRoomOrder = ['job', 'demo', 'facts', 'circuit', 'diagnosis', 'ways', 'decision', 'work', 'proof', 'report', 'picture', 'audit', 'command'] as const
+export const plannerRoomOrder = [
+  'job',
+  'demo',
+  'facts',
+  'circuit',
+  'diagnosis',
+  'ways',
+  'decision',
+  'work',
+  'proof',
+  'report',
+  'picture',
+  'audit',
+  'command',
+] as const
 
 const packageOf = (path: string): string | undefined => /^(?:packages\/)?(core|working|planner|site)\//.exec(path)?.[1]
 const roomsOf = { core: roomOrder, planner: plannerRoomOrder } as const
