@@ -11,6 +11,8 @@ export default defineConfig({
   integrations: [handbookIntegration(), methodFactsIntegration(), publishedFiguresIntegration(), offlineIntegration()],
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
+  // Reading and planning come to the worker one after the other.
+  vite: { worker: { format: 'es' } },
   build: { inlineStylesheets: 'never' },
   security: {
     csp: {

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { demoJobs, parseRepairJob } from '@strandwise/planner'
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
-import { answer, answersOn, fillIn, type Site, site, status, verdictsOn } from './planPage.ts'
+import { answer, answersOn, fillIn, planStands, type Site, seeAnswers, seePlan, site, verdictsOn } from './planPage.ts'
 
 let served: Site
 /** One page for all cases that begin by filling it anew. */
@@ -21,14 +21,17 @@ describe('a job file', () => {
   it('is saved as the command reads it and opens again', async () => {
     await fillIn(page, 'bilge-pump-feed')
     await answer(page, 'damage.fromTerminationMm', '1 in')
+    await planStands(page)
+    await seePlan(page)
     const [download] = await Promise.all([page.waitForEvent('download'), page.click('[data-act="save"]')])
     expect(download.suggestedFilename()).toMatch(/^bilge-pump-feed.*\.json$/)
     const text = await readFile(await download.path(), 'utf8')
     const job = demoJobs['bilge-pump-feed'] as NonNullable<(typeof demoJobs)['bilge-pump-feed']>
     expect(parseRepairJob(JSON.parse(text))).toEqual({ ...job, units: 'metric', damage: { ...job.damage, fromTerminationMm: 25.4 } })
+    await seeAnswers(page)
     await page.click('[data-act="forget"]')
     await page.setInputFiles('#file', { name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) })
-    await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+    await planStands(page)
     expect(await page.inputValue('[name="damage.fromTerminationMm"]')).toBe('1 in')
   })
 
@@ -52,8 +55,6 @@ describe('a job file', () => {
 })
 
 describe('the browser', () => {
-  const stands = (page: Page) => page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
-
   it('keeps every answer, half-typed text too, and forgets on request', async () => {
     const { page } = await served.open()
     const store = () => page.evaluate(() => [...Object.keys(localStorage), ...Object.keys(sessionStorage)])
@@ -90,13 +91,13 @@ describe('the browser', () => {
     const other = await page.context().newPage()
     await fillIn(page, 'bilge-pump-feed')
     await other.goto(`${served.address}plan/`)
-    await stands(other)
+    await planStands(other)
     expect(await other.inputValue('[name="wire.size"]')).toBe('16 AWG')
     await answer(other, 'wire.size', '18 AWG')
     await answer(page, 'circuit.supplyV', '13')
     await other.reload()
     await page.reload()
-    await Promise.all([stands(page), stands(other)])
+    await Promise.all([planStands(page), planStands(other)])
     expect(await other.inputValue('[name="wire.size"]')).toBe('18 AWG')
     expect(await page.inputValue('[name="wire.size"]')).toBe('16 AWG')
     expect(await page.inputValue('[name="circuit.supplyV"]')).toBe('13')
@@ -112,7 +113,7 @@ describe('the browser', () => {
     })
     await fillIn(page, 'bilge-pump-feed')
     expect(await page.textContent('[data-said]')).toBe('This browser keeps nothing. Save the job as a file instead.')
-    expect(await status(page)).toMatch(/^Verdict/)
+    await planStands(page)
     expect(faults).toEqual([])
     await page.context().close()
   })

@@ -1,9 +1,8 @@
-import { demoJobs, planRepair, valueText } from '@strandwise/planner'
+import { demoJobs, planRepair } from '@strandwise/planner'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { jobToFragment } from '../../site/src/plan/jobLink.ts'
 import { axeFindings } from './accessibility.ts'
-import { answer, fillIn, type Site, site, status, verdictsOn } from './planPage.ts'
-import { pagesOf } from './printed.ts'
+import { answer, fillIn, planStands, type Site, seeAnswers, seePlan, site, status, verdictsOn } from './planPage.ts'
 
 let served: Site
 beforeAll(async () => {
@@ -13,43 +12,89 @@ afterAll(() => served.close())
 
 /** The accessibility checker goes through a long page several times. */
 const longMs = 180_000
+const kindWords = { mend: 'Mend', 'replace the run': 'Replace the run', 'leave it': 'Leave it', 'measure first': 'Measure first', refused: 'Refused' }
 
 describe('the plan page', { timeout: longMs }, () => {
-  it.each(Object.entries(demoJobs))('%s: every verdict, reason and number is the command’s', async (name, job) => {
+  it.each(Object.entries(demoJobs))('%s: decision, cautions, steps, findings and verdicts are the command’s', async (name, job) => {
     const { page, faults } = await served.open()
     await fillIn(page, name)
     const plan = planRepair(job)
-    expect(await status(page)).toBe(`Verdict: ${plan.verdict}.`)
+    expect(await status(page)).toBe(`${kindWords[plan.decision.kind]}: ${plan.verdict}.`)
+    expect(await page.textContent('[data-plan] .says')).toBe(plan.decision.says)
+    expect(await page.locator('[data-block="cautions"] li').allTextContents()).toEqual([...plan.cautions])
+    expect(await page.locator('[data-block="steps"] li').count()).toBe(plan.sequence.length)
     expect(await verdictsOn(page)).toEqual(plan.sections.map((section) => section.verdict))
     for (const section of plan.sections) {
       const place = page.locator(`[data-section="${section.id}"]`)
-      expect(await place.locator('> ul > li').allTextContents()).toEqual(section.findings.map(({ text }) => text))
+      expect(await place.locator('.findings > li').allTextContents()).toEqual(section.findings.map(({ text }) => text))
       expect(await place.locator('dl dt').allTextContents()).toEqual(section.values.map((value) => value.name))
-      const memory = (status: string) => (status === 'from memory' ? ' (from memory)' : '')
-      expect(await place.locator('dl dd').allTextContents()).toEqual(section.values.map((value) => valueText(value) + memory(value.provenance.status)))
+      expect(await place.locator('> summary').textContent()).toContain(section.says)
     }
-    expect(await page.locator('[data-cautions] li').allTextContents()).toEqual([...plan.cautions])
-    expect(await page.locator('[data-after="steps"] ol > li').count()).toBe(plan.sequence.length)
-    expect(await page.locator('.assumed li').count()).toBe(plan.assumptions.length)
-    await page.waitForSelector('[data-section="joint"] svg.drawing')
-    expect(await page.locator('svg.drawing').count()).toBeGreaterThanOrEqual(3)
+    expect(await page.locator('[data-block="diagnosis"] .answered > li').count()).toBe(plan.diagnosis.answered.length)
+    expect(await page.locator('[data-ways] tbody tr').count()).toBe(plan.ways.length)
     expect(faults).toEqual([])
     await page.context().close()
   })
 
-  it('every section hangs beneath answers, cautions before every section', async () => {
+  it('at 390 px has the card as its first screen, in its own place, reached from the foot bar', async () => {
     const { page } = await served.open()
-    const order = await page.$$eval('.run > li', (stretches) =>
-      stretches
-        .map((node) => (node as HTMLElement).dataset)
-        .map((data) => data.group ?? data.section ?? (data.before === undefined ? (data.after ?? data.part) : 'before')),
+    await fillIn(page, 'bilge-pump-feed')
+    expect(await page.locator('[data-plan]').isVisible()).toBe(false)
+    await seePlan(page)
+    expect(await page.locator('form').isVisible()).toBe(false)
+    const box = await page.locator('[data-plan] .decision').boundingBox()
+    expect(box?.y).toBeLessThan(40)
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThan(844 - 60)
+    await seeAnswers(page)
+    expect(await page.locator('form').isVisible()).toBe(true)
+    expect(await page.locator('[data-plan]').isVisible()).toBe(false)
+    await page.context().close()
+  })
+
+  it('from 1000 px on has the plan beside the answers, both in view', async () => {
+    const { page } = await served.open({ viewport: { width: 1000, height: 900 } })
+    await fillIn(page, 'bilge-pump-feed')
+    const [answers, plan] = [await page.locator('.answers-side').boundingBox(), await page.locator('.decision').first().boundingBox()]
+    expect((answers?.x ?? 0) + (answers?.width ?? 0)).toBeLessThanOrEqual(plan?.x ?? 0)
+    expect(plan?.y).toBeLessThan(300)
+    expect(await page.locator('[data-act="see-plan"], [data-act="see-answers"]').filter({ visible: true }).count()).toBe(0)
+    await page.context().close()
+  })
+
+  it('draws the decided way: its cuts, the crimp from the side, and the section; each says in words what it shows', async () => {
+    const { page } = await served.open()
+    await fillIn(page, 'bilge-pump-feed')
+    const names = await page.$$eval('[data-block="drawings"] svg', (drawings) => drawings.map((drawing) => drawing.getAttribute('aria-label') ?? ''))
+    expect(names.length).toBeGreaterThanOrEqual(2)
+    for (const name of names) expect(name).toMatch(/to scale.*\d mm/s)
+    await seePlan(page)
+    const sizes = await page.$$eval('[data-plan] svg.drawing', (drawings) =>
+      drawings.flatMap((drawing) => {
+        const scale = drawing.getBoundingClientRect().width / ((drawing as SVGSVGElement).viewBox.baseVal.width || 1)
+        return [...drawing.querySelectorAll('text')]
+          .filter((text) => text.getClientRects().length > 0)
+          .map((text) => scale * Number.parseFloat(getComputedStyle(text).fontSize))
+      }),
     )
-    const at = (name: string) => order.indexOf(name)
-    const needs = { before: 'circuit', 'wire-and-protection': 'load', 'cut-back': 'damage', method: 'way', heating: 'tools', covering: 'sleeves' }
-    for (const [section, answers] of Object.entries(needs)) expect(at(answers), section).toBeLessThan(at(section))
-    expect(at('before')).toBeLessThan(order.lastIndexOf('readings'))
-    const sections = await page.$$eval('[data-section]', (nodes) => nodes.map((node) => (node as HTMLElement).dataset.section))
-    expect(sections).toHaveLength(9)
+    expect(sizes.length).toBeGreaterThan(4)
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(12)
+    await page.context().close()
+  })
+
+  it('opens the working behind a section: formula, numbers and source', async () => {
+    const { page, faults } = await served.open()
+    await fillIn(page, 'bilge-pump-feed')
+    await seePlan(page)
+    const section = page.locator('[data-section]:has([data-working])').first()
+    await section.locator('> summary').click()
+    await section.locator('[data-working] > summary').first().click()
+    await page.waitForSelector('[data-working-of] math')
+    expect(await section.locator('[data-working-of]').first().textContent()).toMatch(/Holds: .+ From: .+/s)
+    await seeAnswers(page)
+    await answer(page, 'title', 'Another name')
+    await planStands(page)
+    expect(await section.getAttribute('open')).not.toBeNull()
+    expect(faults).toEqual([])
     await page.context().close()
   })
 
@@ -59,69 +104,32 @@ describe('the plan page', { timeout: longMs }, () => {
       for (const colorScheme of ['light', 'dark'] as const) {
         const { page, faults } = await served.open({ viewport: { width, height: 900 }, colorScheme })
         await fillIn(page, 'bilge-pump-feed')
-        await page.waitForSelector('[data-section="joint"] svg.drawing')
-        expect(await page.evaluate(() => document.documentElement.scrollWidth), colorScheme).toBeLessThanOrEqual(width)
-        // The checker takes long over a full page; the widest and the narrowest layout hold all there is.
-        if (width !== 768) expect(await axeFindings(page), colorScheme).toEqual([])
+        const fits = async (what: string) =>
+          expect(await page.evaluate(() => document.documentElement.scrollWidth), `${colorScheme}, ${what}`).toBeLessThanOrEqual(width)
         await answer(page, 'circuit.supplyV', '12 parsecs')
         for (const details of await page.locator('details').all()) await details.evaluate((node) => node.setAttribute('open', ''))
-        expect(await page.evaluate(() => document.documentElement.scrollWidth), `${colorScheme}, opened`).toBeLessThanOrEqual(width)
-        if (width === 390) expect(await axeFindings(page), `${colorScheme}, opened`).toEqual([])
+        await fits('answers')
+        if (width !== 768) expect(await axeFindings(page), `${colorScheme}, answers`).toEqual([])
+        await seePlan(page)
+        await fits('plan')
+        if (width === 390) expect(await axeFindings(page), `${colorScheme}, plan`).toEqual([])
         expect(faults).toEqual([])
         await page.context().close()
       }
     },
   )
 
-  it('whatever can be tapped is 44 px tall or wide enough to hit', async () => {
+  it('whatever can be tapped is 44 px tall', async () => {
     const { page } = await served.open()
     await fillIn(page, 'bilge-pump-feed')
-    const small = await page.$$eval(
-      'repair-plan :is(button, select, input[type="text"], summary, .side-by-side label, .tick-list label, .tick, .bar a)',
-      (nodes) =>
+    const small = () =>
+      page.$$eval('repair-plan :is(button, select, input[type="text"], summary, .side-by-side label, .tick-list label)', (nodes) =>
         nodes.filter((node) => node.getClientRects().length > 0 && node.getBoundingClientRect().height < 43.9).map((node) => node.outerHTML.slice(0, 120)),
-    )
-    expect(small).toEqual([])
+      )
+    expect(await small()).toEqual([])
+    await seePlan(page)
+    expect(await small()).toEqual([])
     await page.context().close()
-  })
-
-  it.each(Object.keys(demoJobs))('%s prints as a job card of at most two pages, with boxes', async (name) => {
-    const { page } = await served.open()
-    await fillIn(page, name)
-    expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBeLessThanOrEqual(2)
-    await page.emulateMedia({ media: 'print' })
-    expect(await page.locator('.card').isVisible()).toBe(true)
-    expect(await page.locator('form').isVisible()).toBe(false)
-    const job = demoJobs[name]
-    const plan = planRepair(job as NonNullable<typeof job>)
-    expect(await page.locator('.card .box').count()).toBe(2 * plan.sequence.length + plan.parts.length)
-    expect(await page.locator('.card .measured tbody tr').count()).toBeGreaterThanOrEqual(4)
-    await page.context().close()
-  })
-
-  it('the longest job that could be made also prints on two pages', async () => {
-    const bilge = demoJobs['bilge-pump-feed'] as NonNullable<(typeof demoJobs)['bilge-pump-feed']>
-    const tube = bilge.solderSleeve?.tube as NonNullable<typeof bilge.sleeves>[number]
-    const long = {
-      ...bilge,
-      title: 'A title as long as the form takes it, with every word that a person may think of at the end of a long day. '.padEnd(120, 'x'),
-      circuit: { ...bilge.circuit, rules: ['small-craft', 'aircraft', 'road-vehicle', 'space'] },
-      surroundings: { ...bilge.surroundings, location: 'submerged', vibration: 'strong', flexes: true, flammableVapour: true },
-      solders: ['Sn60Pb40', 'Sn42Bi58', 'SAC305'],
-      tools: Array.from({ length: 12 }, (_, index) => ({
-        name: `${index} ${'a tool with a long name '.repeat(3)}`.trim(),
-        kind: 'iron',
-        powerW: 15 + 10 * index,
-      })),
-      sleeves: Array.from({ length: 20 }, (_, index) => ({ ...tube, name: `sleeve ${index}` })),
-    }
-    for (const job of [long, { ...long, intendedMethod: 'soldered-lap', methods: ['soldered-lap', 'soldered-lineman-splice'] }]) {
-      const { page } = await served.open({}, `#${jobToFragment(job)}`)
-      await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
-      expect(await page.locator('.card .measured tbody tr').count()).toBeGreaterThan(0)
-      expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBeLessThanOrEqual(2)
-      await page.context().close()
-    }
   })
 
   it('reads without script: questions, hints and units are there, and it says that planning needs script', async () => {
@@ -130,6 +138,15 @@ describe('the plan page', { timeout: longMs }, () => {
     expect(words).toContain('Planning needs script')
     for (const title of ['Distance from the plug', 'Wire size', 'Load current', 'Of each reading']) expect(words).toContain(title)
     expect(await page.locator('[data-needs-script]:visible').count()).toBe(0)
+    await page.context().close()
+  })
+
+  it('says in a sentence where a job from a link is refused by the stop list', async () => {
+    const job = { ...demoJobs['trailer-tail-lamp'], circuit: { kind: 'airbag', supplyV: 12 } }
+    const { page } = await served.open({}, `#${jobToFragment(job)}`)
+    await page.waitForSelector('[data-plan][data-verdict="refused"]')
+    expect(await page.locator('[data-plan] .decision').isVisible()).toBe(true)
+    expect(await page.locator('[data-block="steps"] li').count()).toBe(0)
     await page.context().close()
   })
 })

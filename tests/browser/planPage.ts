@@ -31,8 +31,11 @@ export async function site(): Promise<Site> {
   }
 }
 
-/** After whatever the last event set going: the page answers a tap once the tap is done. */
-export const settled = (page: Page): Promise<void> => page.evaluate(() => new Promise<void>((done) => setTimeout(() => setTimeout(done, 5), 5)))
+/** After whatever the last event set going: the page answers a tap once the tap is done, and its worker a little later. */
+export async function settled(page: Page): Promise<void> {
+  await page.evaluate(() => new Promise<void>((done) => setTimeout(() => setTimeout(done, 5), 5)))
+  await page.waitForSelector('repair-plan:not([data-asking])')
+}
 
 /** Types an answer and leaves the field. */
 export async function answer(page: Page, name: string, text: string): Promise<void> {
@@ -43,10 +46,32 @@ export async function answer(page: Page, name: string, text: string): Promise<vo
 
 export const status = async (page: Page): Promise<string> => ((await page.textContent('[data-status]')) ?? '').trim()
 
+/** Until the plan of the answers that stand in the form is shown. */
+export async function planStands(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () =>
+      document.querySelector('[data-plan][data-verdict]:not([data-old])') !== null &&
+      /^(?:Mend|Replace the run|Leave it|Measure first|Refused)\b/.test(document.querySelector('[data-status]')?.textContent ?? ''),
+  )
+}
+
+/** The answers are shown on a phone; on a wide window they are there already. */
+export async function seeAnswers(page: Page): Promise<void> {
+  if (await page.isVisible('[data-act="see-answers"]')) await page.click('[data-act="see-answers"]')
+}
+
 export async function fillIn(page: Page, example: string): Promise<void> {
+  await seeAnswers(page)
   await page.selectOption('#example', example)
   await page.click('[data-act="example"]')
-  await page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
+  const title = await page.$eval('#example', (node) => (node as HTMLSelectElement).selectedOptions[0]?.textContent ?? '')
+  await page.waitForFunction((wanted) => document.querySelector('[data-plan] .job-title')?.textContent === wanted, title)
+  await planStands(page)
+}
+
+/** The whole plan in view, everything in it opened. */
+export async function seePlan(page: Page): Promise<void> {
+  if (await page.isVisible('[data-act="see-plan"]')) await page.click('[data-act="see-plan"]')
 }
 
 /** Every answer in the form, as it stands there. */
@@ -57,4 +82,4 @@ export const answersOn = (page: Page): Promise<Record<string, string>> =>
   })
 
 export const verdictsOn = (page: Page): Promise<string[]> =>
-  page.$$eval('[data-section]:not([hidden])', (stretches) => stretches.map((stretch) => (stretch as HTMLElement).dataset.verdict ?? ''))
+  page.$$eval('[data-plan] [data-section]', (sections) => sections.map((section) => (section as HTMLElement).dataset.verdict ?? ''))

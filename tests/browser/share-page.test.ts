@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { jobToFragment } from '../../site/src/plan/jobLink.ts'
 import { brokenFragments } from './brokenFragments.ts'
-import { answer, answersOn, fillIn, type Site, site, verdictsOn } from './planPage.ts'
+import { answer, answersOn, fillIn, planStands, type Site, seeAnswers, seePlan, site, verdictsOn } from './planPage.ts'
 
 let served: Site
 beforeAll(async () => {
@@ -13,12 +13,11 @@ beforeAll(async () => {
 afterAll(() => served.close())
 
 async function linkOf(page: Page): Promise<string> {
+  await seePlan(page)
   await page.click('[data-act="link"]')
   await page.waitForSelector('[data-link]:not([hidden])')
   return page.inputValue('#link')
 }
-
-const planStands = (page: Page) => page.waitForFunction(() => document.querySelector('[data-status]')?.textContent?.startsWith('Verdict'))
 
 describe('a link to a job', () => {
   it.each(Object.keys(demoJobs))('%s: opened elsewhere gives the same answers and the same plan', async (name) => {
@@ -39,14 +38,16 @@ describe('a link to a job', () => {
   it('keeps the units typed, and can be taken back', async () => {
     const { page } = await served.open()
     await fillIn(page, 'bilge-pump-feed')
-    await answer(page, 'damage.slackMm', '1 3/4 in')
+    await answer(page, 'damage.fromTerminationMm', '1 3/4 in')
+    await planStands(page)
     const link = await linkOf(page)
     await fillIn(page, 'trailer-tail-lamp')
     const before = await answersOn(page)
     await page.evaluate((hash) => {
       location.hash = hash
     }, new URL(link).hash)
-    await page.waitForFunction(() => (document.querySelector('[name="damage.slackMm"]') as HTMLInputElement).value === '1 3/4 in')
+    await page.waitForFunction(() => (document.querySelector('[name="damage.fromTerminationMm"]') as HTMLInputElement).value === '1 3/4 in')
+    await seeAnswers(page)
     await page.click('[data-act="undo"]')
     expect(await answersOn(page)).toEqual(before)
     await page.context().close()
@@ -57,10 +58,12 @@ describe('a link to a job', () => {
     const { page } = await served.open({}, `#${fragment}`)
     await planStands(page)
     expect(new URL(page.url()).hash).toBe(`#${fragment}`)
-    await answer(page, 'damage.slackMm', '')
+    await seeAnswers(page)
+    await answer(page, 'damage.fromTerminationMm', '')
     expect(new URL(page.url()).hash).toBe('')
+    await seePlan(page)
     await page.click('[data-act="link"]')
-    expect(await page.textContent('[data-said]')).toBe('There is no whole job yet: Slack is missing.')
+    expect(await page.textContent('[data-said]')).toBe('There is no whole job yet: Distance from the plug is missing.')
     expect(await page.locator('[data-link]').isVisible()).toBe(false)
     await page.context().close()
   })
@@ -80,6 +83,7 @@ describe('a link to a job', () => {
     await follow()
     await current('1.8')
     expect(await page.locator('[data-borrowed]').isVisible()).toBe(true)
+    await seeAnswers(page)
     await answer(page, 'load.currentA', '1.9')
     expect(await kept()).toBe(before)
     await page.click('[data-act="back-to-mine"]')

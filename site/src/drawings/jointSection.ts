@@ -28,7 +28,10 @@ export function jointSection(picture: JointPicture): { readonly svg: string; rea
   const perMm = (panel - 28) / largestMm
   const cy = 12 + (largestMm / 2) * perMm
   const offsets = lap ? [-picture.conductorMm / 2, picture.conductorMm / 2] : [0]
-  const views = [true, false].map((supplied, index) => {
+  // Without a sleeve there is no before and after.
+  const moments = picture.layers.length === 0 ? (['as made'] as const) : (['as supplied', 'after shrinking'] as const)
+  const views = moments.map((moment, index) => {
+    const supplied = moment === 'as supplied'
     const cx = panel * (index + 0.5)
     const core = lap
       ? [element('ellipse', { class: 'solder', cx, cy, rx: (picture.conductorMm / 2) * perMm, ry: picture.conductorMm * perMm })]
@@ -43,16 +46,15 @@ export function jointSection(picture: JointPicture): { readonly svg: string; rea
       ...layers,
       ...core,
       ...offsets.flatMap((offset) => strandsAt(picture, perMm, cx, cy, offset)),
-      text(cx, 2 * cy + 6, supplied ? 'as supplied' : 'after shrinking'),
-      text(cx, 2 * cy + 22, `⌀ ${mm(outsideMm)}`),
+      text(cx, 2 * cy + 6, moment),
+      text(cx, 2 * cy + 24, `⌀ ${mm(outsideMm)}`),
     ].join('')
   })
   const outer = picture.layers.at(-1)
   const afterMm = outer?.outsideMm ?? coreMm
   const hole = picture.housingHoleMm
   const fits = hole === null ? '' : ` The housing's hole is ${mm(hole)}: it ${afterMm <= hole ? 'passes' : 'does not pass'}.`
-  return {
-    svg: drawing(width, 2 * cy + roomBelow - 12, 'The joint across its middle, to scale', ...views),
-    sentence: `Across the joint: ${mm(afterMm)} after shrinking.${fits}`,
-  }
+  const made = picture.layers.length === 0 ? '' : ' after shrinking'
+  const sentence = `Across the joint: ${mm(afterMm)}${made}.${fits}`
+  return { svg: drawing(width, 2 * cy + roomBelow - 10, `The joint across its middle, to scale. ${sentence}`, ...views), sentence }
 }

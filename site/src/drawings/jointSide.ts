@@ -71,14 +71,14 @@ export function jointSide(picture: JointPicture, lengthIsAsked = false): { reado
   )
   const svg = drawing(
     width,
-    bottom + 62,
+    bottom + 72,
     'The joint from the side, to scale',
     wire(picture, scale, -1, -offset, tip, halfShown),
     wire(picture, scale, 1, offset, -tip, halfShown),
     lap ? solder(picture, scale) : rect(scale.x(-half), scale.y(-picture.barrelMm / 2), picture.jointMm * perMm, picture.barrelMm * perMm, 'barrel', 2),
     ...layers,
     levelDimension(scale.x(-half), scale.x(half), bottom + 16, bottom - 2, lengthIsAsked ? '?' : mm(picture.jointMm)),
-    picture.stubMm * perMm > 14 ? levelDimension(scale.x(half), scale.x(half + picture.stubMm), bottom + 40, bottom - 2, mm(picture.stubMm)) : '',
+    picture.stubMm * perMm > 14 ? levelDimension(scale.x(half), scale.x(half + picture.stubMm), bottom + 50, bottom - 2, mm(picture.stubMm)) : '',
     outer === undefined || outer.cutMm === 0 ? '' : levelDimension(scale.x(-outer.cutMm / 2), scale.x(outer.cutMm / 2), top - 14, top + 2, mm(outer.cutMm)),
     outer === undefined
       ? ''

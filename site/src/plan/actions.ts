@@ -1,31 +1,32 @@
-import { demoJobs } from '@strandwise/planner/demo'
-import { answersFrom } from './answersFrom.ts'
-import { isJobFragment, LinkError } from './checkedJob.ts'
+import type { Answers } from './answers.ts'
 import { part } from './dom.ts'
-import { jobFromFile, saveJob } from './jobFile.ts'
+import { isJobFragment } from './jobFragment.ts'
+import { type PlanClient, Refused } from './planClient.ts'
 import { SavedWork } from './savedWork.ts'
+import { saveJobText } from './saveJob.ts'
 import type { Workbench } from './workbench.ts'
-
-const notYet = 'There is no whole job yet: '
 
 /** What the buttons do: start from an example, take back, keep, open, save, hand on, print. */
 export class Actions {
   readonly #root: HTMLElement
   readonly #bench: Workbench
+  readonly #client: PlanClient
+  readonly #saved: SavedWork
   readonly #said: HTMLElement
-  readonly #saved = new SavedWork()
   readonly #file: HTMLInputElement
 
-  constructor(root: HTMLElement, bench: Workbench) {
+  constructor(root: HTMLElement, bench: Workbench, client: PlanClient) {
     this.#root = root
     this.#bench = bench
+    this.#client = client
+    this.#saved = new SavedWork(bench.form.groups)
     this.#said = part(root, '[data-said]', HTMLElement)
     this.#file = part(root, '#file', HTMLInputElement)
   }
 
   start(signal: AbortSignal): void {
     const left = this.#saved.read()
-    if (left !== null) this.#bench.fill(left)
+    if (left !== null) void this.#bench.fill(left)
     void this.#openLink()
     this.#bench.onChange = (answers) => {
       this.#say('')
@@ -46,20 +47,37 @@ export class Actions {
     const bench = this.#bench
     if (name === 'undo' && bench.canUndo) bench.undo()
     if (name === 'redo' && bench.canRedo) bench.redo()
-    if (name === 'example') this.#take(answersFrom(demoJobs[part(this.#root, '#example', HTMLSelectElement).value]))
+    if (name === 'example') void this.#example()
     if (name === 'forget') this.#forget()
     if (name === 'keep-this') this.#keepThis()
     if (name === 'back-to-mine') this.#backToMine()
     if (name === 'open') this.#file.click()
     if (name === 'print') window.print()
-    if (name === 'save') this.#withJob((job) => saveJob(job, bench.reading.job?.title))
-    if (name === 'link') this.#withJob((job) => void this.#link(job))
+    if (name === 'save') void this.#saveFile()
+    if (name === 'link') void this.#link()
+    if (name === 'see-plan') this.show('plan')
+    if (name === 'see-answers') this.show('answers')
     this.#buttons()
   }
 
-  #take(answers: Readonly<Record<string, string>>): void {
+  /** On a phone the plan and the answers are views of their own; on a wide window both are there. */
+  show(view: 'plan' | 'answers'): void {
+    if (this.#root.dataset.view === view) return
+    this.#root.dataset.view = view
+    scrollTo({ top: view === 'plan' ? part(this.#root, '[data-plan]', HTMLElement).offsetTop - 8 : 0 })
+    const heading = part(this.#root, view === 'plan' ? '#plan-title' : 'h1', HTMLElement)
+    heading.focus({ preventScroll: true })
+  }
+
+  async #example(): Promise<void> {
+    const answers = await this.#client.ask({ ask: 'example', name: part(this.#root, '#example', HTMLSelectElement).value })
+    if (answers !== null) this.#take(answers)
+    this.#buttons()
+  }
+
+  #take(answers: Answers): void {
     const { units } = this.#bench.answers
-    this.#bench.fill(units === undefined || answers.units !== undefined ? answers : { ...answers, units })
+    void this.#bench.fill(units === undefined || answers.units !== undefined ? answers : { ...answers, units })
     this.#bench.onChange(this.#bench.answers)
   }
 
@@ -73,13 +91,15 @@ export class Actions {
     }
   }
 
-  #say(words: string): void {
+  /** A trouble is marked; a plain note is not. */
+  #say(words: string, trouble = true): void {
     this.#said.textContent = words
     this.#said.hidden = words === ''
-    if (words !== '') this.#said.scrollIntoView({ block: 'nearest' })
+    this.#said.toggleAttribute('data-trouble', trouble)
+    if (words !== '' && trouble) this.#said.scrollIntoView({ block: 'nearest' })
   }
 
-  #save(answers: Readonly<Record<string, string>>): void {
+  #save(answers: Answers): void {
     if (!this.#saved.save(answers)) this.#say('This browser keeps nothing. Save the job as a file instead.')
   }
 
@@ -87,7 +107,8 @@ export class Actions {
     this.#take({})
     this.#saved.forget()
     this.#lent()
-    this.#say('Your answers are forgotten. Until you close this page, “Undo” brings them back.')
+    this.show('answers')
+    this.#say('Your answers are forgotten. Until you close this page, “Undo” brings them back.', false)
   }
 
   #keepThis(): void {
@@ -109,34 +130,30 @@ export class Actions {
     part(this.#root, '[data-borrowed]', HTMLElement).hidden = !this.#saved.borrowed
   }
 
-  #withJob(use: (job: unknown) => void): void {
-    const { job, typed, missing, problems } = this.#bench.reading
-    if (job !== null) use(typed)
-    else this.#say(`${notYet}${problems.length > 0 ? 'an answer can’t be used' : `${missing[0]?.title ?? 'an answer'} is missing`}.`)
+  /** Asks the worker; what is refused is said in its own sentence and changes nothing. */
+  async #refusing(asked: Promise<Answers | null>, use: (answers: Answers) => void): Promise<void> {
+    try {
+      const answers = await asked
+      if (answers === null) return
+      this.#say('')
+      use(answers)
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error
+      this.#say(`${error.message} Your answers here are as they were.`)
+    }
   }
 
   /** What came from outside replaces the answers, and can be taken back; what can't be used changes nothing. */
   async #openLink(): Promise<void> {
     const fragment = location.hash.slice(1)
     if (!isJobFragment(fragment)) return
-    const { jobFromFragment } = await import('./jobLink.ts')
-    this.#refusing(() => {
-      const answers = answersFrom(jobFromFragment(fragment))
-      this.#bench.fill(answers)
+    await this.#refusing(this.#client.ask({ ask: 'fragment', fragment }), (answers) => {
+      void this.#bench.fill(answers)
       this.#saved.borrow(this.#bench.answers)
+      this.show('plan')
     })
     this.#lent()
     this.#buttons()
-  }
-
-  #refusing(open: () => void): void {
-    try {
-      open()
-      this.#say('')
-    } catch (error) {
-      if (!(error instanceof LinkError)) throw error
-      this.#say(`${error.message} Your answers here are as they were.`)
-    }
   }
 
   async #openFile(): Promise<void> {
@@ -144,31 +161,49 @@ export class Actions {
     // The same file may be chosen again after it was mended.
     this.#file.value = ''
     if (file === undefined) return
-    const text = await file.text()
-    this.#refusing(() => this.#take(answersFrom(jobFromFile(text))))
+    await this.#refusing(this.#client.ask({ ask: 'file', text: await file.text() }), (answers) => this.#take(answers))
   }
 
   #hideLink(): void {
     part(this.#root, '[data-link]', HTMLElement).hidden = true
   }
 
-  async #link(job: unknown): Promise<void> {
-    const { jobToFragment } = await import('./jobLink.ts')
+  #notYet(): void {
+    const title = this.#bench.missing[0]?.title
+    this.#say(`There is no whole job yet: ${title === undefined ? 'an answer can’t be used' : `${title} is missing`}.`)
+  }
+
+  async #saveFile(): Promise<void> {
+    const job = await this.#client.ask({ ask: 'job', answers: this.#bench.answers })
+    if (job === null) this.#notYet()
+    else saveJobText(job.text, job.title)
+  }
+
+  async #link(): Promise<void> {
     try {
+      const fragment = await this.#client.ask({ ask: 'link', answers: this.#bench.answers })
+      if (fragment === null) {
+        this.#notYet()
+        return
+      }
       const address = new URL(location.href)
-      address.hash = jobToFragment(job)
+      address.hash = fragment
       const field = part(this.#root, '#link', HTMLInputElement)
+      const note = part(this.#root, '[data-copied]', HTMLElement)
       field.value = address.href
       part(this.#root, '[data-link]', HTMLElement).hidden = false
       field.focus()
       field.select()
+      note.textContent = ''
+      // Where the clipboard is closed to the page, the link stands selected.
       await navigator.clipboard?.writeText(address.href).then(
-        () => this.#say('The link is copied.'),
-        // Where the clipboard is closed to the page, the link stands selected.
+        () => {
+          note.textContent = 'Copied.'
+        },
         () => undefined,
       )
     } catch (error) {
-      if (!(error instanceof LinkError)) throw error
+      if (!(error instanceof Refused)) throw error
       this.#say(error.message)
     }
   }

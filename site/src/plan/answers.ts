@@ -1,12 +1,18 @@
-import { type FormField, type FormGroup, jobForm } from '@strandwise/planner/job'
+import type { FormField, FormGroup } from '@strandwise/planner/job'
 
 /** What stands in the form, as typed: by the field's path; a list's own name holds how many entries it has. */
 export type Answers = Readonly<Record<string, string>>
 
+/** A field of the form as the page needs it, without what only its reader needs. */
+export type PageField = Pick<FormField, 'path' | 'title' | 'shape' | 'needed' | 'kind' | 'unit' | 'values' | 'onlyOf'>
+export interface PageGroup extends Pick<FormGroup, 'id' | 'at' | 'most' | 'oneOf' | 'kinds' | 'needed'> {
+  readonly fields: readonly PageField[]
+}
+
 /** A field of the form at its place in the job, list entries counted. */
-export interface AskedField {
-  readonly group: FormGroup
-  readonly field: FormField
+export interface AskedField<G extends PageGroup = PageGroup> {
+  readonly group: G
+  readonly field: G['fields'][number]
   readonly path: string
   /** Path of the entry or group that holds it; '' for the job itself. */
   readonly holder: string
@@ -14,13 +20,13 @@ export interface AskedField {
 
 const mostDigits = 3
 
-export function countOf(answers: Answers, group: FormGroup): number {
+export function countOf(answers: Answers, group: PageGroup): number {
   const text = answers[group.at] ?? ''
   return /^\d+$/.test(text) && text.length <= mostDigits ? Math.min(Number(text), group.most ?? 0) : 0
 }
 
 /** Path of a group's entries: "wire", "readings.0", "readings.1"; '' for fields of the job itself. */
-export function holdersOf(answers: Answers, group: FormGroup): readonly string[] {
+export function holdersOf(answers: Answers, group: PageGroup): readonly string[] {
   if (group.most === undefined) return [group.at]
   return Array.from({ length: countOf(answers, group) }, (_, index) => `${group.at}.${index}`)
 }
@@ -28,8 +34,8 @@ export function holdersOf(answers: Answers, group: FormGroup): readonly string[]
 export const pathIn = (holder: string, path: string): string => (holder === '' ? path : `${holder}.${path}`)
 
 /** Every field that the answers call for: those of another kind of tool are left out. */
-export function askedFields(answers: Answers): readonly AskedField[] {
-  return jobForm.flatMap((group) =>
+export function askedFields<G extends PageGroup>(form: readonly G[], answers: Answers): readonly AskedField<G>[] {
+  return form.flatMap((group) =>
     holdersOf(answers, group).flatMap((holder) =>
       group.fields
         .filter((field) => field.onlyOf === undefined || field.onlyOf === (answers[pathIn(holder, 'kind')] ?? ''))
@@ -38,12 +44,59 @@ export function askedFields(answers: Answers): readonly AskedField[] {
   )
 }
 
+/** An answer that a first plan can't do without, or that an entry begun can't. */
+export interface Missing {
+  readonly path: string
+  readonly title: string
+}
+
+/** What is still missing, in the order of the form. */
+export function missingAnswers(form: readonly PageGroup[], answers: Answers): readonly Missing[] {
+  const asked = askedFields(form, answers)
+  const begun = new Set(asked.filter((item) => item.group.most !== undefined || !isBlank(answers, item.field, item.path)).map((item) => item.holder))
+  const seen = new Set<string>()
+  return asked.flatMap((item): readonly Missing[] => {
+    const { group, field, path, holder } = item
+    const choice = group.oneOf.find((names) => names.includes(field.path))
+    if (choice !== undefined) {
+      const key = `${holder} ${choice.join()}`
+      if (seen.has(key) || (!group.needed && !begun.has(holder))) return []
+      seen.add(key)
+      const fields = asked.filter((other) => other.holder === holder && choice.includes(other.field.path))
+      if (fields.some((other) => !isBlank(answers, other.field, other.path))) return []
+      return [{ path: fields[0]?.path ?? holder, title: fields.map((other) => other.field.title.toLowerCase()).join(' or ') }]
+    }
+    if (isBlank(answers, field, path)) return field.needed && (group.needed || begun.has(holder)) ? [{ path, title: field.title }] : []
+    if (field.shape !== 'interval') return []
+    return (['low', 'high'] as const).flatMap((end) => (blank(answers[`${path}.${end}`]) ? [{ path: `${path}.${end}`, title: `${field.title}, ${end}` }] : []))
+  })
+}
+
+/** What a bare number in this field is read in; the unit of a reading hangs on its kind, '' until that is said. */
+export function unitOf(asked: AskedField, answers: Answers): string {
+  const { field, group, holder } = asked
+  if (field.kind !== undefined) return field.unit ?? ''
+  if (field.path === 'percentOfReading') return '%'
+  if (group.at !== 'readings' || (field.path !== 'value' && field.path !== 'resolution')) return ''
+  return readingUnits[answers[pathIn(holder, 'kind')] ?? ''] ?? ''
+}
+
+const readingUnits: Readonly<Record<string, string>> = {
+  resistance: 'Ω',
+  'four-wire': 'Ω',
+  insulation: 'Ω',
+  drop: 'V',
+  voltage: 'V',
+  current: 'A',
+  temperature: '°C',
+}
+
 /** The names under which a field's text stands: an interval has two. */
-export const textsOf = (field: FormField, path: string): readonly string[] => (field.shape === 'interval' ? [`${path}.low`, `${path}.high`] : [path])
+export const textsOf = (field: PageField, path: string): readonly string[] => (field.shape === 'interval' ? [`${path}.low`, `${path}.high`] : [path])
 
 const blank = (text: string | undefined): boolean => text === undefined || text.trim() === ''
 
-export const isBlank = (answers: Answers, field: FormField, path: string): boolean => textsOf(field, path).every((name) => blank(answers[name]))
+export const isBlank = (answers: Answers, field: PageField, path: string): boolean => textsOf(field, path).every((name) => blank(answers[name]))
 
 /** The same without what is blank, in one order, so that two states can be compared. */
 export function trimmed(answers: Answers): Answers {
@@ -55,7 +108,7 @@ export function trimmed(answers: Answers): Answers {
 }
 
 /** Answers with one entry taken out of a list; the entries behind it move up. */
-export function withoutEntry(answers: Answers, group: FormGroup, index: number): Answers {
+export function withoutEntry(answers: Answers, group: PageGroup, index: number): Answers {
   const before = `${group.at}.`
   const moved = Object.entries(answers).flatMap(([name, text]): readonly (readonly [string, string])[] => {
     if (!name.startsWith(before)) return [[name, text]]
@@ -68,7 +121,7 @@ export function withoutEntry(answers: Answers, group: FormGroup, index: number):
 }
 
 /** Answers with one more, empty entry in a list. */
-export function withEntry(answers: Answers, group: FormGroup): Answers {
+export function withEntry(answers: Answers, group: PageGroup): Answers {
   const count = countOf(answers, group)
   const kind = group.kinds[0]
   return {

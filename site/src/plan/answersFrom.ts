@@ -1,6 +1,7 @@
-import { type FormField, type FormGroup, jobForm } from '@strandwise/planner/job'
-import { type Answers, askedFields, pathIn, textsOf } from './answers.ts'
-import { readAs } from './readJob.ts'
+import type { FormField, FormGroup } from '@strandwise/planner/job'
+import { type Answers, askedFields, pathIn, textsOf, unitOf } from './answers.ts'
+import { planForm } from './planForm.ts'
+import { areaText } from './readSize.ts'
 
 type Plain = Readonly<Record<string, unknown>>
 const isPlain = (value: unknown): value is Plain => typeof value === 'object' && value !== null && !Array.isArray(value)
@@ -18,11 +19,19 @@ function given(holder: unknown, field: FormField): unknown {
   return inside(holder, [...field.path.split('.').slice(0, -1), field.written].join('.'))
 }
 
+/** A wire's area stands where its size is asked for. */
+function areaInstead(holder: unknown, path: string): readonly (readonly [string, string])[] {
+  const areaMm2 = inside(holder, 'areaMm2')
+  const written = asText(inside(holder, 'area'))
+  if (areaMm2 === undefined) return written === '' ? [] : [[path, written]]
+  return [[path, areaText(areaMm2)]]
+}
+
 function fieldTexts(holder: unknown, at: string, group: FormGroup): readonly (readonly [string, string])[] {
   return group.fields.flatMap((field) => {
     const value = given(holder, field)
-    if (value === undefined) return []
     const path = pathIn(at, field.path)
+    if (value === undefined) return field.path === 'size' ? areaInstead(holder, path) : []
     if (field.shape === 'choices') return Array.isArray(value) ? [[path, value.map(asText).join(',')] as const] : []
     if (field.shape === 'interval') return isPlain(value) ? [[`${path}.low`, asText(value.low)] as const, [`${path}.high`, asText(value.high)] as const] : []
     return [[path, asText(value)] as const]
@@ -31,8 +40,8 @@ function fieldTexts(holder: unknown, at: string, group: FormGroup): readonly (re
 
 /** "5.2 mm" where mm stands beside the field anyway is 5.2: both would read twice. */
 function withoutOwnUnit(answers: Answers): Answers {
-  const bare = askedFields(answers).flatMap((asked) => {
-    const unit = readAs(asked, answers)?.unit ?? ''
+  const bare = askedFields(planForm, answers).flatMap((asked) => {
+    const unit = unitOf(asked, answers)
     return textsOf(asked.field, asked.path).flatMap((name): readonly (readonly [string, string])[] => {
       const text = (answers[name] ?? '').trim()
       const number = text.slice(0, text.length - unit.length).trimEnd()
@@ -44,7 +53,7 @@ function withoutOwnUnit(answers: Answers): Answers {
 
 /** The form filled from a job, in either spelling: a quantity that was typed in a unit other than the field's own stands there so again. */
 export function answersFrom(job: unknown): Answers {
-  const texts = jobForm.flatMap((group) => {
+  const texts = planForm.flatMap((group) => {
     if (group.at === '') return fieldTexts(job, '', group)
     const value = inside(job, group.at)
     if (group.most === undefined) return fieldTexts(value, group.at, group)

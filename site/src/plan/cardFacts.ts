@@ -1,17 +1,17 @@
-import { type Answers, askedFields, isBlank } from './answers.ts'
+import { type Answers, askedFields, isBlank, unitOf } from './answers.ts'
 import { choiceWord } from './choiceWords.ts'
-import { inTheOpen } from './formWords.ts'
+import { firstAnswers } from './layout.ts'
+import { planForm } from './planForm.ts'
 
-const onCard = new Set(['circuit', 'damage', 'wire', 'load'])
 const bare = /^[-+−]?[\d.,]+$/
 
-/** The chief answers, as typed, for the head of the job card. */
+/** The first answers, as typed, for the head of the job card. */
 export function cardFacts(answers: Answers): readonly string[] {
-  return askedFields(answers)
-    .filter((item) => onCard.has(item.group.id) && inTheOpen(item.group, item.field) && !isBlank(answers, item.field, item.path))
+  return askedFields(planForm, answers)
+    .filter((item) => firstAnswers.has(item.path) && !isBlank(answers, item.field, item.path))
     .map((item) => {
       const text = (answers[item.path] ?? '').trim()
-      const unit = bare.test(text) && item.field.unit !== undefined && item.field.unit !== '' ? ` ${item.field.unit}` : ''
-      return `${item.field.title.toLowerCase()} ${item.field.shape === 'choice' ? choiceWord(text) : `${text}${unit}`}`
+      const unit = bare.test(text) ? unitOf(item, answers) : ''
+      return `${item.field.title.toLowerCase()} ${item.field.shape === 'choice' ? choiceWord(text) : `${text} ${unit}`.trim()}`
     })
 }

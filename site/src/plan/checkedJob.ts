@@ -13,9 +13,6 @@ export class LinkError extends Error {
   }
 }
 
-/** Whether a fragment means to be a job; any other is an anchor of the page. */
-export const isJobFragment = (fragment: string): boolean => /^job\d*(?:\.|$)/.test(fragment)
-
 /** A job has a list in a group, an object in that, and a pair of ends in that. */
 const deepestJob = 8
 

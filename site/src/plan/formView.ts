@@ -1,28 +1,29 @@
-import { type FormGroup, jobForm } from '@strandwise/planner/job'
-import { type Answers, askedFields, countOf, isBlank, pathIn } from './answers.ts'
+import { type Answers, askedFields, countOf, type PageGroup, unitOf } from './answers.ts'
 import { part } from './dom.ts'
-import { entryWord, inTheOpen } from './formWords.ts'
-import { readAs } from './readJob.ts'
-import { unitSystem } from './units.ts'
+import { entryWord } from './formWords.ts'
 
 type Control = HTMLInputElement | HTMLSelectElement
 const isControl = (node: unknown): node is Control => node instanceof HTMLInputElement || node instanceof HTMLSelectElement
 
-const listed = jobForm.filter((group) => group.most !== undefined)
-
 /** The form on the page: its answers out of it and into it. What they mean is not its business. */
 export class FormView {
   readonly form: HTMLFormElement
+  readonly groups: readonly PageGroup[]
 
-  constructor(form: HTMLFormElement) {
+  constructor(form: HTMLFormElement, groups: readonly PageGroup[]) {
     this.form = form
+    this.groups = groups
+  }
+
+  get #listed(): readonly PageGroup[] {
+    return this.groups.filter((group) => group.most !== undefined)
   }
 
   #controls(): readonly Control[] {
     return [...this.form.elements].filter(isControl).filter((control) => control.name !== '')
   }
 
-  #list(group: FormGroup): HTMLElement {
+  #list(group: PageGroup): HTMLElement {
     return part(this.form, `[data-list="${group.at}"]`, HTMLElement)
   }
 
@@ -34,12 +35,12 @@ export class FormView {
       const before = answers[control.name]
       answers[control.name] = ticked && control.type === 'checkbox' && before !== undefined ? `${before},${control.value}` : control.value
     }
-    for (const group of listed) answers[group.at] = String(this.#list(group).childElementCount)
+    for (const group of this.#listed) answers[group.at] = String(this.#list(group).childElementCount)
     return answers
   }
 
   write(answers: Answers): void {
-    for (const group of listed) this.#setCount(group, countOf(answers, group))
+    for (const group of this.#listed) this.#setCount(group, countOf(answers, group))
     for (const control of this.#controls()) {
       const text = answers[control.name] ?? ''
       if (control instanceof HTMLInputElement && control.type === 'radio') control.checked = control.value === text
@@ -51,7 +52,7 @@ export class FormView {
     this.arrange(this.read())
   }
 
-  #setCount(group: FormGroup, count: number): void {
+  #setCount(group: PageGroup, count: number): void {
     const holder = this.#list(group)
     while (holder.childElementCount > count) holder.lastElementChild?.remove()
     const template = part(this.form, `template[data-entry="${group.at}"]`, HTMLTemplateElement)
@@ -75,44 +76,52 @@ export class FormView {
 
   goTo(path: string): void {
     const control = this.control(path) ?? this.form.querySelector<HTMLElement>(`[data-add="${path}"]`)
-    control?.closest('details')?.setAttribute('open', '')
+    for (let details = control?.closest('details'); details; details = details.parentElement?.closest('details')) details.open = true
     control?.focus()
     control?.closest('.ask')?.scrollIntoView({ block: 'center' })
   }
 
   /** What follows from the answers for the form itself: fields of the other kind of tool go, units and counts are set. */
   arrange(answers: Answers): void {
-    const asked = askedFields(answers)
+    const asked = askedFields(this.groups, answers)
     const shown = new Set(asked.map((item) => item.path))
     for (const field of this.form.querySelectorAll<HTMLElement>('[data-only]')) field.hidden = !shown.has(field.dataset.ask ?? '')
     for (const item of asked) {
       const unit = document.getElementById(`ask-${item.path}-unit`)
-      if (unit?.hasAttribute('data-of-kind')) unit.textContent = readAs(item, answers)?.unit ?? ''
+      if (unit?.hasAttribute('data-of-kind')) unit.textContent = unitOf(item, answers)
     }
     // Digits alone are quicker to tap, but hold no letters for another unit.
-    const digits = unitSystem(answers.units) === 'metric'
+    const digits = answers.units !== 'inch' && answers.units !== 'both'
     const mode = digits ? 'decimal' : 'text'
     for (const input of this.form.querySelectorAll<HTMLInputElement>('input[data-digits]')) if (input.inputMode !== mode) input.inputMode = mode
-    for (const group of listed) {
+    for (const group of this.#listed) {
       const add = this.form.querySelector<HTMLButtonElement>(`[data-add="${group.at}"]`)
       if (add !== null) add.disabled = countOf(answers, group) >= (group.most ?? 0)
     }
-    for (const group of jobForm) {
-      const holders = group.most === undefined ? [group.at] : Array.from({ length: countOf(answers, group) }, (_, index) => `${group.at}.${index}`)
-      for (const holder of holders) this.#countAnswered(group, holder, answers)
-    }
+    for (const details of this.form.querySelectorAll('details')) countAnswered(details)
+    for (const entry of this.form.querySelectorAll<HTMLElement>('.reading')) nameProbes(entry, answers)
   }
+}
 
-  #countAnswered(group: FormGroup, holder: string, answers: Answers): void {
-    const kind = answers[pathIn(holder, 'kind')]
-    const more = group.fields.filter((field) => !inTheOpen(group, field) && (field.onlyOf === undefined || field.onlyOf === kind))
-    const first = more[0]
-    if (first === undefined) return
-    const count = more.filter((field) => !isBlank(answers, field, pathIn(holder, field.path))).length
-    const details = this.form.querySelector(`[data-ask="${pathIn(holder, first.path)}"]`)?.closest('details')
-    const words = details?.querySelector('[data-answered]')
-    if (words) words.textContent = count === 0 ? '' : `: ${count} answered`
-    const all = details?.querySelector('[data-count]')
-    if (all && group.kinds.length > 0) all.textContent = `${more.length} more`
-  }
+const given = (control: Element): boolean => {
+  if (control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox')) return control.checked && control.value !== ''
+  return isControl(control) && control.value.trim() !== ''
+}
+
+/** How many answers wait inside what is closed. */
+function countAnswered(details: HTMLDetailsElement): void {
+  const words = details.querySelector(':scope > summary .count')
+  if (words === null) return
+  const names = new Set([...details.querySelectorAll('[name]')].filter(given).map((control) => control.getAttribute('name')))
+  words.textContent = names.size === 0 ? '' : `: ${names.size} answered`
+}
+
+/** Between which places a reading stands, in its heading. */
+function nameProbes(entry: HTMLElement, answers: Answers): void {
+  const holder = entry.dataset.holder ?? ''
+  const word = (name: string) =>
+    entry.querySelector(`[name="${holder}.${name}"] option[value="${CSS.escape(answers[`${holder}.${name}`] ?? '')}"]`)?.textContent ?? ''
+  const [from, to] = [word('from'), word('to')]
+  const between = part(entry, '[data-between]', HTMLElement)
+  between.textContent = from === '' || to === '' ? '' : from === to ? `: at ${from}` : `: ${from} to ${to}`
 }

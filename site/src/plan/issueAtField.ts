@@ -12,15 +12,17 @@ function inWords(text: string, asked: readonly AskedField[], holder: string): st
 
 /** An issue of the whole job, put at the field to mend and into the unit typed there. */
 export function issueAtField(issue: JobIssue, asked: readonly AskedField[], answers: Answers): Problem {
-  const found = asked.find((item) => item.path === issue.path)
+  // The area of a wire is asked for as its size.
+  const path = issue.path.replace(/\.areaMm2$/, '.size')
+  const found = asked.find((item) => item.path === path)
   const holder = found?.holder ?? issue.path
-  const text = (answers[issue.path] ?? '').trim()
+  const text = (answers[path] ?? '').trim()
   const unit = found?.field.unit === undefined || found.field.unit === '' ? '' : ` ${found.field.unit}`
   const bare = issue.example.replace(/^"[^"]*":\s*/, '').replaceAll('"', '')
   const example = /^-?\d+(?:\.\d+)?$/.test(bare) ? `${bare}${unit}` : bare
   const system = isInch(text) ? 'inch' : 'metric'
   return {
-    path: found === undefined ? (asked.find((item) => item.holder === issue.path)?.path ?? issue.path) : issue.path,
+    path: found === undefined ? (asked.find((item) => item.holder === issue.path)?.path ?? issue.path) : path,
     read: text === '' ? 'nothing' : /^[-−\d.,]+$/.test(text) ? `${text}${unit}` : text,
     allowed: inUnits(inWords(issue.allowed, asked, holder), system),
     example: inUnits(inWords(example, asked, holder), system),

@@ -3,21 +3,6 @@ import { checkedJob, LinkError } from './checkedJob.ts'
 /** A job file is a few kB; what is larger is something else. */
 const largestText = 1_000_000
 
-/** Offers the job as a file to be kept by the person. */
-export function saveJob(job: unknown, title: string | undefined): void {
-  const name = (title ?? 'repair job')
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-+|-+$/g, '')
-    .slice(0, 60)
-  const address = URL.createObjectURL(new Blob([`${JSON.stringify(job, null, 2)}\n`], { type: 'application/json' }))
-  const anchor = document.createElement('a')
-  anchor.href = address
-  anchor.download = `${name === '' ? 'repair-job' : name}.json`
-  anchor.click()
-  URL.revokeObjectURL(address)
-}
-
 /**
  * The job in a file's text, judged by the schema.
  *

@@ -1,45 +1,39 @@
-import type { SectionId } from '@strandwise/planner/facts'
+/** Fields of a group that stand in the open, and the fields that wait under "more"; a group may come in two places. */
+export interface Asked {
+  readonly group: string
+  readonly open: readonly string[]
+  /** Whether the rest of the group waits here. */
+  readonly rest: boolean
+}
 
-export const parts = { see: 'What you see', measured: 'What you measured', have: 'What you have', work: 'What to do' } as const
+export interface Stop {
+  readonly id: string
+  readonly title: string
+  readonly asks: readonly Asked[]
+}
 
-export type Stop =
-  | { readonly kind: 'part'; readonly part: keyof typeof parts }
-  | { readonly kind: 'answers'; readonly id: string }
-  | { readonly kind: 'before' }
-  | { readonly kind: 'section'; readonly id: SectionId }
-  | { readonly kind: 'after'; readonly id: 'steps' | 'parts' | 'weighed' | 'sources' }
-
-/** The order of work down the wire: each section of the plan hangs beneath the answers that it rests on. */
-export const layout: readonly Stop[] = [
-  { kind: 'part', part: 'see' },
-  { kind: 'answers', id: 'circuit' },
-  { kind: 'before' },
-  { kind: 'answers', id: 'damage' },
-  { kind: 'answers', id: 'wire' },
-  { kind: 'answers', id: 'wire-beyond' },
-  { kind: 'answers', id: 'terminal' },
-  { kind: 'answers', id: 'surroundings' },
-  { kind: 'part', part: 'measured' },
-  { kind: 'answers', id: 'load' },
-  { kind: 'answers', id: 'readings' },
-  { kind: 'section', id: 'readings' },
-  { kind: 'section', id: 'wire-and-protection' },
-  { kind: 'section', id: 'cut-back' },
-  { kind: 'part', part: 'have' },
-  { kind: 'answers', id: 'way' },
-  { kind: 'answers', id: 'solder-sleeve' },
-  { kind: 'section', id: 'method' },
-  { kind: 'answers', id: 'tools' },
-  { kind: 'answers', id: 'solders' },
-  { kind: 'section', id: 'joint' },
-  { kind: 'section', id: 'heating' },
-  { kind: 'answers', id: 'sleeves' },
-  { kind: 'section', id: 'covering' },
-  { kind: 'section', id: 'strain-relief' },
-  { kind: 'section', id: 'proof' },
-  { kind: 'part', part: 'work' },
-  { kind: 'after', id: 'steps' },
-  { kind: 'after', id: 'parts' },
-  { kind: 'after', id: 'weighed' },
-  { kind: 'after', id: 'sources' },
+/** The way down the wire: four stops make a first plan. */
+export const firstStops: readonly Stop[] = [
+  { id: 'broken', title: 'What is broken', asks: [{ group: 'damage', open: ['kind', 'fromTerminationMm'], rest: true }] },
+  {
+    id: 'wire',
+    title: 'Which wire',
+    asks: [{ group: 'wire', open: ['size', 'insulation', 'outLengthM'], rest: true }],
+  },
+  {
+    id: 'feeds',
+    title: 'What it feeds',
+    asks: [
+      { group: 'circuit', open: ['kind', 'supplyV', 'fuseA'], rest: true },
+      { group: 'load', open: ['currentA'], rest: true },
+    ],
+  },
 ]
+
+/** What sharpens the plan: each group waits closed until it is wanted. */
+export const laterGroups: readonly string[] = ['surroundings', 'terminal', 'wire-beyond', 'way', 'tools', 'solder-sleeve', 'solders', 'sleeves']
+
+/** Paths of the answers that lead to a first plan, for the head of the job card. */
+export const firstAnswers: ReadonlySet<string> = new Set(
+  firstStops.flatMap((stop) => stop.asks.flatMap(({ group, open }) => open.map((path) => `${group}.${path}`))),
+)

@@ -1,17 +1,17 @@
-import { type FormField, JobError, parseRepairJob, type RepairJob } from '@strandwise/planner/job'
+import { type FormField, type FormGroup, JobError, parseRepairJob, type RepairJob } from '@strandwise/planner/job'
 import type { QuantityKind } from '@strandwise/working/quantity'
-import { type Answers, type AskedField, askedFields, isBlank, pathIn } from './answers.ts'
+import { type Answers, type AskedField as AskedOf, askedFields, isBlank, type Missing, missingAnswers, unitOf } from './answers.ts'
 import { issueAtField } from './issueAtField.ts'
+import { planForm } from './planForm.ts'
+import { areaHeard, isSizeRefusal, readSize } from './readSize.ts'
 import { isRefusal, type ReadAs, type ReadNumber, type Refusal, readTyped } from './readTyped.ts'
+import { unitSystem } from './units.ts'
 
 export interface Problem extends Refusal {
   readonly path: string
 }
 
-export interface Missing {
-  readonly path: string
-  readonly title: string
-}
+type AskedField = AskedOf<FormGroup>
 
 /** A number that was read, in its field's own unit. */
 export interface Heard {
@@ -27,6 +27,8 @@ export interface ReadJob {
   readonly problems: readonly Problem[]
   readonly missing: readonly Missing[]
   readonly heard: Readonly<Record<string, Heard>>
+  /** The area that a wire's size says, by the size's path. */
+  readonly sizes: Readonly<Record<string, string>>
 }
 
 type Tree = Record<string, unknown>
@@ -44,15 +46,17 @@ function put(tree: Tree, path: string, value: unknown): void {
   node[last] = value
 }
 
-/** What a number in this field is read as; a reading's unit hangs on its kind, `null` until that is said. */
-export function readAs(asked: AskedField, answers: Answers): ReadAs | null {
+const readingKinds: Readonly<Record<string, QuantityKind>> = { Ω: 'resistanceOhm', V: 'voltageV', A: 'currentA', '°C': 'temperatureC' }
+
+/** What a number in this field is read as; `null` for a reading whose kind is not said yet. */
+export function readAs(asked: AskedOf, answers: Answers): ReadAs | null {
   const { field } = asked
-  if (field.kind !== undefined) return { kind: field.kind, unit: field.unit ?? '' }
-  if (field.path === 'percentOfReading') return { kind: 'ratio', unit: '%' }
-  if (asked.group.at !== 'readings' || (field.path !== 'value' && field.path !== 'resolution')) return { kind: 'ratio', unit: '' }
-  const kind = answers[pathIn(asked.holder, 'kind')] ?? ''
-  if (kind === '') return null
-  return kind === 'resistance' || kind === 'four-wire' ? { kind: 'resistanceOhm', unit: 'Ω' } : { kind: 'voltageV', unit: 'V' }
+  const unit = unitOf(asked, answers)
+  if (field.kind !== undefined) return { kind: field.kind, unit }
+  const isReading = asked.group.at === 'readings' && (field.path === 'value' || field.path === 'resolution')
+  if (!isReading) return { kind: 'ratio', unit }
+  const kind = readingKinds[unit]
+  return kind === undefined ? null : { kind, unit }
 }
 
 class Reader {
@@ -60,8 +64,8 @@ class Reader {
   readonly fixed: Tree = { version: 1 }
   readonly typed: Tree = { version: 1 }
   readonly problems: Problem[] = []
-  readonly missing: Missing[] = []
   readonly heard: Record<string, Heard> = {}
+  readonly sizes: Record<string, string> = {}
 
   constructor(answers: Answers) {
     this.answers = answers
@@ -96,9 +100,25 @@ class Reader {
       return
     }
     const text = this.#text(path)
+    if (field.path === 'size') {
+      this.#size(asked, text)
+      return
+    }
     const value = wordsOf(text, field)
     if (value !== undefined) this.#both(path, value)
     else this.problems.push({ path, read: `“${text.slice(0, 40)}”`, allowed: field.allowed, example: field.example.replaceAll('"', '') })
+  }
+
+  #size({ holder, path }: AskedField, text: string): void {
+    const system = unitSystem(this.answers.units)
+    const standard = this.#text(`${holder}.standard`)
+    const found = readSize(text, standard, system)
+    if (isSizeRefusal(found)) {
+      this.problems.push({ path, ...found })
+      return
+    }
+    for (const [name, value] of Object.entries(found)) this.#both(`${holder}.${name}`, value)
+    this.sizes[path] = areaHeard(found, standard, system)
   }
 
   #quantity(asked: AskedField, as: ReadAs): void {
@@ -115,10 +135,7 @@ class Reader {
     const { field, path } = asked
     const ends = ['low', 'high'] as const
     const absent = ends.filter((end) => this.#text(`${path}.${end}`) === '')
-    if (absent.length > 0) {
-      this.missing.push(...absent.map((end) => ({ path: `${path}.${end}`, title: `${field.title}, ${end}` })))
-      return
-    }
+    if (absent.length > 0) return
     const [low, high] = ends.map((end) => this.#number(`${path}.${end}`, asked, as))
     if (!low || !high) return
     if (low.value > high.value) {
@@ -149,23 +166,20 @@ function wordsOf(text: string, field: FormField): unknown {
   return text.length <= (field.longest ?? text.length) ? text : undefined
 }
 
-/** Of fields that exclude one another: which is one too many, or that none is there. */
+/** Of fields that exclude one another: which is one too many. */
 function oneOfEach(reader: Reader, asked: readonly AskedField[]): void {
   const groups = new Map(asked.filter((item) => item.group.oneOf.length > 0).map((item) => [item.holder, item.group]))
   for (const [holder, group] of groups) {
     for (const names of group.oneOf) {
       const fields = names.flatMap((name) => asked.filter((item) => item.holder === holder && item.field.path === name))
-      const given = fields.filter((item) => !isBlank(reader.answers, item.field, item.path))
-      const titles = fields.map((item) => item.field.title.toLowerCase()).join(' or ')
-      const [first, second] = given
-      if (first === undefined) reader.missing.push({ path: fields[0]?.path ?? holder, title: titles })
-      else if (second !== undefined)
-        reader.problems.push({
-          path: second.path,
-          read: `both ${first.field.title.toLowerCase()} and ${second.field.title.toLowerCase()}`,
-          allowed: `one of ${titles}`,
-          example: `empty this field, and leave ${first.field.title.toLowerCase()}`,
-        })
+      const [first, second] = fields.filter((item) => !isBlank(reader.answers, item.field, item.path))
+      if (first === undefined || second === undefined) continue
+      reader.problems.push({
+        path: second.path,
+        read: `both ${first.field.title.toLowerCase()} and ${second.field.title.toLowerCase()}`,
+        allowed: `one of ${fields.map((item) => item.field.title.toLowerCase()).join(' or ')}`,
+        example: `empty this field, and leave ${first.field.title.toLowerCase()}`,
+      })
     }
   }
 }
@@ -173,21 +187,17 @@ function oneOfEach(reader: Reader, asked: readonly AskedField[]): void {
 /** The answers as a job: read in the units typed, then judged by the schema's own rules. */
 export function readJob(answers: Answers): ReadJob {
   const reader = new Reader(answers)
-  const asked = askedFields(answers)
-  const begun = new Set(asked.filter((item) => item.group.most !== undefined || !isBlank(answers, item.field, item.path)).map((item) => item.holder))
-  for (const item of asked) {
-    if (!isBlank(answers, item.field, item.path)) reader.field(item)
-    else if (item.field.needed && (item.group.needed || begun.has(item.holder))) reader.missing.push({ path: item.path, title: item.field.title })
-  }
+  const asked = askedFields(planForm, answers)
+  for (const item of asked) if (!isBlank(answers, item.field, item.path)) reader.field(item)
   oneOfEach(reader, asked)
-  const { typed, heard } = reader
-  const order = new Map(asked.map((item, index) => [item.path, index]))
-  const missing = [...reader.missing].sort((a, b) => (order.get(a.path) ?? 0) - (order.get(b.path) ?? 0))
-  if (reader.problems.length > 0 || missing.length > 0) return { job: null, typed, problems: reader.problems, missing, heard }
+  const { typed, heard, sizes } = reader
+  const missing = missingAnswers(planForm, answers)
+  const so = { typed, missing, heard, sizes }
+  if (reader.problems.length > 0 || missing.length > 0) return { job: null, problems: reader.problems, ...so }
   try {
-    return { job: parseRepairJob(reader.fixed), typed, problems: [], missing, heard }
+    return { job: parseRepairJob(reader.fixed), problems: [], ...so }
   } catch (error) {
     if (!(error instanceof JobError)) throw error
-    return { job: null, typed, problems: error.issues.map((issue) => issueAtField(issue, asked, answers)), missing, heard }
+    return { job: null, problems: error.issues.map((issue) => issueAtField(issue, asked, answers)), ...so }
   }
 }

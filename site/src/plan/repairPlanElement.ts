@@ -1,40 +1,61 @@
 import { Actions } from './actions.ts'
-import { groupAt, Workbench } from './workbench.ts'
+import { CircuitWireElement, type Probes } from './circuitWireElement.ts'
+import { part } from './dom.ts'
+import { PlanClient } from './planClient.ts'
+import { PointerGate } from './pointerGate.ts'
+import { ReadingEntry } from './readingEntry.ts'
+import { Workbench } from './workbench.ts'
+import { openWorking } from './workings.ts'
 
 /** How long a person may pause in a word before the plan is made anew. */
 const typingPauseMs = 250
 
 const isText = (node: EventTarget | null): node is HTMLInputElement => node instanceof HTMLInputElement && node.type === 'text'
+const isOurs = (node: EventTarget | null): node is HTMLInputElement | HTMLSelectElement =>
+  (node instanceof HTMLInputElement || node instanceof HTMLSelectElement) && node.name !== ''
 
 /** The plan page at work: it wires the events of the static form to the workbench. */
 class RepairPlanElement extends HTMLElement {
   #stop = new AbortController()
   #timer: ReturnType<typeof setTimeout> | undefined
-  #pointerDown = false
-  #waiting: string | null = null
 
   connectedCallback(): void {
     this.#stop = new AbortController()
-    const signal = this.#stop.signal
-    const bench = new Workbench(this)
-    const actions = new Actions(this, bench)
+    const { signal } = this.#stop
+    const client = new PlanClient()
+    const bench = new Workbench(this, client)
+    const actions = new Actions(this, bench, client)
+    const readings = new ReadingEntry(this, bench)
+    const gate = new PointerGate((path) => bench.commit(path))
     this.addEventListener(
       'input',
       () => {
         clearTimeout(this.#timer)
-        this.#timer = setTimeout(() => bench.refresh(), typingPauseMs)
+        this.#timer = setTimeout(() => void bench.refresh(), typingPauseMs)
       },
       { signal },
     )
-    this.addEventListener('change', (event) => this.#changed(event, bench), { signal })
-    this.addEventListener('click', (event) => this.#clicked(event, bench, actions), { signal })
-    this.addEventListener('pointerdown', () => this.#pointer(true, bench), { signal, capture: true })
-    for (const name of ['pointerup', 'pointercancel']) window.addEventListener(name, () => this.#pointer(false, bench), { signal })
+    this.addEventListener(
+      'change',
+      ({ target }) => {
+        if (!isOurs(target)) return
+        clearTimeout(this.#timer)
+        readings.suitKind(target)
+        gate.wait(target.name)
+      },
+      { signal },
+    )
+    this.addEventListener('click', (event) => this.#clicked(event, bench, actions, readings, gate), { signal })
+    gate.watch(this, signal)
     this.addEventListener('submit', (event) => event.preventDefault(), { signal })
     this.addEventListener('keydown', (event) => this.#pressed(event, bench, actions), { signal })
+    this.addEventListener('probes', (event) => readings.add((event as CustomEvent<Probes>).detail), { signal })
+    this.addEventListener('probing', (event) => readings.probing((event as CustomEvent<string | null>).detail), { signal })
+    this.addEventListener('toggle', ({ target }) => void openWorking(target, bench, client), { signal, capture: true })
     // A hand on the form is soon followed by an answer.
-    for (const name of ['focusin', 'pointerdown', 'input']) this.addEventListener(name, () => void bench.load(), { signal, once: true })
+    for (const name of ['focusin', 'pointerdown', 'input']) this.addEventListener(name, () => client.wake(), { signal, once: true })
     actions.start(signal)
+    readings.draw(bench.answers)
     this.dataset.ready = ''
   }
 
@@ -43,56 +64,32 @@ class RepairPlanElement extends HTMLElement {
     clearTimeout(this.#timer)
   }
 
-  #changed({ target }: Event, bench: Workbench): void {
-    if ((!(target instanceof HTMLInputElement) && !(target instanceof HTMLSelectElement)) || target.name === '') return
-    clearTimeout(this.#timer)
-    this.#waiting = target.name
-    this.#settle(bench)
-  }
-
-  /** Leaving a field by a tap changes the page: that must not move what is being tapped before the tap is done. */
-  #pointer(down: boolean, bench: Workbench): void {
-    this.#pointerDown = down
-    if (!down) this.#settle(bench)
-  }
-
-  /** After this event and, where a finger or a mouse button is down, after it is up and its click is given. */
-  #settle(bench: Workbench): void {
-    setTimeout(() => {
-      if (this.#waiting === null || this.#pointerDown) return
-      const path = this.#waiting
-      this.#waiting = null
-      bench.commit(path)
-    })
-  }
-
-  #readNow(bench: Workbench): void {
-    clearTimeout(this.#timer)
-    const path = this.#waiting
-    this.#waiting = null
-    if (path === null) bench.refresh()
-    else bench.commit(path)
-  }
-
-  #clicked({ target }: Event, bench: Workbench, actions: Actions): void {
+  #clicked({ target }: Event, bench: Workbench, actions: Actions, readings: ReadingEntry, gate: PointerGate): void {
     const button = target instanceof Element ? target.closest<HTMLElement>('button') : null
     if (button === null) return
-    const { act, add, remove, goto, fromBar } = button.dataset
+    const { act, add, remove, goto, fromBar, readNext } = button.dataset
     if (goto !== undefined) {
       // The text just typed counts before the way on is chosen, however soon after the last key the tap comes.
-      if (fromBar !== undefined) this.#readNow(bench)
+      clearTimeout(this.#timer)
+      if (fromBar !== undefined && !gate.now()) void bench.refresh()
+      actions.show('answers')
       bench.form.goTo((fromBar === undefined ? undefined : bench.nextPath) ?? goto)
     }
     if (act !== undefined) actions.act(act)
-    const group = groupAt(add ?? remove ?? '')
+    if (readNext !== undefined) {
+      actions.show('answers')
+      readings.addNext(readNext)
+    }
+    const group = bench.groupAt(add ?? remove ?? '')
     if (group === undefined) return
     if (add !== undefined) {
       bench.addEntry(group)
       this.querySelector<HTMLElement>(`[data-list="${group.at}"] > :last-child :is(input, select)`)?.focus()
     } else {
       const entry = button.closest('.entry')
-      bench.removeEntry(group, [...(entry?.parentElement?.children ?? [])].indexOf(entry as Element))
-      this.querySelector<HTMLElement>(`[data-add="${group.at}"]`)?.focus()
+      const list = part(this, `[data-list="${group.at}"]`, HTMLElement)
+      bench.removeEntry(group, [...list.children].indexOf(entry as Element))
+      this.querySelector<HTMLElement>(group.at === 'readings' ? '[data-place]' : `[data-add="${group.at}"]`)?.focus()
     }
   }
 
@@ -113,4 +110,5 @@ class RepairPlanElement extends HTMLElement {
   }
 }
 
+customElements.define('circuit-wire', CircuitWireElement)
 customElements.define('repair-plan', RepairPlanElement)

@@ -46,6 +46,12 @@ export function inUnits(sentence: string, system: UnitSystem): string {
 
 /** A value of the plan as the command prints it, in the units chosen; what is from memory says so. */
 export function valueIn(value: PlanValue, system: UnitSystem): string {
-  const text = inUnits(valueText(value), system)
+  const text = valueText(value, system)
   return value.provenance.status === 'from memory' ? `${text} (from memory)` : text
 }
+
+const derived = { status: 'derived', source: 'computed' } as const
+
+/** A number of the plan that stands alone, in the units chosen. */
+export const printed = (value: number, unit: string, system: UnitSystem, band: { readonly low?: number; readonly high?: number } = {}): string =>
+  valueIn({ name: '', value, unit, ...band, provenance: derived }, system)

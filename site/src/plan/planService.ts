@@ -1,0 +1,72 @@
+import { demoJobs } from '@strandwise/planner/demo'
+import { JobError, type RepairJob } from '@strandwise/planner/job'
+import { formatQuantity } from '@strandwise/working/quantity'
+import { type Answers, askedFields, unitOf } from './answers.ts'
+import { answersFrom } from './answersFrom.ts'
+import { jobFromFile } from './jobFile.ts'
+import { jobFromFragment, jobToFragment } from './jobLink.ts'
+import { planForm } from './planForm.ts'
+import { type Problem, type ReadJob, readJob } from './readJob.ts'
+import type { PlanShown } from './showPlan.ts'
+import { unitSystem } from './units.ts'
+
+export interface NotedProblem extends Problem {
+  readonly title: string
+}
+
+/** What stands under the fields, and the plan where there is one. */
+export interface PlanReply {
+  /** How each answer was read, by its path. */
+  readonly heard: Readonly<Record<string, string>>
+  readonly problems: readonly NotedProblem[]
+  /** Null where the answers make no plan: the last one stays, and says that it is old. */
+  readonly shown: PlanShown | null
+  /** What a model said against a job that the checks let through; none is known that does. */
+  readonly trouble: string | null
+}
+
+const holderOf = (path: string): string => path.replace(/\.(low|high)$/, '')
+
+function heardIn(read: ReadJob, answers: Answers): Readonly<Record<string, string>> {
+  const system = unitSystem(answers.units)
+  const heard = askedFields(planForm, answers).map(({ field, path }) => {
+    const names = field.shape === 'interval' ? [`${path}.low`, `${path}.high`] : [path]
+    const numbers = names.flatMap((name) => read.heard[name] ?? [])
+    return [path, numbers.map((number) => formatQuantity(number.value, number.kind, { system })).join(' to ')] as const
+  })
+  // What was read just as it stands there needs no echo.
+  const typed = (path: string, unit: string) => `${(answers[path] ?? '').trim()} ${unit}`
+  const units = new Map(askedFields(planForm, answers).map((asked) => [asked.path, unitOf(asked, answers)]))
+  return { ...Object.fromEntries(heard.filter(([path, words]) => words !== '' && words !== typed(path, units.get(path) ?? ''))), ...read.sizes }
+}
+
+/** Reads the answers, and plans where they make a job. */
+export async function planAnswers(answers: Answers): Promise<PlanReply> {
+  const read = readJob(answers)
+  const titles = new Map(askedFields(planForm, answers).map((item) => [item.path, item.field.title]))
+  const problems = read.problems.map((problem) => ({ ...problem, title: titles.get(holderOf(problem.path)) ?? problem.path }))
+  const reply = { heard: heardIn(read, answers), problems, shown: null, trouble: null }
+  const { showPlan, refusedByCircuit } = await import('./showPlan.ts')
+  try {
+    if (read.job !== null) return { ...reply, shown: showPlan(read.job, answers) }
+    return { ...reply, shown: refusedByCircuit(read.typed.circuit, Object.values(demoJobs)[0] as RepairJob) }
+  } catch (error) {
+    if (error instanceof JobError) return reply
+    // Should a model refuse what the checks let through: the plan on the page stays, and says that it is old.
+    return { ...reply, trouble: error instanceof Error ? error.message : String(error) }
+  }
+}
+
+/** The answers of an invented job, or of one that came in a link or a file. */
+export const answersOf = {
+  example: (name: string): Answers => answersFrom(demoJobs[name]),
+  fragment: (fragment: string): Answers => answersFrom(jobFromFragment(fragment)),
+  file: (text: string): Answers => answersFrom(jobFromFile(text)),
+}
+
+/** The job as typed, to be saved as a file or carried in a link; null where there is no whole job yet. */
+export function jobOf(answers: Answers): { readonly text: string; readonly title: string | undefined; readonly fragment: () => string } | null {
+  const { job, typed } = readJob(answers)
+  if (job === null) return null
+  return { text: `${JSON.stringify(typed, null, 2)}\n`, title: job.title, fragment: () => jobToFragment(typed) }
+}

@@ -1,0 +1,35 @@
+import { LinkError } from './checkedJob.ts'
+import type { PlanRequest, PlanResult } from './planMessages.ts'
+import { answersOf, jobOf, planAnswers } from './planService.ts'
+
+/** Reading and planning away from the page: no answer, however slow its plan, holds up a key. */
+async function done(request: PlanRequest): Promise<unknown> {
+  switch (request.ask) {
+    case 'plan':
+      return planAnswers(request.answers)
+    case 'example':
+      return answersOf.example(request.name)
+    case 'fragment':
+      return answersOf.fragment(request.fragment)
+    case 'file':
+      return answersOf.file(request.text)
+    case 'job': {
+      const job = jobOf(request.answers)
+      return job === null ? null : { text: job.text, title: job.title }
+    }
+    case 'link':
+      return jobOf(request.answers)?.fragment() ?? null
+    case 'working': {
+      const { workingOf } = await import('./workingOf.ts')
+      return workingOf(request.id, request.inputs)
+    }
+  }
+}
+
+self.addEventListener('message', ({ data }: MessageEvent<{ readonly id: number; readonly request: PlanRequest }>) => {
+  const answer = (result: PlanResult) => self.postMessage({ id: data.id, result })
+  done(data.request).then(
+    (value) => answer({ value }),
+    (error: unknown) => answer(error instanceof LinkError ? { refused: error.message } : { failed: error instanceof Error ? error.message : String(error) }),
+  )
+})

@@ -1,0 +1,36 @@
+import type { RepairPlan } from '@strandwise/planner'
+import { html, type Markup } from '../../lib/markup.ts'
+import { type Answers, askedFields, unitOf } from '../answers.ts'
+import { choiceWord } from '../choiceWords.ts'
+import { planForm } from '../planForm.ts'
+import { inUnits } from '../units.ts'
+
+type Assumption = RepairPlan['assumptions'][number]
+
+const sentence = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`
+const spaced = (path: string): string => (path.split('.').at(-1) ?? path).replace(/([A-Z])/g, ' $1').toLowerCase()
+
+function line(item: Assumption, plan: RepairPlan, answers: Answers): Markup {
+  const asked = askedFields(planForm, answers).find(({ path }) => path === item.field)
+  const title = asked?.field.title ?? spaced(item.field)
+  const unit = asked === undefined ? '' : unitOf(asked, answers)
+  const value = typeof item.value === 'number' ? `${Number(item.value.toPrecision(3))} ${unit}`.trim() : choiceWord(String(item.value))
+  return html`<li>Assumed: ${title}, ${inUnits(value, plan.units)}. ${sentence(item.why)}${item.changesVerdict === true ? html`<strong> Known better, this could change the verdict.</strong>` : null}${
+    asked === undefined ? null : html` <button type="button" data-goto="${item.field}">Answer it</button>`
+  }</li>`
+}
+
+/** What was assumed, by the group of the form in which an answer would replace it; what can change the verdict comes first. */
+export function assumptionsByGroup(plan: RepairPlan, answers: Answers): Readonly<Record<string, string>> {
+  const ranked = [...plan.assumptions].sort((a, b) => Number(b.changesVerdict === true) - Number(a.changesVerdict === true))
+  const groups = new Set(ranked.map((item) => item.field.split('.')[0] ?? ''))
+  return Object.fromEntries(
+    [...groups].map((group) => [
+      group,
+      ranked
+        .filter((item) => (item.field.split('.')[0] ?? '') === group)
+        .map((item) => line(item, plan, answers).text)
+        .join(''),
+    ]),
+  )
+}

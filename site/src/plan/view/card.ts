@@ -1,0 +1,54 @@
+import type { Decision, Finding, RepairPlan } from '@strandwise/planner'
+import { html, type Markup } from '../../lib/markup.ts'
+import { choiceWord } from '../choiceWords.ts'
+import { printed, valueIn } from '../units.ts'
+
+const kindWords: Readonly<Record<Decision['kind'], string>> = {
+  mend: 'Mend it',
+  'replace the run': 'Replace the run',
+  'leave it': 'Leave it',
+  'measure first': 'Measure first',
+  refused: 'Refused',
+}
+
+/** What, by how much, what to do: the rest of a finding stands under everything. */
+const firstSentence = (text: string): string => text.split(/(?<=[.!?]) (?=[A-Z])/)[0] ?? text
+
+/** The verdict of the repair as decided, in its word; the shape of the mark on the wire says the same. */
+export const verdictWord = (verdict: string): Markup => html`<span class="verdict" data-verdict="${verdict}">${verdict}</span>`
+
+const row = (name: string, value: string): Markup => html`<div><dt>${name}</dt><dd>${value}</dd></div>`
+
+/** What is fetched, cut and set: the figures that a hand needs. */
+function figures({ units, decision }: RepairPlan): readonly Markup[] {
+  const { wire, fuseA, lengths } = decision
+  return [
+    ...(wire === null
+      ? []
+      : [
+          row('wire', `${wire.lengthM < 1 ? printed(1000 * wire.lengthM, 'mm', units) : printed(wire.lengthM, 'm', units)} of ${wire.size} ${wire.insulation}`),
+        ]),
+    ...(fuseA === null ? [] : [row('fuse', `${fuseA} A`)]),
+    ...lengths.map((length) => row(length.name, valueIn(length, units))),
+  ]
+}
+
+const named = (title: string, findings: readonly Finding[]): Markup | null =>
+  findings.length === 0
+    ? null
+    : html`<div class="say"><h3>${title}</h3><ul>${findings.map((finding) => html`<li data-verdict="${finding.verdict}">${firstSentence(finding.text)}</li>`)}</ul></div>`
+
+/** The first thing of every plan: what to do, why, what to fetch and set, what to settle first, and the reading that shows it is done. */
+export function decisionCard(plan: RepairPlan): Markup {
+  const { decision } = plan
+  const rows = figures(plan)
+  return html`<article class="decision tinted" data-verdict="${plan.verdict}">
+    ${plan.title === null ? null : html`<p class="job-title">${plan.title}</p>`}
+    <p class="kind">${kindWords[decision.kind]}${decision.method === null || decision.kind === 'replace the run' ? null : html`: ${choiceWord(decision.method)}`}${decision.kind === 'refused' ? null : html` (${verdictWord(plan.verdict)})`}</p>
+    <p class="says">${decision.says}</p>
+    <p>${firstSentence((decision.notAsMeant ?? decision.why).text)}</p>
+    ${rows.length === 0 ? null : html`<dl class="figures">${rows}</dl>`}
+    ${named('Settle first', decision.before)}
+    ${named('Done when', decision.doneWhen.slice(0, 1))}
+  </article>`
+}

@@ -1,0 +1,70 @@
+import type { DecidedJoint, PlanPictures, RepairJob, SectionId } from '@strandwise/planner'
+import type { ChartSpec } from '../../charts/chartSpec.ts'
+import { lineChart } from '../../charts/lineChart.ts'
+import { currentChart, heatingChart } from '../../charts/planCharts.ts'
+import { crimpSide } from '../../drawings/crimpSide.ts'
+import { cutBackDrawing } from '../../drawings/cutBack.ts'
+import { jointSection } from '../../drawings/jointSection.ts'
+import { jointSide } from '../../drawings/jointSide.ts'
+import { html, type Markup, made } from '../../lib/markup.ts'
+
+export interface Drawn {
+  readonly svg: string
+  readonly sentence: string
+}
+
+/** What of a plan is drawn: the decided way to scale, and charts by section. */
+export interface DrawnPlan {
+  readonly drawings: readonly Drawn[]
+  readonly charts: Readonly<Partial<Record<SectionId, Markup>>>
+}
+
+export const undrawn: DrawnPlan = { drawings: [], charts: {} }
+
+export const figure = ({ svg, sentence }: Drawn): Markup => html`<figure class="to-scale">${made(svg)}<figcaption>${sentence}</figcaption></figure>`
+
+function sideOf(joint: DecidedJoint): Drawn {
+  const { form, conductorMm, outsideMm, jointMm, barrelMm, stripMm, layers } = joint
+  if (form === 'lap' || form === 'wound') return jointSide(joint)
+  const outer = layers.at(-1)
+  return crimpSide({
+    form,
+    conductorMm,
+    outsideMm,
+    barrelLengthMm: jointMm,
+    barrelMm,
+    stripMm,
+    sleeve: outer === undefined ? null : { cutMm: outer.cutMm, outsideMm: outer.outsideMm },
+  })
+}
+
+/** The decided way to scale: the cuts, the joint from the side, and across it through the housing's hole. */
+export function decidedDrawings(joint: DecidedJoint | null, damage: RepairJob['damage']): readonly Drawn[] {
+  if (joint === null) return []
+  const { cutBackMm, cutEnds, insertMm, jointMm, outsideMm, form } = joint
+  const cuts = cutBackDrawing({
+    fromTerminationMm: damage.fromTerminationMm,
+    cutBackMm,
+    cutEnds,
+    insertMm,
+    jointMm,
+    outsideMm,
+    newTerminal: form === 'terminal',
+  })
+  return [cuts, sideOf(joint), ...(joint.layers.length > 0 || joint.housingHoleMm !== null ? [jointSection(joint)] : [])]
+}
+
+export const figures = (drawn: readonly Drawn[]): Markup | null =>
+  drawn.length === 0 ? null : html`<section aria-labelledby="plan-drawings"><h2 id="plan-drawings">To scale</h2>${drawn.map(figure)}</section>`
+
+const chart = ({ spec, sentence }: { readonly spec: ChartSpec; readonly sentence: string }): Markup =>
+  html`<figure class="chart"><live-chart data-chart="${JSON.stringify(spec)}">${made(lineChart(spec))}</live-chart><figcaption>${sentence}</figcaption></figure>`
+
+/** Charts, each for the section that it belongs to. */
+export function sectionCharts(pictures: PlanPictures | null): DrawnPlan['charts'] {
+  if (pictures === null) return {}
+  return {
+    'wire-and-protection': chart(currentChart(pictures.currents)),
+    ...(pictures.heating === null ? {} : { heating: chart(heatingChart(pictures.heating)) }),
+  }
+}

@@ -1,0 +1,29 @@
+import type { RepairPlan } from '@strandwise/planner'
+import type { Markup } from '../../lib/markup.ts'
+import { decisionCard } from './card.ts'
+import { diagnosis } from './diagnosis.ts'
+import { type DrawnPlan, figures } from './drawings.ts'
+import { everything } from './everything.ts'
+import { cautions, parts, steps } from './work.ts'
+
+/** A part of the plan that is replaced only where it changed. */
+export interface PlanBlock {
+  readonly key: string
+  readonly markup: string
+}
+
+const block = (key: string, markup: Markup | null): PlanBlock => ({ key, markup: markup?.text ?? '' })
+
+/** The plan in its order: card, cautions, drawings of the decided way, steps, what to fetch, readings, proof, and everything else on request. */
+export function planBlocks(plan: RepairPlan, drawn: DrawnPlan): readonly PlanBlock[] {
+  const works = plan.decision.kind !== 'refused'
+  return [
+    block('card', decisionCard(plan)),
+    block('cautions', cautions(plan)),
+    block('drawings', figures(drawn.drawings)),
+    block('steps', steps(plan)),
+    block('parts', parts(plan)),
+    block('diagnosis', works ? diagnosis(plan) : null),
+    block('everything', works ? everything(plan, drawn) : null),
+  ]
+}
