@@ -1,4 +1,4 @@
-import { bundleDiameterMm } from '@strandwise/core/routing'
+import { bundleDiameterMm } from '@strandwise/core/bundle'
 import type { Reference } from './compare.ts'
 
 const truncated = { absolute: 0.001, why: 'the pages cut the figure off after three decimals' }

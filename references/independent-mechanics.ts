@@ -1,6 +1,7 @@
+import { packBundle } from '../packages/core/src/bundle/index.ts'
 import { layFactor, massKgPerM } from '../packages/core/src/conductor/index.ts'
 import { shearLagPeakRatio, shearLagPerMm, twistedJointOverlap, wrappedJointBondWidthMm, wrappedJointOverlap } from '../packages/core/src/joint/index.ts'
-import { flexLifeCycles, freeSpanFrequencyHz, packBundle, slackAfterCutBack } from '../packages/core/src/routing/index.ts'
+import { flexLifeCycles, freeSpanFrequencyHz, slackAfterCutBack } from '../packages/core/src/routing/index.ts'
 import { capillaryRiseMm, lapStrengthN } from '../packages/core/src/solder/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, integral, root, solve } from './numerics.ts'

@@ -21,6 +21,7 @@ export const roomOrder = [
   'solder',
   'crimp',
   'sleeve',
+  'bundle',
   'routing',
   'suitability',
 ] as const

@@ -25,6 +25,7 @@ const models = [
   'solder',
   'crimp',
   'sleeve',
+  'bundle',
   'routing',
   'suitability',
 ] as const

@@ -1,4 +1,5 @@
 export * from './ampacity/index.ts'
+export * from './bundle/index.ts'
 export * from './circuit/index.ts'
 export * from './conductor/index.ts'
 export * from './crimp/index.ts'

@@ -1,4 +1,4 @@
-import { packBundle } from '@strandwise/core/routing'
+import { packBundle } from '@strandwise/core/bundle'
 import type { APIRoute, GetStaticPaths } from 'astro'
 import { iconSizes } from '../lib/iconSizes.ts'
 import { ringsPng } from '../lib/ringsPng.ts'

@@ -1,4 +1,4 @@
-import { packBundle } from '@strandwise/core/routing'
+import { packBundle } from '@strandwise/core/bundle'
 import type { APIRoute } from 'astro'
 
 /** The seven-strand mark as the page icon, from the packing function. */

@@ -1,6 +1,6 @@
+import { bundleDiameterMm } from '@strandwise/core/bundle'
 import { awgToAreaMm2, layFactorOfClass } from '@strandwise/core/conductor'
 import { insulations, type MetalName } from '@strandwise/core/materials'
-import { bundleDiameterMm } from '@strandwise/core/routing'
 import { awgTable, iec60228 } from '@strandwise/core/tables'
 import type { Question } from '../question/question.ts'
 import { unitsField } from '../question/unitsField.ts'

@@ -3,6 +3,7 @@ import { packFew } from './packFew.ts'
 import { placeInCorners } from './packingCorners.ts'
 import { makeFeasible, packingProblem } from './packingEnergy.ts'
 import { searchPacking } from './packingSearch.ts'
+import { packLattice } from './packLattice.ts'
 
 /** A bundle of more wires than this is not one that a person ties; aircraft practice stops at about 75. */
 const mostWires = 500
@@ -31,13 +32,21 @@ function pack(radii: Float64Array): Float64Array {
   return problem.place
 }
 
-const packMany = (radii: Float64Array): Float64Array => (radii.length <= 3 ? packFew(radii) : pack(radii))
+/** Most equal wires that are searched for; more lie on a lattice, which needs no search. */
+const mostSearchedAlike = 40
+
+function packMany(radii: Float64Array): Float64Array {
+  const count = radii.length
+  if (count <= 3) return packFew(radii)
+  return count > mostSearchedAlike && radii[0] === radii[count - 1] ? packLattice(count) : pack(radii)
+}
 
 /**
  * How round wires lie in a round bundle, and how thick that bundle is: a real arrangement that you could lay by hand, in which none overlaps.
  *
  * One, two and three wires are exact; more are the best of a search that is the same for the same input:
  * of up to about 24 wires the best known where they are alike, and mostly within a hundredth of it, at worst three, where they are not.
+ * More than 40 equal wires lie on a triangular lattice, at once, up to 4 % wider than the best known.
  * A tie, a jacket and the slack of a hand-laid bundle come on top.
  *
  * @equation D = 2 max(|c_i| + d_i/2) with |c_i - c_j| >= (d_i + d_j)/2

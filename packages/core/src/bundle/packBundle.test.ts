@@ -191,3 +191,17 @@ describe('packBundle: what it refuses', () => {
     expect(packBundle(equal(500)).centresMm).toHaveLength(500)
   })
 })
+
+test('many equal wires lie on a lattice: none overlaps, all are inside, within 4 % of the best known 37, 61 and 91 and denser than loose strands', () => {
+  for (const count of [41, 61, 91, 200, 500]) {
+    const { diameterMm, centresMm } = packBundle(equal(count))
+    expect(count / diameterMm ** 2).toBeGreaterThan(0.74)
+    for (const [k, { xMm, yMm }] of centresMm.entries()) {
+      expect(Math.hypot(xMm, yMm) + 0.5).toBeLessThanOrEqual((diameterMm / 2) * (1 + 1e-12))
+      for (const other of centresMm.slice(k + 1)) expect(Math.hypot(xMm - other.xMm, yMm - other.yMm)).toBeGreaterThan(1 - 1e-12)
+    }
+  }
+  // Best known packings of 61 and 91 circles: outer rings of 24 and 30 that touch.
+  expect(bundleDiameterMm(equal(61)) / (1 + 1 / Math.sin(Math.PI / 24))).toBeLessThan(1.04)
+  expect(bundleDiameterMm(equal(91)) / (1 + 1 / Math.sin(Math.PI / 30))).toBeLessThan(1.04)
+})

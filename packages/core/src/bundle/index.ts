@@ -1,0 +1,2 @@
+export { bundleDiameterMm } from './bundleDiameter.ts'
+export { packBundle } from './packBundle.ts'
