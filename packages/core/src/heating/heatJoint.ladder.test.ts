@@ -126,7 +126,8 @@ function ladder(input: HeatJointInput): { readonly jointC: number[]; readonly ed
 }
 
 const metal = { densityKgPerM3: 8890, specificHeatJPerKgK: 385, conductivityWPerMK: 391, insulationLimitC: 105 }
-const pvc = { ...metal, insulationConductivityWPerMK: 0.17, insulationDensityKgPerM3: 1350, insulationSpecificHeatJPerKgK: 1050 }
+const films = { stubFilmWPerM2K: 15, insulationFilmWPerM2K: 14 }
+const pvc = { ...metal, ...films, insulationConductivityWPerMK: 0.17, insulationDensityKgPerM3: 1350, insulationSpecificHeatJPerKgK: 1050 }
 const thin = { areaMm2: 0.5, diameterMm: 0.92, stubMm: 8, insulationOutsideMm: 1.82, ...pvc }
 const thick = { areaMm2: 1.5, diameterMm: 1.58, stubMm: 4, insulationOutsideMm: 2.98, ...pvc }
 const base = {

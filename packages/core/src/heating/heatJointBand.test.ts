@@ -9,8 +9,8 @@ const air = { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, sweptMm: 10, sweptF
 const input: HeatJointInput = {
   ambientC: 23,
   tool: iron,
-  joint: { lapMm: 9, diameterMm: 2.6, solderMm3: 7 },
-  conductors: [{ areaMm2: 1, stubMm: 5, insulation: 'PVC', insulationOutsideMm: 2.48 }],
+  joint: { lapMm: 9, diameterMm: 2.6, solderMm3: 7, filmWPerM2K: 20 },
+  conductors: [{ areaMm2: 1, stubMm: 5, stubFilmWPerM2K: 30, insulation: 'PVC', insulationOutsideMm: 2.48, insulationFilmWPerM2K: 28 }],
   alloy: 'Sn60Pb40',
   toolOffS: 3,
 }
@@ -45,8 +45,18 @@ describe('heatJointBand', () => {
     expect(best.steadyC).toBeLessThan(at(15.5))
   })
 
+  test('films of still air that are not given move by 1.3; given ones stand', () => {
+    const side = { areaMm2: 1, stubMm: 5, insulation: 'PVC', insulationOutsideMm: 2.48 } as const
+    const open = { ...input, joint: { lapMm: 9, diameterMm: 2.6, solderMm3: 7 }, conductors: [side], tool: { ...iron, contactResistanceKPerW: 60 } }
+    const still = heatJointBand({ ...open, contactFactor: 1 })
+    expect(still.best.steadyC).toBeGreaterThan(still.nominal.steadyC + 2)
+    expect(still.worst.steadyC).toBeLessThan(still.nominal.steadyC - 2)
+    expect(heatJointBand({ ...open, contactFactor: 1, filmFactor: 1 }).best).toEqual(still.nominal)
+    expect(heatJointBand({ ...input, contactFactor: 1 }).best).toEqual(heatJoint(input))
+  })
+
   test.each([0.9, Number.NaN, Infinity, '3'])('a factor of %s is refused by its name', (factor) => {
-    for (const name of ['contactFactor', 'streamFactor']) {
+    for (const name of ['contactFactor', 'streamFactor', 'filmFactor']) {
       let error: unknown
       try {
         heatJointBand({ ...input, [name]: factor } as never)

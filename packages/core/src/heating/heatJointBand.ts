@@ -8,11 +8,17 @@ import { readHeatJoint } from './readHeatJoint.ts'
 /** How far heatJointBand moves what nobody knows of a tool. */
 export const heatJointBandDefaults = /* @__PURE__ */ frozen({
   contactFactor: { value: 3, provenance: { status: 'from memory', source: 'a wetted tip contact is known to a factor of three either way' } },
+  /** Of every film of still air that is not given. */
+  filmFactor: {
+    value: 1.3,
+    provenance: { status: 'derived', source: 'covers the distance of the correlations and of the rule by which a film is taken once' },
+  },
   streamFactor: { value: 1.5, provenance: { status: 'from memory', source: 'a hand-held stream against the one in the correlation' } },
 } as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
 /**
- * Gives the heating of a joint at the best, the nominal and the worst of what is uncertain about the tool: an iron's contact, a stream's film.
+ * Gives the heating of a joint at the best, the nominal and the worst of what is uncertain: an iron's contact, a stream's film, still air.
+ * Films of still air move only where the input does not give them.
  * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
  *
  * @equation R_contact / f, R_contact, R_contact f; h f, h, h / f
@@ -21,6 +27,7 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
  * @symbol f - contactFactor - 1 - how far off the contact may be, either way; streamFactor for a stream
  * @domain optional contactFactor: from 1 to 1000
  * @domain optional streamFactor: from 1 to 1000
+ * @domain optional filmFactor: from 1 to 1000
  * @domain as heatJoint
  * @throws DomainError outside the domain
  * @throws UnknownEntryError as heatJoint does
@@ -35,6 +42,7 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
  *   toolOffS: 3,
  *   sampleTimesS: [0.2],
  *   contactFactor: 3,
+ *   filmFactor: 1.3,
  * }) // { best: { steadyC: 323.39627 }, nominal: { steadyC: 299.37491 }, worst: { steadyC: 245.82519 } }
  * @example
  * heatJointBand({
@@ -48,14 +56,16 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
  * }) // { best: { steadyC: 211.13178 }, nominal: { steadyC: 179.46541 }, worst: { steadyC: 148.0713 } }
  * @source the project's model of a lap joint, at the ends of what is known of its tool
  */
-export function heatJointBand(i: HeatJointInput & { readonly contactFactor?: number; readonly streamFactor?: number }): {
+export function heatJointBand(i: HeatJointInput & { readonly contactFactor?: number; readonly streamFactor?: number; readonly filmFactor?: number }): {
   readonly best: HeatJointResult
   readonly nominal: HeatJointResult
   readonly worst: HeatJointResult
 } {
   const contact = requireWithin('contactFactor', i.contactFactor ?? heatJointBandDefaults.contactFactor.value, 'factor')
   const stream = requireWithin('streamFactor', i.streamFactor ?? heatJointBandDefaults.streamFactor.value, 'factor')
-  const at = (contactFactor: number, streamFactor: number): HeatJointResult => runHeatModel(readHeatJoint(i, { contactFactor, streamFactor })).result
-  const nominal = at(1, 1)
-  return { best: at(1 / contact, stream), nominal, worst: at(contact, 1 / stream) }
+  const film = requireWithin('filmFactor', i.filmFactor ?? heatJointBandDefaults.filmFactor.value, 'factor')
+  const at = (contactFactor: number, streamFactor: number, filmFactor: number): HeatJointResult =>
+    runHeatModel(readHeatJoint(i, { contactFactor, streamFactor, filmFactor })).result
+  const nominal = at(1, 1, 1)
+  return { best: at(1 / contact, stream, 1 / film), nominal, worst: at(contact, 1 / stream, film) }
 }

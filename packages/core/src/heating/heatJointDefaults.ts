@@ -5,11 +5,17 @@ import type { MetalName, Provenance } from '../materials/index.ts'
 export const heatJointDefaults = /* @__PURE__ */ frozen({
   material: { value: 'annealed-copper', provenance: { status: 'common practice', source: 'hook-up wire is annealed copper unless it says otherwise' } },
   tails: { value: 1, provenance: { status: 'derived', source: 'a wire that ends in the joint leaves it once' } },
-  /** In W/(m2 K): radiation and still air together over the joint's own range are counted apart from it. */
-  jointFilmWPerM2K: { value: 15, provenance: { status: 'from memory', source: 'natural convection round thin hot wire, order of magnitude' } },
-  jointEmissivity: { value: 0.3, provenance: { status: 'from memory', source: 'tinned and fluxed metal, order of magnitude' } },
-  stubFilmWPerM2K: { value: 15, provenance: { status: 'from memory', source: 'natural convection and radiation of a thin bare wire, made linear' } },
-  insulationFilmWPerM2K: { value: 14, provenance: { status: 'from memory', source: 'natural convection and radiation of an insulated wire, made linear' } },
+  /** Films of still air are taken at this share of the way from the air to the wetting temperature, at least 50 K above the air. */
+  filmReferenceShare: {
+    value: 0.5,
+    provenance: {
+      status: 'derived',
+      source: 'Churchill and Chu on each diameter: within 0.6 % of liquidus times and 6 K of steady temperatures of a full solution',
+    },
+  },
+  jointEmissivity: { value: 0.15, low: 0.05, high: 0.3, provenance: { status: 'from memory', source: 'molten and fluxed solder, order of magnitude' } },
+  stubEmissivity: { value: 0.1, provenance: { status: 'from memory', source: 'tinned or bright copper 0.02 to 0.1; oxidised 0.6 to 0.88' } },
+  insulationEmissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic insulation' } },
   insulationShare: {
     value: 0.5,
     provenance: { status: 'derived', source: 'radial conduction in PVC walls of 0.5 and 2.5 mm2 wire: 0.26 to 0.74 between one and three seconds' },
@@ -22,4 +28,6 @@ export const heatJointDefaults = /* @__PURE__ */ frozen({
   /** In s after the tool is gone: the insulation's edge peaks in that time. */
   observeAfterToolOffS: { value: 30, provenance: { status: 'derived', source: 'the edge behind stubs up to 15 mm peaks within it' } },
   accuracy: { value: 1, provenance: { status: 'derived', source: '0.2 % of times and 0.3 K, well inside what the inputs are known to' } },
-} as const satisfies Readonly<Record<string, { readonly value: number | MetalName; readonly provenance: Provenance }>>)
+} as const satisfies Readonly<
+  Record<string, { readonly value: number | MetalName; readonly low?: number; readonly high?: number; readonly provenance: Provenance }>
+>)

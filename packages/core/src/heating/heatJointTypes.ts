@@ -19,6 +19,8 @@ export type Tool =
       readonly pressurePa?: number
       readonly sweptMm?: number
       readonly sweptFilmWPerM2K?: number
+      /** In place of sweptFilmWPerM2K: the swept wire's diameter, from which the film follows with the air and its speed. */
+      readonly sweptDiameterMm?: number
     }
 
 /** A stream of hot air. */

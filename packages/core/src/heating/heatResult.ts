@@ -1,18 +1,8 @@
 import type { HeatJointResult } from './heatJointTypes.ts'
 import type { HeatModel } from './heatModel.ts'
-import type { HeatingRecord } from './solver/heatingRecord.ts'
 import { heatingRun } from './solver/heatingRun.ts'
+import type { HeatingRecord } from './solver/record.ts'
 import { steadyJoint } from './solver/steadyJoint.ts'
-
-/** Highest outer face of a wire's insulation just beyond the stub; in the stream it is hotter than the copper beneath. */
-function outerPeakK(model: HeatModel, record: HeatingRecord, w: number): number {
-  const wire = model.wires[w]
-  if (wire === undefined) return 0
-  const on = record.edgePeakOnK[w] as number
-  const swept = wire.swept !== null && wire.stubM < wire.swept.toM ? wire.swept : null
-  const onPeak = swept === null ? on * wire.outerShare : swept.riseK + (on - swept.riseK) * wire.sweptOuterShare
-  return Math.max(onPeak, (record.edgePeakOffK[w] as number) * wire.outerShare)
-}
 
 /** Runs a model and states what came of it, a list's entries in the order of the conductors; the record is left for what a caller adds. */
 export function runHeatModel(model: HeatModel): { readonly result: HeatJointResult; readonly record: HeatingRecord } {
@@ -31,8 +21,8 @@ export function runHeatModel(model: HeatModel): { readonly result: HeatJointResu
     steadyEdgeC: perConductor((w) => ambientC + (steady.edgeRiseK[w] as number)),
     jointAtToolOffC: ambientC + record.jointAtToolOffK,
     jointPeakC: ambientC + record.jointPeakK,
-    insulationPeakC: perConductor((w) => ambientC + Math.max(record.edgePeakOnK[w] as number, record.edgePeakOffK[w] as number)),
-    insulationOuterPeakC: perConductor((w) => ambientC + outerPeakK(model, record, w)),
+    insulationPeakC: perConductor((w) => ambientC + (record.edgePeakK[w] as number)),
+    insulationOuterPeakC: perConductor((w) => ambientC + (record.outerPeakK[w] as number)),
     insulationExposureS: perConductor((w) => record.exposureS[w] as number),
     jointC: Array.from(record.jointK, (rise) => ambientC + rise),
     edgeC: perConductor((w) => Array.from(record.edgeK[w] as Float64Array, (rise) => ambientC + rise)),

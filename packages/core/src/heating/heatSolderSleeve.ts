@@ -1,85 +1,60 @@
 import type { HeatJointInput, HeatJointResult, HotAirTool } from './heatJointTypes.ts'
-import type { HeatModel } from './heatModel.ts'
+import { requireWithin } from './heatLimits.ts'
 import { runHeatModel } from './heatResult.ts'
 import { type Reading, readHeatJoint } from './readHeatJoint.ts'
-import { readTube, type SolderSleeveTube } from './readTube.ts'
+import type { SolderSleeveTube } from './readTube.ts'
 
 /** What became of the sleeve, and which of its parts failed first. */
 export interface HeatSolderSleeveResult extends HeatJointResult {
   readonly tubeRecoversAtS: number | null
   readonly ringMeltsAtS: number | null
+  /** Hottest outer face of the tube. */
+  readonly tubeOuterPeakC: number
+  /** First time that the outer face passes the tube's short limit. */
+  readonly tubeShortLimitAtS: number | null
+  /** null where the tube's limit is not given. */
+  readonly tubeAboveContinuousS: number | null
+  readonly tubeAboveShortS: number | null
   readonly firstToFail: 'tube' | 'ring' | 'conductor' | 'insulation' | null
 }
 
 /**
- * Tells when a solder sleeve in hot air shrinks, when its ring melts and whether the wires under it take the solder, by a simple model.
+ * Tells when a solder sleeve in hot air shrinks, when its ring melts, whether the wires under it take the solder, and what the tube itself bears.
  *
- * The joint and its stubs lie inside the tube and meet no air; film, emissivity and stream act on the tube alone, which is one lump. It recovers at once
- * and wholly when it first reaches recoveryC. A ring can look melted long before the wires under it are hot enough.
+ * The tube over the lap is one temperature in the middle of its wall; beside the lap each place of it has its own, for plastic conducts nothing along
+ * itself. It shrinks everywhere when it first reaches recoveryC over the lap, and grips what is wider than its recovered inside; what is thinner hangs
+ * loose. A ring looks melted long before the wires under it are hot enough. The stream is that at the tube, not the gun's setting.
+ * Left out: the change of length, solder and seals as bodies of their own, air that streams inside the loose tube.
  * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
  *
- * @equation C_t dT_t/dt = h A_o (T_air - T_t) - losses - G (T_t - T_j); G = 2 pi k_air L_j/ln(ID/d_j) + radiation, then 1/(1/(g A_j) + ln((d_j + 2 w)/d_j)/(2 pi k_t L_j))
- * @symbol T_t - result - C - temperature of the tube
+ * @equation C_t dT_t/dt = (T_air - T_t)/(1/(h A_o) + R_w/2) - eps sigma A_o (T_t^4 - T_a^4) - (T_t - T_j)/(R_w/2 + 1/G_in); beside the lap C_t' dU/dt = G_o (T_air - U) - G_r (U - T_a) - G_i (U - T)
+ * @symbol T_t - result - C - temperature of the tube over the lap, mid-wall
  * @symbol T_j - result - C - temperature of the joint
- * @symbol T_air - tool.airC - C - temperature of the stream
- * @symbol C_t - tube.wallMm - J/K - heat of the tube for each kelvin
+ * @symbol T_air - tool.airC - C - temperature of the stream; the surroundings' after the tool
+ * @symbol C_t - tube.wallMm - J/K - heat of the tube over the lap for each kelvin
  * @symbol h - tool.airSpeedMPerS - W/(m2 K) - film coefficient of the stream on the tube's outside
- * @symbol A_o - tube.lengthMm - m2 - outside of the tube
- * @symbol G - result - W/K - from tube to joint, before and after it grips
- * @symbol L_j - joint.lapMm - mm - length of the lap
- * @symbol d_j - joint.diameterMm - mm - across the joint
- * @symbol ID - tube.insideMm - mm - inside of the tube as supplied
- * @symbol w - tube.wallMm - mm - its wall
- * @symbol k_t - tube.conductivityWPerMK - W/(m K) - its conductivity
- * @symbol g - tube.gripWPerM2K - W/(m2 K) - contact of the recovered tube with the joint
+ * @symbol A_o - tube.insideMm - m2 - outside of the tube over the lap
+ * @symbol R_w - tube.conductivityWPerMK - K/W - its wall, half on either side of its temperature
+ * @symbol eps - tube.emissivity - 1 - emissivity of its outside
+ * @symbol G_in - tube.gripWPerM2K - W/K - grip, or air and radiation across the gap of a loose tube
+ * @symbol U - result.tubeOuterPeakC - C - temperature of the tube beside the lap
+ * @symbol T - result.insulationPeakC.0 - C - temperature of the copper under it
+ * @symbol G_o - result - W/(m K) - stream and half the wall
+ * @symbol G_r - result - W/(m K) - radiation of the tube
+ * @symbol G_i - tube.recoveredInsideMm - W/(m K) - half the wall, grip or gap, and the insulation
  * @domain tube.insideMm: from 1e-4 to 1e3
+ * @domain tube.recoveredInsideMm: from 1e-4 to 1e3
  * @domain tube.wallMm: from 1e-4 to 1e3
  * @domain tube.lengthMm: from 1e-3 to 1e4
  * @domain tube.recoveryC: above -273.15 up to 3000
+ * @domain optional tube.continuousC: above -273.15 up to 3000
+ * @domain optional tube.shortLimitC: above -273.15 up to 3000
+ * @domain optional tube.emissivity: from 0 to 1
  * @domain optional tube.conductivityWPerMK: from 1e-9 to 1e12
  * @domain optional tube.densityKgPerM3: from 1e-9 to 1e6
  * @domain optional tube.specificHeatJPerKgK: from 1e-9 to 1e6
  * @domain optional tube.gripWPerM2K: from 1e-3 to 1e12
- * @domain ambientC: above -273.15 up to 3000
- * @domain tool.airC: above -273.15 up to 3000
- * @domain optional tool.airSpeedMPerS: from 0 to 1e4
- * @domain optional tool.filmWPerM2K: from 0 to 1e7
- * @domain optional tool.pressurePa: from 1 to 1e9
- * @domain optional tool.sweptMm: from 0 to 1e4
- * @domain optional tool.sweptFilmWPerM2K: from 0 to 1e7
- * @domain joint.lapMm: from 1e-3 to 1e4
- * @domain joint.diameterMm: from 1e-7 to 1e3
- * @domain optional joint.surfaceMm2: from 1e-9 to 1e8
- * @domain joint.solderMm3: from 0 to 1e7
- * @domain optional joint.filmWPerM2K: from 0 to 1e7
- * @domain optional joint.emissivity: from 0 to 1
- * @domain conductors.0.areaMm2: from 1e-12 to 1e4
- * @domain optional conductors.0.diameterMm: from 1e-7 to 1e3
- * @domain conductors.0.stubMm: from 0 to 1e4
- * @domain optional conductors.0.stubFilmWPerM2K: from 0 to 1e7
- * @domain conductors.0.insulationOutsideMm: from 1e-7 to 1e3
- * @domain optional conductors.0.insulationConductivityWPerMK: from 1e-9 to 1e12
- * @domain optional conductors.0.insulationFilmWPerM2K: from 0 to 1e7
- * @domain optional conductors.0.insulationDensityKgPerM3: from 1e-9 to 1e6
- * @domain optional conductors.0.insulationSpecificHeatJPerKgK: from 1e-9 to 1e6
- * @domain optional conductors.0.insulationShare: from 0 to 1
- * @domain optional conductors.0.insulationLimitC: above -273.15 up to 3000
- * @domain conductors.0.clip.distanceMm: from 0.01 to 1e4
- * @domain conductors.0.clip.resistanceKPerW: from 0 to 1e9
- * @domain conductors.0.clip.temperatureC: above -273.15 up to 3000
- * @domain optional conductors.0.densityKgPerM3: from 1e-9 to 1e6
- * @domain optional conductors.0.specificHeatJPerKgK: from 1e-9 to 1e6
- * @domain optional conductors.0.conductivityWPerMK: from 1e-9 to 1e12
- * @domain alloy.solidusC: above -273.15 up to 3000
- * @domain alloy.liquidusC: above -273.15 up to 3000
- * @domain alloy.densityKgPerM3: from 1e-3 to 1e6
- * @domain alloy.specificHeatJPerKgK: from 0 to 1e6
- * @domain alloy.latentHeatJPerKg: from 0 to 1e8
- * @domain optional wettingSuperheatK: from 0 to 1e4
- * @domain toolOffS: from 1e-9 to 1e7
- * @domain optional observeS: from 1e-9 to 1e8
- * @domain sampleTimesS.0: from 0 to 1e8
- * @domain optional accuracy: from 0.001 to 10
+ * @domain as heatJoint
  * @throws DomainError outside the domain, and for an iron
  * @throws UnknownEntryError as heatJoint does
  * @throws ConvergenceError where no step is short enough
@@ -92,9 +67,9 @@ export interface HeatSolderSleeveResult extends HeatJointResult {
  *   alloy: { solidusC: 138, liquidusC: 138, densityKgPerM3: 8560, specificHeatJPerKgK: 167, latentHeatJPerKg: 45000 },
  *   toolOffS: 60,
  *   sampleTimesS: [5],
- *   tube: { insideMm: 4, wallMm: 0.4, lengthMm: 26, recoveryC: 110 },
+ *   tube: { insideMm: 4, recoveredInsideMm: 1.5, wallMm: 0.4, lengthMm: 26, recoveryC: 110, continuousC: 135, shortLimitC: 225 },
  * }) // { firstToFail: 'conductor', wettedAtS: null, steadyC: 143.36955 }
- * @source the project's model of a tube as one lump between stream and joint; conduction and radiation across an annular gap
+ * @source the project's model of a shrinking tube between stream and joint; conduction and radiation across an annular gap
  */
 export function heatSolderSleeve(i: HeatJointInput & { readonly tool: HotAirTool; readonly tube: SolderSleeveTube }): HeatSolderSleeveResult
 export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSleeveTube }): HeatSolderSleeveResult
@@ -102,14 +77,23 @@ export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSlee
   return solderSleeveAt(i, {})
 }
 
-/** The sleeve with what is unknown of the stream moved. */
+/** The sleeve with what is unknown of the stream, the films and the tube moved. */
 export function solderSleeveAt(i: HeatJointInput & { readonly tube: SolderSleeveTube }, reading: Reading): HeatSolderSleeveResult {
-  const open = readHeatJoint(i, { ...reading, stubsInOpen: false })
-  const model: HeatModel = { ...open, source: readTube(i, open, reading.streamFactor ?? 1) }
-  const { result, record } = runHeatModel(model)
+  const { tube, ambientC } = i
+  requireWithin('tube.insideMm', tube?.insideMm, 'tubeMm')
+  const { result, record } = runHeatModel(readHeatJoint(i, { ...reading, tube }))
   const wettedAtS = record.wettedAtS ?? Infinity
   const spoiled = record.limitAtS.some((at) => at < wettedAtS)
   const firstToFail =
     record.recoveredAtS === null ? 'tube' : record.ringMeltsAtS === null ? 'ring' : spoiled ? 'insulation' : record.wettedAtS === null ? 'conductor' : null
-  return { ...result, tubeRecoversAtS: record.recoveredAtS, ringMeltsAtS: record.ringMeltsAtS, firstToFail }
+  return {
+    ...result,
+    tubeRecoversAtS: record.recoveredAtS,
+    ringMeltsAtS: record.ringMeltsAtS,
+    tubeOuterPeakC: ambientC + record.tubeOuterPeakK,
+    tubeShortLimitAtS: record.tubeShortLimitAtS,
+    tubeAboveContinuousS: tube.continuousC === undefined ? null : record.tubeAboveContinuousS,
+    tubeAboveShortS: tube.shortLimitC === undefined ? null : record.tubeAboveShortS,
+    firstToFail,
+  }
 }

@@ -86,16 +86,6 @@ describe('wires that are alike share one solution', () => {
     })
     expect(wires[1]).toEqual({ ...wires[0], outerShare: wires[1]?.outerShare })
   })
-
-  test('nor those that differ in what stands across the film of the stream, under a tube that keeps the stub still', () => {
-    const walls = { insulationConductivityWPerMK: 1e-9 }
-    const tool: Tool = { ...air, sweptFilmWPerM2K: 1e7 }
-    const thin = { ...side, ...walls, diameterMm: 1e-6, insulationOutsideMm: 500 }
-    const twice = { ...thin, diameterMm: 2e-6, insulationOutsideMm: 1000 }
-    const { wires } = readHeatJoint({ ...joint, tool, conductors: [thin, twice] }, { stubsInOpen: false })
-    expect(wires.map(({ swept }) => swept?.insulatedLossWPerMK)).toEqual(Array(2).fill(wires[0]?.swept?.insulatedLossWPerMK))
-    expect(wires).toHaveLength(2)
-  })
 })
 
 describe('in SI units', () => {

@@ -1,34 +1,25 @@
 import { DomainError, requireChoice } from '../errors/index.ts'
+import { filmReferenceC, stillFilmWPerM2K } from './films.ts'
 import { heatJointDefaults } from './heatJointDefaults.ts'
 import type { HeatJointInput } from './heatJointTypes.ts'
 import { requireJointTemperature, requireWithin } from './heatLimits.ts'
-import type { HeatModel } from './heatModel.ts'
+import type { HeatModel, Wire } from './heatModel.ts'
 import { alloyValues } from './readAlloy.ts'
-import { readSource, readSweep } from './readTool.ts'
+import { pressureOf, readSource, readSweep } from './readTool.ts'
+import { readTube, type SolderSleeveTube } from './readTube.ts'
 import { readConductor } from './readWire.ts'
-import type { Wire } from './solver/finZones.ts'
 
 const mostConductors = 4
 
+/** Equal in every number. */
+function alike(a: unknown, b: unknown): boolean {
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b
+  return Object.keys(a).every((key) => alike((a as Readonly<Record<string, unknown>>)[key], (b as Readonly<Record<string, unknown>>)[key]))
+}
+
 /** Equal in everything but the number of tails. */
 function sameWire(a: Wire, b: Wire): boolean {
-  const { clip, swept } = a
-  return (
-    a.conductanceWM === b.conductanceWM &&
-    a.stubM === b.stubM &&
-    a.bareStoreJPerMK === b.bareStoreJPerMK &&
-    a.insulatedStoreJPerMK === b.insulatedStoreJPerMK &&
-    a.bareLossWPerMK === b.bareLossWPerMK &&
-    a.insulatedLossWPerMK === b.insulatedLossWPerMK &&
-    a.limitRiseK === b.limitRiseK &&
-    a.outerShare === b.outerShare &&
-    a.sweptOuterShare === b.sweptOuterShare &&
-    swept?.bareLossWPerMK === b.swept?.bareLossWPerMK &&
-    swept?.insulatedLossWPerMK === b.swept?.insulatedLossWPerMK &&
-    clip?.atM === b.clip?.atM &&
-    clip?.resistanceKPerW === b.clip?.resistanceKPerW &&
-    clip?.riseK === b.clip?.riseK
-  )
+  return alike({ ...a, tails: b.tails }, b)
 }
 
 /** How an input is read otherwise than as it stands. */
@@ -37,12 +28,14 @@ export interface Reading {
   readonly contactFactor?: number
   /** Scales every film coefficient of a stream; 1 where absent. */
   readonly streamFactor?: number
-  /** False where a tube keeps the air from the stubs. */
-  readonly stubsInOpen?: boolean
+  /** Scales every film of still air that the input does not give; 1 where absent. */
+  readonly filmFactor?: number
+  /** A tube with a ring of solder over the joint. */
+  readonly tube?: SolderSleeveTube
 }
 
 /** Checks every number of the input and puts it in SI units. */
-export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFactor = 1, stubsInOpen = true }: Reading = {}): HeatModel {
+export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFactor = 1, filmFactor = 1, tube }: Reading = {}): HeatModel {
   const ambientC = requireJointTemperature('ambientC', i.ambientC)
   const defaults = heatJointDefaults
   requireChoice('tool.kind', i.tool?.kind, ['iron', 'hot-air'])
@@ -51,7 +44,6 @@ export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFact
   const diameterM = requireWithin('joint.diameterMm', joint.diameterMm, 'diameterMm') / 1000
   const surfaceM2 = requireWithin('joint.surfaceMm2', joint.surfaceMm2 ?? Math.PI * joint.diameterMm * joint.lapMm, 'surfaceMm2') / 1e6
   const solderM3 = requireWithin('joint.solderMm3', joint.solderMm3, 'solderMm3') / 1e9
-  const filmWPerM2K = requireWithin('joint.filmWPerM2K', joint.filmWPerM2K ?? defaults.jointFilmWPerM2K.value, 'filmWPerM2K')
   const emissivity = requireWithin('joint.emissivity', joint.emissivity ?? defaults.jointEmissivity.value, 'share')
   if (!Array.isArray(conductors) || conductors.length < 1 || conductors.length > mostConductors) {
     throw new DomainError(
@@ -62,21 +54,29 @@ export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFact
       conductors === undefined ? 'missing' : 'out-of-range',
     )
   }
-  const sweep = readSweep(i.tool, ambientC, streamFactor)
   const alloy = alloyValues(i.alloy, ambientC)
+  const superheatK = requireWithin('wettingSuperheatK', i.wettingSuperheatK ?? defaults.wettingSuperheatK.value, 'superheatK')
+  const surfaceC = filmReferenceC(ambientC, alloy.liquidusC + superheatK)
+  const pressurePa = pressureOf(i.tool)
+  const sweep = readSweep(i.tool, ambientC, surfaceC, streamFactor)
+  const still = (diameterOfM: number, emissivityOf: number): number =>
+    filmFactor * stillFilmWPerM2K({ surfaceC, ambientC, diameterM: diameterOfM, emissivity: emissivityOf, pressurePa })
+  const filmWPerM2K = requireWithin('joint.filmWPerM2K', joint.filmWPerM2K ?? still(diameterM, 0), 'filmWPerM2K')
+  const read = tube === undefined ? null : readTube(i, tube, { pressurePa, streamFactor, filmFactor })
   const wires: Wire[] = []
   const wireOf: number[] = []
   let lapStoreJPerMK = 0
   conductors.forEach((side, c) => {
     if (typeof side !== 'object' || side === null) throw new DomainError(`conductors.${c}`, side, 'a conductor', undefined, 'wrong-choice')
-    const read = readConductor(side, `conductors.${c}`, ambientC, sweep, stubsInOpen)
-    lapStoreJPerMK += read.lapStoreJPerMK
-    const found = wires.findIndex((wire) => sameWire(wire, read.wire))
-    if (found < 0) wires.push(read.wire)
-    else wires[found] = { ...read.wire, tails: read.wire.tails + (wires[found]?.tails ?? 0) }
+    const conductor = readConductor(side, `conductors.${c}`, { ambientC, sweep, still, tube: read })
+    const { wire } = conductor
+    lapStoreJPerMK += conductor.lapStoreJPerMK
+    const found = wires.findIndex((other) => sameWire(other, wire))
+    if (found < 0) wires.push(wire)
+    else wires[found] = { ...wire, tails: wire.tails + (wires[found]?.tails ?? 0) }
     wireOf.push(found < 0 ? wires.length - 1 : found)
   })
-  const source = readSource(i, diameterM, contactFactor, streamFactor)
+  const source = read?.source ?? readSource(i, diameterM, contactFactor, streamFactor)
   const toolOffS = requireWithin('toolOffS', i.toolOffS, 'timeS')
   const observeS = requireWithin('observeS', i.observeS ?? toolOffS + defaults.observeAfterToolOffS.value, 'observeS')
   if (observeS < toolOffS) throw new DomainError('observeS', observeS, `toolOffS, ${toolOffS}, or later`, undefined, 'contradiction')
@@ -94,7 +94,7 @@ export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFact
     emissivity,
     capacityJPerK: lapM * lapStoreJPerMK + solderKg * alloy.specificHeatJPerKgK,
     melt: { solidusRiseK: alloy.solidusC - ambientC, liquidusRiseK: alloy.liquidusC - ambientC, latentJ: solderKg * alloy.latentHeatJPerKg },
-    wettedRiseK: alloy.liquidusC - ambientC + requireWithin('wettingSuperheatK', i.wettingSuperheatK ?? defaults.wettingSuperheatK.value, 'superheatK'),
+    wettedRiseK: alloy.liquidusC - ambientC + superheatK,
     wires,
     wireOf,
     toolOffS,

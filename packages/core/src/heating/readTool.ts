@@ -4,7 +4,7 @@ import type { HeatJointInput, HotAirTool, Tool } from './heatJointTypes.ts'
 import { heatLimits, requireJointTemperature, requireWithin } from './heatLimits.ts'
 import type { HeatSource, StreamFilm } from './heatModel.ts'
 import type { Sweep } from './readWire.ts'
-import { constantFilm, crossFlowFilm } from './streamFilm.ts'
+import { constantFilm, crossFlowFilm, crossFlowWPerM2K } from './streamFilm.ts'
 
 /** Air this cold or hot (100 to 1900 K) is outside the viscosity law that gives its film coefficient. */
 export const airLowC = -173
@@ -17,10 +17,16 @@ export function requireAir(parameter: string, temperatureC: number): void {
   throw new DomainError(parameter, temperatureC, `from ${airLowC} to ${airHighC} with airSpeedMPerS, or under a tube`, airSource, 'contradiction')
 }
 
+/** Pressure of the air; an iron is used at the standard one. */
+export function pressureOf(tool: Tool): number {
+  const standard = heatJointDefaults.pressurePa.value
+  return tool.kind === 'iron' ? standard : requireWithin('tool.pressurePa', tool.pressurePa ?? standard, 'pressurePa')
+}
+
 /** The film coefficient of a stream on a cylinder, as given or by its speed; factor scales either. */
 export function readStream(tool: HotAirTool, i: HeatJointInput, diameterM: number, factor: number): StreamFilm {
   const airC = requireJointTemperature('tool.airC', tool.airC)
-  const pressurePa = requireWithin('tool.pressurePa', tool.pressurePa ?? heatJointDefaults.pressurePa.value, 'pressurePa')
+  const pressurePa = pressureOf(tool)
   if (tool.airSpeedMPerS !== undefined) requireWithin('tool.airSpeedMPerS', tool.airSpeedMPerS, 'airSpeedMPerS')
   if (tool.filmWPerM2K !== undefined) return constantFilm(factor * requireWithin('tool.filmWPerM2K', tool.filmWPerM2K, 'filmWPerM2K'))
   if (tool.airSpeedMPerS === undefined) throw new DomainError('tool.airSpeedMPerS', undefined, 'airSpeedMPerS or filmWPerM2K', undefined, 'missing')
@@ -61,12 +67,24 @@ export function readSource(i: HeatJointInput, diameterM: number, contactFactor: 
   return { kind: 'heavy-iron', setRiseK, maximumW, tipResistanceKPerW: tip, contactResistanceKPerW: contact, capacityJPerK: mass }
 }
 
+/** The film on the swept wire, by the stream's speed and the wire's diameter. */
+function sweptFilmBySpeed(tool: HotAirTool, surfaceC: number): number {
+  if (tool.sweptDiameterMm === undefined)
+    throw new DomainError('tool.sweptFilmWPerM2K', undefined, 'a value where sweptMm is above 0, or sweptDiameterMm', undefined, 'missing')
+  if (tool.airSpeedMPerS === undefined)
+    throw new DomainError('tool.airSpeedMPerS', undefined, 'a value where sweptDiameterMm stands for the film', undefined, 'missing')
+  requireAir('tool.airC', tool.airC)
+  const diameterM = requireWithin('tool.sweptDiameterMm', tool.sweptDiameterMm, 'diameterMm') / 1000
+  const airSpeedMPerS = requireWithin('tool.airSpeedMPerS', tool.airSpeedMPerS, 'airSpeedMPerS')
+  return crossFlowWPerM2K({ surfaceC: Math.min(surfaceC, airHighC), airC: tool.airC, airSpeedMPerS, pressurePa: pressureOf(tool), diameterM })
+}
+
 /** The stream along the wires, or null where it meets the joint alone. */
-export function readSweep(tool: Tool, ambientC: number, streamFactor: number): Sweep | null {
+export function readSweep(tool: Tool, ambientC: number, surfaceC: number, streamFactor: number): Sweep | null {
   if (tool.kind !== 'hot-air') return null
   const toM = requireWithin('tool.sweptMm', tool.sweptMm ?? heatJointDefaults.sweptMm.value, 'sweptMm') / 1000
   if (tool.sweptFilmWPerM2K !== undefined) requireWithin('tool.sweptFilmWPerM2K', tool.sweptFilmWPerM2K, 'filmWPerM2K')
   if (toM === 0) return null
-  if (tool.sweptFilmWPerM2K === undefined) throw new DomainError('tool.sweptFilmWPerM2K', undefined, 'a value where sweptMm is above 0', undefined, 'missing')
-  return { toM, filmWPerM2K: streamFactor * tool.sweptFilmWPerM2K, riseK: requireJointTemperature('tool.airC', tool.airC) - ambientC }
+  const riseK = requireJointTemperature('tool.airC', tool.airC) - ambientC
+  return { toM, filmWPerM2K: streamFactor * (tool.sweptFilmWPerM2K ?? sweptFilmBySpeed(tool, surfaceC)), riseK }
 }

@@ -1,29 +1,40 @@
 import { DomainError } from '../errors/index.ts'
 import { frozen } from '../errors/inner.ts'
-import { airProperties } from '../heat/index.ts'
+import { airProperties, stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../heat/index.ts'
 import type { Provenance } from '../materials/index.ts'
-import type { HeatJointInput } from './heatJointTypes.ts'
+import { stillFilmWPerM2K } from './films.ts'
+import type { HeatJointInput, HotAirTool } from './heatJointTypes.ts'
 import { requireJointTemperature, requireWithin } from './heatLimits.ts'
-import type { HeatModel, HeatTube } from './heatModel.ts'
+import type { HeatTube, StreamFilm, TubeLayer, TubeOnLap, TubeOverWire } from './heatModel.ts'
 import { airHighC, airLowC, readStream, requireAir } from './readTool.ts'
-import { tabled } from './streamFilm.ts'
+import { filmAt, tabled } from './streamFilm.ts'
 
 /** What heatSolderSleeve assumes of a tube where its input is silent. */
 export const solderSleeveDefaults = /* @__PURE__ */ frozen({
   conductivityWPerMK: { value: 0.25, provenance: { status: 'from memory', source: 'polyolefin and fluoropolymer tubes, order of magnitude' } },
   densityKgPerM3: { value: 1000, provenance: { status: 'from memory', source: 'cross-linked polyolefin, rounded' } },
   specificHeatJPerKgK: { value: 1900, provenance: { status: 'from memory', source: 'cross-linked polyolefin, rounded' } },
-  gripWPerM2K: { value: 500, provenance: { status: 'from memory', source: 'a soft wall pressed on metal with little air between, a guess' } },
-  /** Of the tube's bore and the joint together, while the tube hangs loose. */
+  gripWPerM2K: {
+    value: 500,
+    provenance: { status: 'from memory', source: 'a soft wall pressed on metal with little air between, a guess: a factor 3 either way' },
+  },
+  emissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic tubes' } },
+  /** Of the tube's bore and what lies in it together, while the tube hangs loose. */
   gapEmissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic bore; bright copper would take less' } },
 } as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
 /** A tube that shrinks over the joint with a ring of solder in it. */
 export interface SolderSleeveTube {
   readonly insideMm: number
+  /** Inside when it has shrunk freely: what is thinner hangs loose in it. */
+  readonly recoveredInsideMm: number
   readonly wallMm: number
   readonly lengthMm: number
   readonly recoveryC: number
+  readonly continuousC?: number
+  /** What its outside bears for seconds. */
+  readonly shortLimitC?: number
+  readonly emissivity?: number
   readonly conductivityWPerMK?: number
   readonly densityKgPerM3?: number
   readonly specificHeatJPerKgK?: number
@@ -33,11 +44,25 @@ export interface SolderSleeveTube {
 /** Air is tabled a little beyond the hottest and coldest that tube and joint can be. */
 const beyondK = 1
 
-/** The tube over a joint that was read in the open, in SI units. */
-export function readTube(i: HeatJointInput & { readonly tube: SolderSleeveTube }, open: HeatModel, streamFactor = 1): HeatTube {
-  const { tube, joint, tool, ambientC } = i
+/** What a tube is read in. */
+interface Surroundings {
+  readonly pressurePa: number
+  readonly streamFactor: number
+  readonly filmFactor: number
+}
+
+/** A tube in SI units: over the lap, and as it lies over a wire. */
+export interface ReadTube {
+  readonly source: HeatTube
+  overWire(i: { readonly stubM: number; readonly diameterM: number; readonly outsideM: number; readonly insulationMKPerW: number }): TubeOverWire
+}
+
+/** Reads the tube over a joint; film factors scale the stream and still air. */
+export function readTube(i: HeatJointInput, tube: SolderSleeveTube, { pressurePa, streamFactor, filmFactor }: Surroundings): ReadTube {
+  const { joint, ambientC } = i
   // A caller without types may hand over an iron.
-  if (tool.kind !== 'hot-air') throw new DomainError('tool.kind', tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
+  if (i.tool.kind !== 'hot-air') throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
+  const tool: HotAirTool = i.tool
   requireAir('tool.airC', tool.airC)
   requireAir('ambientC', ambientC)
   const defaults = solderSleeveDefaults
@@ -46,34 +71,96 @@ export function readTube(i: HeatJointInput & { readonly tube: SolderSleeveTube }
   const insideM = requireWithin('tube.insideMm', tube?.insideMm, 'tubeMm') / 1000
   if (insideM <= jointM)
     throw new DomainError('tube.insideMm', tube.insideMm, `above joint.diameterMm, ${joint.diameterMm}: the tube slides over`, undefined, 'contradiction')
+  const recoveredM = requireWithin('tube.recoveredInsideMm', tube.recoveredInsideMm, 'tubeMm') / 1000
+  if (recoveredM > insideM)
+    throw new DomainError('tube.recoveredInsideMm', tube.recoveredInsideMm, `insideMm, ${tube.insideMm}, or less: it shrinks`, undefined, 'contradiction')
   const wallM = requireWithin('tube.wallMm', tube.wallMm, 'tubeMm') / 1000
   const lengthM = requireWithin('tube.lengthMm', tube.lengthMm, 'lapMm') / 1000
-  const recoveryRiseK = requireJointTemperature('tube.recoveryC', tube.recoveryC) - ambientC
-  if (recoveryRiseK <= 0)
+  const recoveryC = requireJointTemperature('tube.recoveryC', tube.recoveryC)
+  if (recoveryC <= ambientC)
     throw new DomainError('tube.recoveryC', tube.recoveryC, `above ambientC, ${ambientC}: the tube has not shrunk yet`, undefined, 'contradiction')
+  const limit = (name: 'continuousC' | 'shortLimitC'): number => {
+    const limitC = tube[name]
+    return limitC === undefined ? Infinity : requireJointTemperature(`tube.${name}`, limitC) - ambientC
+  }
   const k = requireWithin('tube.conductivityWPerMK', tube.conductivityWPerMK ?? defaults.conductivityWPerMK.value, 'conductivityWPerMK')
   const density = requireWithin('tube.densityKgPerM3', tube.densityKgPerM3 ?? defaults.densityKgPerM3.value, 'densityKgPerM3')
   const heat = requireWithin('tube.specificHeatJPerKgK', tube.specificHeatJPerKgK ?? defaults.specificHeatJPerKgK.value, 'specificHeatJPerKgK')
   const grip = requireWithin('tube.gripWPerM2K', tube.gripWPerM2K ?? defaults.gripWPerM2K.value, 'gripWPerM2K')
-  const outsideM = insideM + 2 * wallM
-  const gapM2 = Math.PI * jointM * lapM
-  const wallKPerW = Math.log1p((2 * wallM) / jointM) / (2 * Math.PI * k * lapM)
-  const hottestC = Math.max(tool.airC, ambientC) + beyondK
-  const coldestC = Math.min(tool.airC, ambientC, ...i.conductors.map((side) => side.clip?.temperatureC ?? ambientC)) - beyondK
-  return {
-    kind: 'tube',
-    airRiseK: tool.airC - ambientC,
-    film: readStream(tool, i, outsideM, streamFactor),
-    stillFilmWPerM2K: open.filmWPerM2K,
-    emissivity: open.emissivity,
-    outsideM2: Math.PI * outsideM * lengthM,
-    capacityJPerK: (density * heat * Math.PI * (outsideM * outsideM - insideM * insideM) * lengthM) / 4,
-    recoveryRiseK,
-    gripped: false,
-    tightWPerK: 1 / (1 / (grip * gapM2) + wallKPerW),
-    gapM: (2 * Math.PI * lapM) / Math.log(insideM / jointM),
-    gapAir: tabled(ambientC, coldestC, hottestC, (temperatureC) => airProperties(Math.min(Math.max(temperatureC, airLowC), airHighC)).conductivityWPerMK),
-    gapM2,
-    gapEmissivity: defaults.gapEmissivity.value,
+  const emissivity = requireWithin('tube.emissivity', tube.emissivity ?? defaults.emissivity.value, 'share')
+  const sectionM2 = (insideM + wallM) * wallM
+  const storeJPerMK = density * heat * Math.PI * sectionM2
+  const meanC = (ambientC + recoveryC) / 2
+  const gapK = airAt(meanC)
+  const [hottestC, coldestC] = [Math.max(tool.airC, ambientC) + beyondK, Math.min(tool.airC, ambientC, ...clipsC(i)) - beyondK]
+  // The wall keeps its section: over a body of this diameter it has this outside, and grips where it would shrink further.
+  const around = (bodyM: number, freeM: number) => {
+    const innerM = Math.max(bodyM, freeM)
+    const outerM = Math.sqrt(innerM * innerM + 4 * sectionM2)
+    const stillFilm = filmFactor * stillFilmWPerM2K({ surfaceC: meanC, ambientC, diameterM: outerM, emissivity: 0, pressurePa })
+    const stream: StreamFilm = readStream(tool, i, outerM, streamFactor)
+    return { grips: freeM <= bodyM, outerM, gapLog: Math.log(innerM / bodyM), wallMKPerW: Math.log(outerM / innerM) / (2 * Math.PI * k), stillFilm, stream }
   }
+  const onLap = (freeM: number): TubeOnLap => {
+    const { grips, outerM, gapLog, wallMKPerW, stillFilm, stream } = around(jointM, freeM)
+    return {
+      stream,
+      stillFilmWPerM2K: stillFilm,
+      outsideM2: Math.PI * outerM * lapM,
+      halfWallKPerW: wallMKPerW / (2 * lapM),
+      gripWPerK: grips ? grip * Math.PI * jointM * lapM : null,
+      gapM: grips ? 0 : (2 * Math.PI * lapM) / gapLog,
+      gapM2: Math.PI * jointM * lapM,
+    }
+  }
+  const layer = (bodyM: number, freeM: number, coverMKPerW: number): TubeLayer => {
+    const { grips, outerM, gapLog, wallMKPerW, stillFilm, stream } = around(bodyM, freeM)
+    const gap = (2 * Math.PI * gapK) / gapLog + 4 * defaults.gapEmissivity.value * stefanBoltzmannWPerM2K4 * (meanC + zeroCelsiusK) ** 3 * Math.PI * bodyM
+    const outwards = (film: number): number => (film === 0 ? 0 : 1 / (1 / (Math.PI * outerM * film) + wallMKPerW / 2))
+    return {
+      streamWPerMK: outwards(filmAt(stream, recoveryC - ambientC)),
+      stillWPerMK: outwards(stillFilm),
+      radiationWPerMK: Math.PI * outerM * emissivity * radiationWPerM2K(recoveryC, ambientC),
+      innerWPerMK: 1 / (wallMKPerW / 2 + 1 / (grips ? Math.PI * bodyM * grip : gap) + coverMKPerW),
+      halfWallMKPerW: wallMKPerW / 2,
+      coverMKPerW,
+    }
+  }
+  return {
+    source: {
+      kind: 'tube',
+      airRiseK: tool.airC - ambientC,
+      streamed: true,
+      recovered: false,
+      emissivity,
+      capacityJPerK: storeJPerMK * lapM,
+      recoveryRiseK: recoveryC - ambientC,
+      onLapLoose: onLap(insideM),
+      onLapRecovered: onLap(recoveredM),
+      gapAir: tabled(ambientC, coldestC, hottestC, airAt),
+      gapEmissivity: defaults.gapEmissivity.value,
+      continuousRiseK: limit('continuousC'),
+      shortRiseK: limit('shortLimitC'),
+    },
+    overWire: ({ stubM, diameterM, outsideM, insulationMKPerW }) => {
+      const layers = (freeM: number) => ({ bare: layer(diameterM, freeM, 0), insulated: layer(outsideM, freeM, insulationMKPerW) })
+      const toM = Math.max(stubM, (lengthM - lapM) / 2)
+      return { toM, airRiseK: tool.airC - ambientC, storeJPerMK, loose: layers(insideM), recovered: layers(recoveredM) }
+    },
+  }
+}
+
+/** Conductivity of air, at the ends of its law beyond them. */
+function airAt(temperatureC: number): number {
+  return airProperties(Math.min(Math.max(temperatureC, airLowC), airHighC)).conductivityWPerMK
+}
+
+function clipsC(i: HeatJointInput): readonly number[] {
+  return i.conductors.map((side) => side.clip?.temperatureC ?? i.ambientC)
+}
+
+function radiationWPerM2K(surfaceC: number, ambientC: number): number {
+  const s = surfaceC + zeroCelsiusK
+  const a = ambientC + zeroCelsiusK
+  return stefanBoltzmannWPerM2K4 * (s * s + a * a) * (s + a)
 }

@@ -4,7 +4,8 @@ import { type Insulation, insulation, knownNominal, metal } from '../materials/i
 import { heatJointDefaults } from './heatJointDefaults.ts'
 import type { HeatSide } from './heatJointTypes.ts'
 import { requireJointTemperature, requireWithin } from './heatLimits.ts'
-import type { Wire, WireClip } from './solver/finZones.ts'
+import type { Wire, WireClip } from './heatModel.ts'
+import type { ReadTube } from './readTube.ts'
 
 /** The stream that sweeps the wires, as the tool gives it. */
 export interface Sweep {
@@ -84,8 +85,16 @@ function readClip(side: HeatSide, path: string, ambientC: number): WireClip | nu
   }
 }
 
-/** Reads one conductor in SI units; path leads its parameters' names. stubInOpen: no tube keeps the air from the stub. */
-export function readConductor(side: HeatSide, path: string, ambientC: number, sweep: Sweep | null, stubInOpen: boolean): ReadConductor {
+/** What a conductor is read in: the air, the stream, the film of still air on a diameter with an emissivity, and a tube over the joint. */
+interface Around {
+  readonly ambientC: number
+  readonly sweep: Sweep | null
+  readonly still: (diameterM: number, emissivity: number) => number
+  readonly tube: ReadTube | null
+}
+
+/** Reads one conductor in SI units; path leads its parameters' names. */
+export function readConductor(side: HeatSide, path: string, { ambientC, sweep, still, tube }: Around): ReadConductor {
   const defaults = heatJointDefaults
   const copper = entryAt(`${path}.material`, () => metal(side.material ?? defaults.material.value))
   const areaMm2 = requireWithin(`${path}.areaMm2`, side.areaMm2, 'areaMm2')
@@ -96,11 +105,11 @@ export function readConductor(side: HeatSide, path: string, ambientC: number, sw
   const tails = side.tails ?? defaults.tails.value
   if (tails !== 1 && tails !== 2) throw new DomainError(`${path}.tails`, tails, '1 or 2', undefined, 'wrong-choice')
   const stubM = requireWithin(`${path}.stubMm`, side.stubMm, 'stubMm') / 1000
-  const stubFilm = requireWithin(`${path}.stubFilmWPerM2K`, side.stubFilmWPerM2K ?? defaults.stubFilmWPerM2K.value, 'filmWPerM2K')
-  const film = requireWithin(`${path}.insulationFilmWPerM2K`, side.insulationFilmWPerM2K ?? defaults.insulationFilmWPerM2K.value, 'filmWPerM2K')
+  const stubFilm = requireWithin(`${path}.stubFilmWPerM2K`, side.stubFilmWPerM2K ?? still(d, defaults.stubEmissivity.value), 'filmWPerM2K')
   const { outsideM: D, wallMKPerW, storeJPerMK, limitC } = readWall(side, path, d)
+  const film = requireWithin(`${path}.insulationFilmWPerM2K`, side.insulationFilmWPerM2K ?? still(D, defaults.insulationEmissivity.value), 'filmWPerM2K')
   const bareStore = (areaMm2 / 1e6) * density * heat
-  const bareLoss = (byFilm: number): number => (stubInOpen ? Math.PI * d * byFilm : 0)
+  const bareLoss = (byFilm: number): number => Math.PI * d * byFilm
   const wire: Wire = {
     tails,
     conductanceWM: (k * areaMm2) / 1e6,
@@ -118,6 +127,7 @@ export function readConductor(side: HeatSide, path: string, ambientC: number, sw
             insulatedLossWPerMK: wallLossWPerMK(D, sweep.filmWPerM2K, wallMKPerW),
             riseK: sweep.riseK,
           },
+    tube: tube === null ? null : tube.overWire({ stubM, diameterM: d, outsideM: D, insulationMKPerW: wallMKPerW }),
     clip: readClip(side, path, ambientC),
     limitRiseK: limitC - ambientC,
     outerShare: filmShare(D, film, wallMKPerW),

@@ -34,11 +34,20 @@ export function crossFlowFilm(i: {
   readonly diameterM: number
   readonly factor: number
 }): StreamFilm {
-  return tabled(i.ambientC, i.lowC, i.highC, (surfaceC) => {
-    const air = airProperties((i.airC + surfaceC) / 2, i.pressurePa)
-    const reynolds = (air.densityKgPerM3 * i.airSpeedMPerS * i.diameterM) / air.viscosityPaS
-    return (i.factor * churchillBernsteinNusselt({ reynolds, prandtl: air.prandtl }) * air.conductivityWPerMK) / i.diameterM
-  })
+  return tabled(i.ambientC, i.lowC, i.highC, (surfaceC) => i.factor * crossFlowWPerM2K({ ...i, surfaceC }))
+}
+
+/** The same at one temperature of the surface. */
+export function crossFlowWPerM2K(i: {
+  readonly surfaceC: number
+  readonly airC: number
+  readonly airSpeedMPerS: number
+  readonly pressurePa: number
+  readonly diameterM: number
+}): number {
+  const air = airProperties((i.airC + i.surfaceC) / 2, i.pressurePa)
+  const reynolds = (air.densityKgPerM3 * i.airSpeedMPerS * i.diameterM) / air.viscosityPaS
+  return (churchillBernsteinNusselt({ reynolds, prandtl: air.prandtl }) * air.conductivityWPerMK) / i.diameterM
 }
 
 /** Clenshaw's sum. */

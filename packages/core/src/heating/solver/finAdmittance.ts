@@ -1,4 +1,5 @@
-import { finZones, type Wire } from './finZones.ts'
+import type { Wire } from '../heatModel.ts'
+import { finZones, steadyZone, type WireState } from './finZones.ts'
 
 /** The steady fin as its ends see it: flow = admittance rise - offset; the rise at the stub's end = edgeOffset + edgeSlope rise. */
 interface FinAdmittance {
@@ -13,9 +14,9 @@ const tanhOver = (x: number): number => (x < 1e-8 ? 1 : Math.tanh(x) / x)
 const overSinh = (x: number): number => (x < 1e-8 ? 1 : x / Math.sinh(x))
 
 /** Marches the exact steady fin from its endless far stretch to the joint, stretch by stretch. */
-export function finAdmittance(wire: Wire, toolOn: boolean): FinAdmittance {
+export function finAdmittance(wire: Wire, state: WireState): FinAdmittance {
   const { conductanceWM: kA, clip } = wire
-  const zones = finZones(wire, toolOn)
+  const zones = finZones(wire, state)
   let Y = 0
   let J = 0
   // Rise at the stub's end against the rise at the near end of what is marched so far.
@@ -24,8 +25,7 @@ export function finAdmittance(wire: Wire, toolOn: boolean): FinAdmittance {
   for (let z = zones.length - 1; z >= 0; z--) {
     const zone = zones[z]
     if (zone === undefined) break
-    const env = zone.surroundingsRiseK
-    const G = zone.lossWPerMK
+    const { lossWPerMK: G, surroundingsRiseK: env } = steadyZone(zone)
     if (zone.toM === Infinity) {
       Y = Math.sqrt(kA) * Math.sqrt(G)
       J = Y * env

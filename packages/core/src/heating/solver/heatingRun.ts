@@ -1,90 +1,166 @@
 import type { HeatModel, HeatSource } from '../heatModel.ts'
-import { limitedBelowK } from './heatExchange.ts'
-import { energyResidual, linkWires, settleLosses, startEdges } from './heatingBalance.ts'
-import { restartLevels, runTo } from './heatingLoop.ts'
-import { type HeatingRecord, newRecord } from './heatingRecord.ts'
-import type { HeatingState } from './heatingState.ts'
-import { heatedWire, meshSettings, rebase, shortestTimeS, withoutStream } from './heatingWires.ts'
-import { type Lump, newLump } from './lump.ts'
-import { newStep } from './stepState.ts'
+import { type Course, edgeEntry, endSlopes, firstPassing, newCourse, readEntries, straighten } from './course.ts'
+import { acceptStep, changeSource, type HeatedJoint, heatedJoint, shortestTimeS, solveStep, startSlopes, stepErrorK } from './heatedJoint.ts'
+import { storedJ } from './heatedWire.ts'
+import { heatOf } from './lumps.ts'
+import { type HeatingRecord, newRecord, recordStep } from './record.ts'
+import { stages } from './sdirk.ts'
 
-/** Error allowed within a step at accuracy 1, in K, and how it falls for finer ones: errors of many steps add. */
-const stepToleranceK = 0.008
-const toleranceGrade = 1.5
-/** The first step is this many doublings shorter than the shortest time of interest. */
-const startLevels = 8
+/** Error allowed in a step at accuracy 1: the estimate is of third order, the true error several times smaller. */
+const toleranceAtOneK = 0.1
+/** A step's length may change by these factors, a little less than the error asks for. */
+const safety = 0.85
+const mostGrowth = 6
+const leastGrowth = 0.1
+/** After a change from outside the next step is this share of the one in hand. */
+const afterChange = 1 / 8
+/** A bend inside a step, but for so much at either end, makes it end there. */
+const bendMargin = 0.005
+/** A step that ends so near to the tube's recovery ends on it. */
+const nearRecovery = 1e-7
+/** A step whose stages do not settle is tried again with this share of it. */
+const unsettledShare = 1 / 4
+/** A step below this share of the run is taken as it is. */
+const leastShare = 1e-13
 
-/** The tool's tip where it stores heat, hot at the start; a tube with its ring, cold; else none. */
-function firstBody(model: HeatModel): Lump | null {
-  const { source } = model
-  if (source.kind === 'heavy-iron') return newLump(source.capacityJPerK, null, source.setRiseK)
-  if (source.kind === 'tube') return newLump(source.capacityJPerK, model.melt, 0)
-  return null
+interface Run {
+  readonly joint: HeatedJoint
+  readonly record: HeatingRecord
+  readonly course: Course
+  readonly toleranceK: number
+  nowS: number
+  /** The length that the next step should have. */
+  wantedS: number
+  heatInJ: number
+  lossJ: number
 }
 
-/** What stays when the tool is gone. */
-function afterTool(source: HeatSource): HeatSource {
-  return source.kind === 'tube' ? { ...source, film: null } : { kind: 'none' }
+/** Slopes at the start after a change from outside; where they cannot be had, none. */
+function restart(run: Run): void {
+  const { joint, course } = run
+  const { start, startSlope } = course
+  readEntries(joint, 0, start, startSlope)
+  const edges = new Float64Array(joint.wires.length)
+  if (!startSlopes(joint, 1e-6 * run.wantedS, startSlope, edges)) startSlope.fill(0)
+  edges.forEach((slope, w) => {
+    startSlope[edgeEntry(w)] = slope
+  })
+  // The short stage wrote into the lists of the first stage alone.
 }
 
-function start(model: HeatModel): HeatingState {
-  const body = firstBody(model)
-  const shortestS = shortestTimeS(model)
-  const wires = model.wires.map((wire) => heatedWire(wire, meshSettings(wire, model, shortestS)))
-  const level = Math.floor(Math.log2(shortestS)) - startLevels
-  // Inside a tube the ring's latent heat lies in the tube until it recovers.
-  const melt = model.source.kind === 'tube' ? { ...model.melt, latentJ: 0 } : model.melt
-  const room = (): Float64Array[] => wires.map((heated) => new Float64Array(heated.modes.count))
-  return {
-    step: newStep(model, newLump(model.capacityJPerK, melt, 0), body, limitedBelowK(model.source) > (body?.riseK ?? 0), room()),
-    record: newRecord(model),
-    wires,
-    edges: [],
-    tables: [],
-    toleranceK: stepToleranceK * model.accuracy ** toleranceGrade,
-    level,
-    nowS: 0,
-    toolOn: true,
-    riseKS: 0,
-    sinceS: 0,
-    atChange: room(),
-    next: room(),
-    lossJ: 0,
-    heatInJ: 0,
+/** Heat at which the heater stops giving its most, in the joint (0) or the tip (1); Infinity where it never does. */
+function limitedBelowJ({ source, curve, bodyJPerK }: HeatedJoint, entry: 0 | 1): number {
+  if (entry === 0 && source.kind === 'iron') return heatOf(curve, Math.max(source.setRiseK - source.maximumW * source.resistanceKPerW, -1))
+  if (entry === 1 && source.kind === 'heavy-iron') return bodyJPerK * (source.setRiseK - source.maximumW * source.tipResistanceKPerW)
+  return Infinity
+}
+
+/** Share of the step at which a flow bends inside it: where the solder begins or ends to melt, or the heater stops giving its most; 1 where none does. */
+function bendInside({ joint, course }: Run): number {
+  let first = 1
+  const look = (entry: 0 | 1, heatJ: number): void => {
+    const x = Math.min(firstPassing(course, entry, heatJ, true), firstPassing(course, entry, heatJ, false))
+    if (x > bendMargin && x < 1 - bendMargin && x < first) first = x
+  }
+  look(0, joint.curve.solidusJ)
+  look(0, joint.curve.liquidusJ)
+  look(0, limitedBelowJ(joint, 0))
+  look(1, limitedBelowJ(joint, 1))
+  return first
+}
+
+/** Share of the step at which the tube reaches its recovery; 1 also where it ends next to it, Infinity where it does not. */
+function recoveryInside({ joint, course }: Run): number {
+  const { source } = joint
+  if (source.kind !== 'tube' || source.recovered) return Infinity
+  const heatJ = joint.bodyJPerK * source.recoveryRiseK
+  const x = firstPassing(course, 1, heatJ, true)
+  if (x < Infinity) return x > 1 - nearRecovery ? 1 : x
+  return (course.end[1] as number) >= heatJ * (1 - nearRecovery) ? 1 : Infinity
+}
+
+/** One step of the run, at most to endS. */
+function takeStep(run: Run, endS: number): void {
+  const { joint, course, toleranceK } = run
+  let durationS = Math.min(run.wantedS, endS - run.nowS)
+  let cut = durationS < run.wantedS
+  for (;;) {
+    const forced = durationS <= leastShare * joint.model.observeS
+    const settled = solveStep(joint, durationS, toleranceK)
+    const error = settled ? stepErrorK(joint) : Infinity
+    const growth = settled ? Math.min(mostGrowth, Math.max(leastGrowth, safety * (error / toleranceK) ** (-1 / 4))) : unsettledShare
+    course.atS = run.nowS
+    course.durationS = durationS
+    readEntries(joint, stages, course.end, course.endSlope)
+    endSlopes(joint, durationS, course.endSlope)
+    if (forced) straighten(course)
+    const recoversAt = settled ? recoveryInside(run) : Infinity
+    const endsAt = settled ? Math.min(recoversAt, bendInside(run)) : 1
+    if (!forced && endsAt < 1) {
+      // A bend inside spoils the error's estimate too: first the step is made to end on it.
+      durationS *= endsAt
+      cut = true
+    } else if (!forced && error > toleranceK) {
+      durationS *= growth
+      run.wantedS = durationS
+      cut = false
+    } else {
+      finish(run, durationS, cut ? Math.max(run.wantedS, growth * durationS) : growth * durationS, endS, recoversAt <= 1)
+      return
+    }
   }
 }
 
-/** The tool goes: its mass with it, and the stream from the wires. */
-function removeTool(run: HeatingState): void {
-  const { step, record } = run
-  record.jointAtToolOffK = step.joint.riseK
-  run.toolOn = false
-  step.source = afterTool(step.source)
-  step.limited = false
-  if (step.source.kind === 'none') step.body = null
-  if (run.wires.some((heated) => heated.wire.swept !== null)) {
-    settleLosses(run)
-    run.wires = run.wires.map((heated, w) => {
-      if (heated.wire.swept === null) return heated
-      const next = withoutStream(heated)
-      rebase(step.values[w] as Float64Array, heated.modes, next.modes)
-      run.atChange[w]?.set(step.values[w] as Float64Array)
-      return next
-    })
-    linkWires(run)
+/** Books the step and makes its end the next one's start. */
+function finish(run: Run, durationS: number, wantedS: number, endS: number, recovers: boolean): void {
+  const { joint, course, record } = run
+  recordStep(joint, record, course)
+  run.heatInJ += joint.heatInJ
+  run.lossJ += joint.lossJ
+  acceptStep(joint)
+  const nextS = run.nowS + durationS
+  run.nowS = endS - nextS <= leastShare * endS ? endS : nextS
+  run.wantedS = wantedS
+  course.start.set(course.end)
+  course.startSlope.set(course.endSlope)
+  if (recovers && joint.source.kind === 'tube') {
+    record.recoveredAtS = run.nowS
+    changeSource(joint, { ...joint.source, recovered: true }, { ...joint.state, recovered: true })
+    run.wantedS *= afterChange
+    restart(run)
   }
-  startEdges(run)
-  run.level -= restartLevels
+}
+
+function removeTool(run: Run): void {
+  const { joint, record } = run
+  record.jointAtToolOffK = (joint.wires[0]?.u[0] as Float64Array)[0] as number
+  const source: HeatSource = joint.source.kind === 'tube' ? { ...joint.source, streamed: false } : { kind: 'none' }
+  changeSource(joint, source, { ...joint.state, toolOn: false })
+  run.wantedS *= afterChange
+  restart(run)
+}
+
+/** Heat in the lumps and the wires; a tip's own is the tool's. */
+function heatHeldJ({ joint }: Run): number {
+  const lumps = joint.lumps[0] as Float64Array
+  let sum = (lumps[0] as number) + (joint.source.kind === 'tube' ? (lumps[1] as number) : 0)
+  for (const wire of joint.wires) sum += wire.wire.tails * storedJ(wire)
+  return sum
 }
 
 /** Heats the joint and lets it cool; returns the record and the share of the heat that the balance misses. */
 export function heatingRun(model: HeatModel): { readonly record: HeatingRecord; readonly energyResidual: number } {
-  const run = start(model)
-  linkWires(run)
-  startEdges(run)
-  runTo(run, model.toolOffS)
+  const shortestS = shortestTimeS(model)
+  const joint = heatedJoint(model, shortestS)
+  const record = newRecord(model)
+  const toleranceK = toleranceAtOneK * model.accuracy ** 1.1
+  const run: Run = { joint, record, course: newCourse(joint), toleranceK, nowS: 0, wantedS: shortestS / 32, heatInJ: 0, lossJ: 0 }
+  const heldJ = heatHeldJ(run)
+  restart(run)
+  while (run.nowS < model.toolOffS) takeStep(run, model.toolOffS)
   removeTool(run)
-  runTo(run, model.observeS)
-  settleLosses(run)
-  return { record: run.record, energyResidual: energyResidual(run) }
+  while (run.nowS < model.observeS) takeStep(run, model.observeS)
+  const gainedJ = heatHeldJ(run) - heldJ
+  const over = run.heatInJ > 0 ? run.heatInJ : Math.max(Math.abs(run.heatInJ), Math.abs(run.lossJ), Math.abs(gainedJ))
+  return { record, energyResidual: over > 0 ? Math.abs(run.heatInJ - run.lossJ - gainedJ) / over : 0 }
 }

@@ -1,9 +1,10 @@
 import { ConvergenceError } from '../../errors/index.ts'
 import type { HeatModel, HeatSource } from '../heatModel.ts'
 import { finAdmittance } from './finAdmittance.ts'
-import { exchange, isLimited, X } from './heatExchange.ts'
+import type { WireState } from './finZones.ts'
+import { exchange, X } from './lumps.ts'
 
-/** Where the joint and the edges would end with the tool on for ever; rises above the surroundings. */
+/** Where the joint and the edges end with the tool left on; rises above the surroundings. */
 interface SteadyJoint {
   readonly riseK: number
   /** One a wire. */
@@ -32,10 +33,10 @@ function fallingRoot(lowK: number, highK: number, at: Float64Array, balance: (ri
   throw new ConvergenceError('the steady joint, in K', high - low)
 }
 
-/** Solves the exact steady balance of joint, wires and tool: it falls steadily with the joint's temperature, so it has one root. */
-export function steadyJoint(model: HeatModel): SteadyJoint {
-  const { source, wires } = model
-  const fins = wires.map((wire) => finAdmittance(wire, true))
+/** The balance with the wires as closed fins, a tube over them as it stands in `state`. */
+function steadyIn(model: HeatModel, source: HeatSource, state: WireState): SteadyJoint & { readonly bodyRiseK: number } {
+  const { wires } = model
+  const fins = wires.map((wire) => finAdmittance(wire, state))
   let Y = 0
   let J = 0
   fins.forEach((fin, w) => {
@@ -44,37 +45,39 @@ export function steadyJoint(model: HeatModel): SteadyJoint {
     J += tails * fin.offsetW
   })
   const driving = source.kind === 'iron' || source.kind === 'heavy-iron' ? source.setRiseK : source.kind === 'none' ? 0 : source.airRiseK
-  const rises = [0, driving, ...wires.flatMap((wire) => [wire.clip?.riseK ?? 0, wire.swept?.riseK ?? 0])]
+  const rises = [0, driving, ...wires.flatMap((wire) => [wire.clip?.riseK ?? 0, wire.swept?.riseK ?? 0, wire.tube?.airRiseK ?? 0])]
   const low = Math.min(...rises)
   const high = Math.max(...rises)
   const out = new Float64Array(8)
   const at = new Float64Array(2)
-  // The joint's balance for a given tip or tube.
-  const jointFor = (by: HeatSource, body: number): number =>
+  const jointFor = (body: number): number =>
     fallingRoot(low, high, at, (rise) => {
-      exchange(model, by, isLimited(by, rise, body), rise, body, out)
+      exchange(model, source, rise, body, out)
       at[0] = (out[X.joint] as number) - Y * rise + J
       at[1] = (out[X.jointByJoint] as number) - Y
     })
-  const done = (riseK: number): SteadyJoint => ({ riseK, edgeRiseK: fins.map((fin) => fin.edgeOffsetK + fin.edgeSlope * riseK) })
-  if (source.kind === 'heavy-iron') {
-    // A tip with mass ends like one without.
-    const resistanceKPerW = source.tipResistanceKPerW + source.contactResistanceKPerW
-    return done(jointFor({ ...source, kind: 'iron', resistanceKPerW }, 0))
-  }
-  if (source.kind !== 'tube') return done(jointFor(source, 0))
-  const tubeFor = (by: HeatSource): number =>
-    fallingRoot(low, high, at, (body) => {
-      const rise = jointFor(by, body)
-      exchange(model, by, false, rise, body, out)
-      // The joint follows the tube; with its wires it takes Y, in series with the link.
-      const link = out[X.jointByBody] as number
-      const own = Y - (out[X.jointByJoint] as number)
-      at[0] = out[X.body] as number
-      at[1] = (out[X.bodyByBody] as number) + (own > 0 ? (link * (out[X.bodyByJoint] as number)) / own : 0)
-    })
-  const loose = tubeFor(source)
-  const ends = loose >= source.recoveryRiseK ? ({ ...source, gripped: true } as const) : source
-  const body = loose >= source.recoveryRiseK ? tubeFor(ends) : loose
-  return done(jointFor(ends, body))
+  const bodyRiseK =
+    source.kind !== 'tube'
+      ? 0
+      : fallingRoot(low, high, at, (body) => {
+          exchange(model, source, jointFor(body), body, out)
+          // The joint follows the tube; with its wires it takes Y, in series with the link.
+          const link = out[X.jointByBody] as number
+          const own = Y - (out[X.jointByJoint] as number)
+          at[0] = out[X.body] as number
+          at[1] = (out[X.bodyByBody] as number) + (own > 0 ? (link * (out[X.bodyByJoint] as number)) / own : 0)
+        })
+  const riseK = jointFor(bodyRiseK)
+  return { riseK, bodyRiseK, edgeRiseK: fins.map((fin) => fin.edgeOffsetK + fin.edgeSlope * riseK) }
+}
+
+/** Solves the exact steady balance of joint, wires and tool: it falls steadily with the joint's temperature, so it has one root. */
+export function steadyJoint(model: HeatModel): SteadyJoint {
+  const { source } = model
+  // A tip with mass ends like one without.
+  const massless: HeatSource =
+    source.kind === 'heavy-iron' ? { ...source, kind: 'iron', resistanceKPerW: source.tipResistanceKPerW + source.contactResistanceKPerW } : source
+  const loose = steadyIn(model, massless, { toolOn: true, recovered: false })
+  if (source.kind !== 'tube' || loose.bodyRiseK < source.recoveryRiseK) return loose
+  return steadyIn(model, { ...source, recovered: true }, { toolOn: true, recovered: true })
 }

@@ -3,9 +3,10 @@ import { heatJointBandDefaults } from '../heatJointBand.ts'
 import { requireWithin } from '../heatLimits.ts'
 import { runHeatModel } from '../heatResult.ts'
 import { solderSleeveAt } from '../heatSolderSleeve.ts'
+import { sleeveEnds } from '../heatSolderSleeveBand.ts'
 import { type Reading, readHeatJoint } from '../readHeatJoint.ts'
 import { tipContactDefaults, tipContactKPerW } from '../tipContact.ts'
-import { type HeatEnd, type HeatEndName, type HeatVerdictInput, heatVerdictDefaults } from './verdictTypes.ts'
+import { type HeatEnd, type HeatVerdictInput, heatVerdictDefaults } from './verdictTypes.ts'
 
 /** Heats the joint with the tool lifted 2 s after its own wetting; where it does not wet in time, with the tool held on that long. */
 export function heatedEnd(i: HeatVerdictInput, reading: Reading): HeatEnd {
@@ -48,12 +49,18 @@ function contactFactors(i: HeatVerdictInput): readonly [favourable: number, unfa
   return [Math.max(nominal / factor, Math.min(nominal, best)) / nominal, Math.min(nominal * factor, Math.max(nominal, worst)) / nominal]
 }
 
-/** How the two ends are read. */
-export function readingsOf(i: HeatVerdictInput): Readonly<Record<Exclude<HeatEndName, 'nominal'>, Reading>> {
-  const stream = requireWithin('streamFactor', i.streamFactor ?? heatJointBandDefaults.streamFactor.value, 'factor')
-  const [better, poorer] = contactFactors(i)
-  return {
-    favourable: { contactFactor: better, streamFactor: stream },
-    unfavourable: { contactFactor: poorer, streamFactor: 1 / stream },
+/** The two ends: how each is read, and its tube. */
+export function endsOf(i: HeatVerdictInput): readonly [favourable: HeatEnd, unfavourable: HeatEnd] {
+  const { tube } = i
+  if (tube !== undefined) {
+    const [best, worst] = sleeveEnds({ ...i, tube })
+    return [heatedEnd({ ...i, tube: best.tube }, best.reading), heatedEnd({ ...i, tube: worst.tube }, worst.reading)]
   }
+  const streamFactor = requireWithin('streamFactor', i.streamFactor ?? heatJointBandDefaults.streamFactor.value, 'factor')
+  const filmFactor = requireWithin('filmFactor', i.filmFactor ?? heatJointBandDefaults.filmFactor.value, 'factor')
+  const [better, poorer] = contactFactors(i)
+  return [
+    heatedEnd(i, { contactFactor: better, streamFactor, filmFactor: 1 / filmFactor }),
+    heatedEnd(i, { contactFactor: poorer, streamFactor: 1 / streamFactor, filmFactor }),
+  ]
 }

@@ -82,3 +82,25 @@ export function limitFindings(i: HeatVerdictInput, ends: Ends): readonly HeatFin
   })
   return found
 }
+
+/** Whether the tube passes what it bears for seconds before the joint is wetted; without wetting, at all. */
+export function tubeFindings(i: HeatVerdictInput, ends: Ends): readonly HeatFinding[] {
+  const limitC = i.tube?.shortLimitC
+  if (limitC === undefined) return []
+  const passedAt = ({ result, wettedAtS }: HeatEnd): number | null => {
+    const at = 'tubeShortLimitAtS' in result ? result.tubeShortLimitAtS : null
+    return at !== null && at < (wettedAtS ?? Infinity) ? at : null
+  }
+  const at = { favourable: passedAt(ends.favourable), nominal: passedAt(ends.nominal), unfavourable: passedAt(ends.unfavourable) }
+  const status = i.tubeLimitStatus ?? 'from memory'
+  const verdict = judged(status, { favourable: at.favourable !== null, nominal: at.nominal !== null, unfavourable: at.unfavourable !== null })
+  if (verdict === 'sound') return []
+  const peakC = 'tubeOuterPeakC' in ends.nominal.result ? ends.nominal.result.tubeOuterPeakC : null
+  return [
+    {
+      code: 'tube-limit-passed',
+      verdict,
+      values: { limitC, status, favourableS: at.favourable, nominalS: at.nominal, unfavourableS: at.unfavourable, nominalPeakC: peakC },
+    },
+  ]
+}

@@ -1,4 +1,5 @@
-import { contactOf, heatedEnd, readingsOf } from './heatEnds.ts'
+import { heatJointBandDefaults } from '../heatJointBand.ts'
+import { contactOf, heatedEnd } from './heatEnds.ts'
 import type { HeatEnd, HeatMove, HeatVerdictInput } from './verdictTypes.ts'
 
 /** Two ways side by side: a share of the flat is bridged by solder, the rest is dry. */
@@ -24,7 +25,7 @@ export function heatMoves(i: HeatVerdictInput, nominal: HeatEnd): readonly HeatM
   const { tool } = i
   const gained = (wettedAtS: number | null): number | null => (wettedAtS === null || nominal.wettedAtS === null ? null : nominal.wettedAtS - wettedAtS)
   if (tool.kind !== 'iron') {
-    const { streamFactor = 1 } = readingsOf(i).favourable
+    const streamFactor = i.streamFactor ?? heatJointBandDefaults.streamFactor.value
     const { wettedAtS } = heatedEnd(i, { streamFactor })
     return [{ lever: 'nearer', contactResistanceKPerW: null, streamFactor, wettedAtS, gainS: gained(wettedAtS) }]
   }

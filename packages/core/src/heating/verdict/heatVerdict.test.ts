@@ -49,7 +49,7 @@ describe('the rule on heat', () => {
   })
 
   test('the tool lifts 2 s after each end wets: the ends are heatJoint with that contact', () => {
-    const { ends } = heatVerdict(joint)
+    const { ends } = heatVerdict({ ...joint, filmFactor: 1 })
     const { contactResistanceKPerW, wettedAtS, toolOffS, result } = ends.unfavourable
     expect(contactResistanceKPerW).toBe(18)
     expect(toolOffS).toBe((wettedAtS ?? 0) + 2)

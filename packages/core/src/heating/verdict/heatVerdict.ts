@@ -1,6 +1,6 @@
 import { DomainError, requireChoice } from '../../errors/index.ts'
-import { heatedEnd, readingsOf } from './heatEnds.ts'
-import { flowFinding, limitFindings, worstFirst } from './heatFindings.ts'
+import { endsOf, heatedEnd } from './heatEnds.ts'
+import { flowFinding, limitFindings, tubeFindings, worstFirst } from './heatFindings.ts'
 import { heatMoves } from './heatMoves.ts'
 import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
 
@@ -20,6 +20,9 @@ import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
  * @symbol t_off - result.ends.nominal.toolOffS - s - when the tool lifts
  * @domain optional contactFactor: from 1 to 1000
  * @domain optional streamFactor: from 1 to 1000
+ * @domain optional filmFactor: from 1 to 1000
+ * @domain optional gripFactor: from 1 to 1000
+ * @domain optional recoverySpreadK: from 0 to 1e4
  * @domain optional tipWidthMm: from 0.1 to 50
  * @domain as heatSolderSleeve
  * @domain as heatJoint
@@ -36,6 +39,7 @@ import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
  *   tipWidthMm: 2,
  *   contactFactor: 3,
  *   streamFactor: 1.5,
+ *   filmFactor: 1.3,
  * }) // { verdict: 'caution' }
  * @example
  * heatVerdict({
@@ -44,7 +48,9 @@ import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
  *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 6 },
  *   conductors: [{ areaMm2: 0.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 1.6 }],
  *   alloy: { solidusC: 138, liquidusC: 138, densityKgPerM3: 8560, specificHeatJPerKgK: 167, latentHeatJPerKg: 45000 },
- *   tube: { insideMm: 4, wallMm: 0.4, lengthMm: 26, recoveryC: 110 },
+ *   tube: { insideMm: 4, recoveredInsideMm: 1.5, wallMm: 0.4, lengthMm: 26, recoveryC: 110 },
+ *   gripFactor: 3,
+ *   recoverySpreadK: 10,
  * }) // { verdict: 'sound' }
  * @source the project's model of a lap joint, judged by workshop practice
  */
@@ -54,9 +60,9 @@ export function heatVerdict(i: HeatVerdictInput): HeatVerdict {
     throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
   // First as given: what is wrong with the input is told by its own name.
   const nominal = heatedEnd(i, {})
-  const readings = readingsOf(i)
-  const ends = { favourable: heatedEnd(i, readings.favourable), nominal, unfavourable: heatedEnd(i, readings.unfavourable) }
-  const findings = worstFirst([flowFinding(i, ends), ...limitFindings(i, ends)])
+  const [favourable, unfavourable] = endsOf(i)
+  const ends = { favourable, nominal, unfavourable }
+  const findings = worstFirst([flowFinding(i, ends), ...limitFindings(i, ends), ...tubeFindings(i, ends)])
   const verdict = findings[0]?.verdict ?? 'cannot tell'
   return { verdict, ends, findings, moves: verdict === 'sound' ? [] : heatMoves(i, ends.nominal) }
 }

@@ -47,7 +47,7 @@ export interface HeatEnd {
  * What was found.
  * never-wets: not in time even at the favourable end; only-favourable-wets; unfavourable-does-not-wet: nominal does;
  * wets-late: at every end, at one of them later than a sound joint; wets: at both ends in good time.
- * limit-passed: the insulation's limit; limit-kept. tube-limit-passed: the tube's short limit. no-tube-limit: a tube without one.
+ * limit-passed: the insulation's limit; limit-kept. tube-limit-passed: the tube's own short limit, before the joint is wetted.
  */
 export type HeatCode =
   | 'never-wets'
@@ -89,6 +89,11 @@ export type HeatVerdictInput = Omit<HeatJointInput, 'toolOffS' | 'observeS' | 's
   readonly tipWidthMm?: number
   readonly contactFactor?: number
   readonly streamFactor?: number
+  /** Of films of still air that are not given. */
+  readonly filmFactor?: number
+  /** Of the tube's grip, and how far off its recovery may be. */
+  readonly gripFactor?: number
+  readonly recoverySpreadK?: number
 }
 
 /** How a joint takes its heat, with what decides and what would move it. */

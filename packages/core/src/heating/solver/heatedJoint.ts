@@ -1,0 +1,202 @@
+import type { HeatModel, HeatSource } from '../heatModel.ts'
+import type { WireState } from './finZones.ts'
+import { assemble, factor, type HeatedWire, heatedWire, lossW, statesHeld, sweepIn, sweepOut } from './heatedWire.ts'
+import { exchange, type HeatCurve, heatCurve, riseOf, slopeOf, X } from './lumps.ts'
+import { errorOf, gamma, mix, stages, weights } from './sdirk.ts'
+import { wireMesh } from './wireMesh.ts'
+
+/** The joint, what heats it and its wires, at the start and the stages of a step. Lumps hold heat, the joint at 0 and the tip or tube at 1. */
+export interface HeatedJoint {
+  readonly model: HeatModel
+  readonly curve: HeatCurve
+  readonly bodyJPerK: number
+  source: HeatSource
+  state: WireState
+  readonly wires: readonly HeatedWire[]
+  readonly lumps: readonly Float64Array[]
+  /** z of the last stage, which gives the slope at the step's end. */
+  readonly lastZ: Float64Array
+  readonly edgeLastZ: Float64Array
+  readonly flows: Float64Array
+  /** Heat from the tool, and to the surroundings, over the step that was solved. */
+  heatInJ: number
+  lossJ: number
+}
+
+const mostTrials = 30
+/** Newton stops where a trial moves a lump by less than this share of the step's tolerance. */
+const settledShare = 1e-3
+
+/** The tool's tip where it stores heat, or a tube over the joint, in J/K; else 0. */
+const bodyOf = (source: HeatSource): number => (source.kind === 'heavy-iron' || source.kind === 'tube' ? source.capacityJPerK : 0)
+
+/** The time in which the joint could reach the solidus at full power with no loss but to the wires' first millimetres: nothing of interest is much faster. */
+export function shortestTimeS(model: HeatModel): number {
+  const { source } = model
+  const out = new Float64Array(8)
+  const full: HeatSource = source.kind === 'tube' ? { ...source, recovered: true } : source
+  exchange(model, full, 0, source.kind === 'heavy-iron' ? source.setRiseK : source.kind === 'tube' ? source.airRiseK : 0, out)
+  const power = Math.max(out[X.joint] as number, Number.MIN_VALUE)
+  const rise = model.melt.solidusRiseK
+  let effusance = 0
+  for (const wire of model.wires) effusance += wire.tails * Math.sqrt(wire.conductanceWM * wire.bareStoreJPerMK)
+  const reachedS = (model.capacityJPerK * rise) / power + (Math.PI / 4) * ((effusance * rise) / power) ** 2
+  return Math.max(Math.min(reachedS, model.toolOffS / 10), 1e-12 * model.observeS)
+}
+
+export function heatedJoint(model: HeatModel, shortestS: number): HeatedJoint {
+  const state = { toolOn: true, recovered: false }
+  const { source } = model
+  const bodyJPerK = bodyOf(source)
+  const joint: HeatedJoint = {
+    model,
+    curve: heatCurve(model.capacityJPerK, model.melt),
+    bodyJPerK,
+    source,
+    state,
+    wires: model.wires.map((wire) => heatedWire(wire, wireMesh(wire, model.accuracy, shortestS, model.observeS), state)),
+    lumps: Array.from({ length: statesHeld }, () => new Float64Array(2)),
+    lastZ: new Float64Array(2),
+    edgeLastZ: new Float64Array(model.wires.length),
+    flows: new Float64Array(8),
+    heatInJ: 0,
+    lossJ: 0,
+  }
+  // A tip with mass is hot at the start.
+  if (source.kind === 'heavy-iron') (joint.lumps[0] as Float64Array)[1] = bodyJPerK * source.setRiseK
+  return joint
+}
+
+/** Takes another source and what it does to the wires; a tip's mass goes with it. */
+export function changeSource(joint: HeatedJoint, source: HeatSource, state: WireState): void {
+  joint.source = source
+  joint.state = state
+  for (const wire of joint.wires) assemble(wire, state)
+  if (bodyOf(source) === 0) (joint.lumps[0] as Float64Array)[1] = 0
+}
+
+/** Rise of the tip or tube. */
+export const bodyRiseOf = (joint: HeatedJoint, heatJ: number): number => (joint.bodyJPerK === 0 ? 0 : heatJ / joint.bodyJPerK)
+
+/** Heat of joint and tip or tube at a stage, by Newton's method; false where it does not settle. */
+function solveLumps(joint: HeatedJoint, stage: number, nuS: number, toleranceK: number, taken: number, given: number): boolean {
+  const { model, source, curve, bodyJPerK, flows } = joint
+  const at = joint.lumps[stage] as Float64Array
+  const zJ = at[0] as number
+  const zB = at[1] as number
+  const before = joint.lumps[stage - 1] as Float64Array
+  let heat = before[0] as number
+  let bodyHeat = before[1] as number
+  const withBody = bodyOf(source) > 0
+  for (let trial = 0; trial < mostTrials; trial++) {
+    const rise = riseOf(curve, heat)
+    const slope = slopeOf(curve, heat)
+    exchange(model, source, rise, bodyRiseOf(joint, bodyHeat), flows)
+    const off = heat - zJ - nuS * (flows[X.joint] as number) + taken * rise - given
+    const a = 1 + (taken - nuS * (flows[X.jointByJoint] as number)) * slope
+    let change = off / a
+    let bodyChange = 0
+    if (withBody) {
+      const offB = bodyHeat - zB - nuS * (flows[X.body] as number)
+      const b = (-nuS * (flows[X.jointByBody] as number)) / bodyJPerK
+      const c = -nuS * (flows[X.bodyByJoint] as number) * slope
+      const d = 1 - (nuS * (flows[X.bodyByBody] as number)) / bodyJPerK
+      const determinant = a * d - b * c
+      change = (off * d - b * offB) / determinant
+      bodyChange = (a * offB - c * off) / determinant
+    }
+    heat -= change
+    bodyHeat -= bodyChange
+    if (Math.abs(change) <= settledShare * toleranceK * curve.capacityJPerK && Math.abs(bodyChange) <= settledShare * toleranceK * bodyJPerK) {
+      at[0] = heat
+      at[1] = bodyHeat
+      return true
+    }
+  }
+  return false
+}
+
+/** One implicit stage from the mixtures that stand in its lists; false where the lumps do not settle. */
+function solveStage(joint: HeatedJoint, stage: number, nuS: number, toleranceK: number): boolean {
+  let taken = 0
+  let given = 0
+  for (const wire of joint.wires) {
+    factor(wire, nuS)
+    given += wire.wire.tails * sweepIn(wire, stage)
+    taken += wire.wire.tails * wire.taken
+  }
+  if (!solveLumps(joint, stage, nuS, toleranceK, taken, given)) return false
+  const rise = riseOf(joint.curve, (joint.lumps[stage] as Float64Array)[0] as number)
+  for (const wire of joint.wires) sweepOut(wire, stage, rise)
+  return true
+}
+
+/** Adds what a stage puts in and loses, by its weight. */
+function book(joint: HeatedJoint, stage: number, weightS: number): void {
+  const { model, source, curve, flows } = joint
+  const at = joint.lumps[stage] as Float64Array
+  exchange(model, source, riseOf(curve, at[0] as number), bodyRiseOf(joint, at[1] as number), flows)
+  joint.heatInJ += weightS * (flows[X.heatIn] as number)
+  let lost = flows[X.surface] as number
+  for (const wire of joint.wires) lost += wire.wire.tails * lossW(wire, stage)
+  joint.lossJ += weightS * lost
+}
+
+/** Solves a step of this length; false where a stage does not settle. */
+export function solveStep(joint: HeatedJoint, durationS: number, toleranceK: number): boolean {
+  const nuS = gamma * durationS
+  joint.heatInJ = 0
+  joint.lossJ = 0
+  for (let stage = 1; stage <= stages; stage++) {
+    mix(joint.lumps, stage, 2)
+    for (const wire of joint.wires) {
+      mix(wire.u, stage, wire.store.length)
+      if (wire.places > 0) mix(wire.tubeU, stage, wire.places)
+    }
+    if (stage === stages) keepLastZ(joint)
+    if (!solveStage(joint, stage, nuS, toleranceK)) return false
+    book(joint, stage, durationS * (weights[stage - 1] as number))
+  }
+  return true
+}
+
+function keepLastZ(joint: HeatedJoint): void {
+  const z = joint.lumps[stages] as Float64Array
+  joint.lastZ.set(z)
+  joint.wires.forEach((wire, w) => {
+    joint.edgeLastZ[w] = (wire.u[stages] as Float64Array)[wire.mesh.edgeNode] as number
+  })
+}
+
+/** Largest error of the step that was solved, in K, of the lumps by their heat and of the edges. */
+export function stepErrorK(joint: HeatedJoint): number {
+  let error = Math.abs(errorOf(joint.lumps, 0)) / joint.curve.capacityJPerK
+  if (joint.bodyJPerK > 0) error = Math.max(error, Math.abs(errorOf(joint.lumps, 1)) / joint.bodyJPerK)
+  for (const wire of joint.wires) error = Math.max(error, Math.abs(errorOf(wire.u, wire.mesh.edgeNode)))
+  return error
+}
+
+/** Takes the end of the step that was solved as the start of the next. */
+export function acceptStep(joint: HeatedJoint): void {
+  ;(joint.lumps[0] as Float64Array).set(joint.lumps[stages] as Float64Array)
+  for (const wire of joint.wires) {
+    ;(wire.u[0] as Float64Array).set(wire.u[stages] as Float64Array)
+    if (wire.places > 0) (wire.tubeU[0] as Float64Array).set(wire.tubeU[stages] as Float64Array)
+  }
+}
+
+/** Slopes of the lumps' heat and of the edges right after a change from outside: by one very short implicit stage. */
+export function startSlopes(joint: HeatedJoint, nuS: number, heatW: Float64Array, edgeKPerS: Float64Array): boolean {
+  mix(joint.lumps, 1, 2)
+  for (const wire of joint.wires) {
+    mix(wire.u, 1, wire.store.length)
+    if (wire.places > 0) mix(wire.tubeU, 1, wire.places)
+  }
+  if (!solveStage(joint, 1, nuS, 1e-6)) return false
+  for (let k = 0; k < 2; k++) heatW[k] = (((joint.lumps[1] as Float64Array)[k] as number) - ((joint.lumps[0] as Float64Array)[k] as number)) / nuS
+  joint.wires.forEach((wire, w) => {
+    const at = wire.mesh.edgeNode
+    edgeKPerS[w] = (((wire.u[1] as Float64Array)[at] as number) - ((wire.u[0] as Float64Array)[at] as number)) / nuS
+  })
+  return true
+}

@@ -1,0 +1,219 @@
+import type { Wire } from '../heatModel.ts'
+import { finZones, type WireState } from './finZones.ts'
+import type { WireMesh } from './wireMesh.ts'
+
+/** A clip without resistance is one with hardly any. */
+const leastClipKPerW = 1e-6
+/** Simpson's weights. */
+const weights = [1 / 6, 4 / 6, 1 / 6] as const
+/** States that a step holds: its start and its five stages. */
+export const statesHeld = 6
+
+/**
+ * One wire on its elements, as a heat balance of its nodes: store u' + (loss + stiffness) u = drive. Under a tube each place of an element has a
+ * temperature of the tube too, which is eliminated into the node's loss and drive. Filled anew where the tool goes or the tube shrinks.
+ */
+export interface HeatedWire {
+  readonly wire: Wire
+  readonly mesh: WireMesh
+  readonly elements: number
+  /** kA/(3 h) of each element. */
+  readonly stiffness: Float64Array
+  /** Of each node. */
+  readonly store: Float64Array
+  readonly loss: Float64Array
+  readonly drive: Float64Array
+  /** Of each place of an element, three an element; places counts those under the tube. */
+  places: number
+  readonly tubeStore: Float64Array
+  readonly tubeOut: Float64Array
+  readonly tubeDrive: Float64Array
+  readonly tubeIn: Float64Array
+  /** Rises of nodes and of the tube at start and stages. */
+  readonly u: readonly Float64Array[]
+  readonly tubeU: readonly Float64Array[]
+  /** Factored system of the present step: one over each diagonal, the share of a middle in its ends, couplings of neighbouring ends, the tube's. */
+  readonly inverse: Float64Array
+  readonly carry: Float64Array
+  readonly coupling: Float64Array
+  readonly tubeInverse: Float64Array
+  readonly right: Float64Array
+  stepNuS: number
+  /** p of p T - r, the heat that the joint gives this tail in a stage. */
+  taken: number
+}
+
+const held = (length: number): readonly Float64Array[] => Array.from({ length: statesHeld }, () => new Float64Array(length))
+
+export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState): HeatedWire {
+  const elements = mesh.endsM.length - 1
+  const nodes = 2 * elements + 1
+  const places = wire.tube === null ? 0 : 3 * elements
+  const list = (length: number): Float64Array => new Float64Array(length)
+  const heated: HeatedWire = {
+    wire,
+    mesh,
+    elements,
+    stiffness: list(elements),
+    store: list(nodes),
+    loss: list(nodes),
+    drive: list(nodes),
+    places: 0,
+    tubeStore: list(places),
+    tubeOut: list(places),
+    tubeDrive: list(places),
+    tubeIn: list(places),
+    u: held(nodes),
+    tubeU: held(places),
+    inverse: list(nodes),
+    carry: list(elements),
+    coupling: list(elements),
+    tubeInverse: list(places),
+    right: list(nodes),
+    stepNuS: 0,
+    taken: 0,
+  }
+  assemble(heated, state)
+  const { clip } = wire
+  if (clip !== null && clip.resistanceKPerW === 0) (heated.u[0] as Float64Array)[mesh.clipNode] = clip.riseK
+  return heated
+}
+
+/** Store, loss and drive of every node and place for what acts at the moment; the temperatures stay. */
+export function assemble(heated: HeatedWire, state: WireState): void {
+  const { wire, mesh, elements, stiffness, store, loss, drive, tubeStore, tubeOut, tubeDrive, tubeIn } = heated
+  const zones = finZones(wire, state)
+  store.fill(0)
+  loss.fill(0)
+  drive.fill(0)
+  heated.places = 0
+  let z = 0
+  for (let e = 0; e < elements; e++) {
+    const from = mesh.endsM[e] as number
+    const h = (mesh.endsM[e + 1] as number) - from
+    while (z + 1 < zones.length && from >= (zones[z]?.toM ?? Infinity)) z++
+    const zone = zones[z]
+    if (zone === undefined) break
+    stiffness[e] = wire.conductanceWM / (3 * h)
+    for (let p = 0; p < 3; p++) {
+      const share = (weights[p] as number) * h
+      const node = 2 * e + p
+      store[node] = (store[node] as number) + share * zone.storeJPerMK
+      loss[node] = (loss[node] as number) + share * zone.lossWPerMK
+      drive[node] = (drive[node] as number) + share * zone.lossWPerMK * zone.surroundingsRiseK
+      if (zone.tube === null) continue
+      const place = heated.places++
+      tubeStore[place] = share * zone.tube.storeJPerMK
+      tubeOut[place] = share * (zone.tube.outerWPerMK + zone.tube.radiationWPerMK)
+      tubeDrive[place] = share * zone.tube.outerWPerMK * zone.tube.airRiseK
+      tubeIn[place] = share * zone.tube.innerWPerMK
+    }
+  }
+  const last = 2 * elements
+  loss[last] = (loss[last] as number) + Math.sqrt(wire.conductanceWM * wire.insulatedLossWPerMK)
+  const { clip } = wire
+  if (clip !== null) {
+    const at = mesh.clipNode
+    const clipKPerW = Math.max(clip.resistanceKPerW, leastClipKPerW)
+    loss[at] = (loss[at] as number) + 1 / clipKPerW
+    drive[at] = (drive[at] as number) + clip.riseK / clipKPerW
+  }
+  heated.stepNuS = 0
+}
+
+/** Factors (store + nu (loss + stiffness)): middles of elements into their ends, then ends from the far one inwards. */
+export function factor(heated: HeatedWire, nuS: number): void {
+  if (heated.stepNuS === nuS) return
+  heated.stepNuS = nuS
+  const { elements, stiffness, store, loss, inverse, carry, coupling, places, tubeStore, tubeOut, tubeIn, tubeInverse } = heated
+  for (let i = 0; i <= 2 * elements; i++) inverse[i] = (store[i] as number) + nuS * (loss[i] as number)
+  // Places under a tube are the first ones, three an element: place p of element e belongs to node p - e.
+  for (let p = 0, node = 0; p < places; p++, node++) {
+    if (p > 0 && p % 3 === 0) node--
+    const inner = nuS * (tubeIn[p] as number)
+    const own = 1 / ((tubeStore[p] as number) + nuS * (tubeOut[p] as number) + inner)
+    tubeInverse[p] = own
+    inverse[node] = (inverse[node] as number) + inner * (1 - inner * own)
+  }
+  for (let e = elements - 1; e >= 0; e--) {
+    const s = nuS * (stiffness[e] as number)
+    const a = 2 * e
+    const middle = 1 / ((inverse[a + 1] as number) + 16 * s)
+    const eliminated = 64 * s * s * middle
+    const c = s - eliminated
+    // All that lies farther out is in the far end by now.
+    const far = 1 / ((inverse[a + 2] as number) + 7 * s - eliminated)
+    inverse[a + 1] = middle
+    inverse[a + 2] = far
+    carry[e] = 8 * s * middle
+    coupling[e] = c
+    inverse[a] = (inverse[a] as number) + 7 * s - eliminated - c * c * far
+  }
+  heated.taken = inverse[0] as number
+}
+
+/** Sweeps a stage inwards from the mixture z of earlier states, held in the stage's own lists: returns r of p T - r. */
+export function sweepIn(heated: HeatedWire, stage: number): number {
+  const { elements, store, drive, inverse, carry, coupling, right, places, tubeStore, tubeDrive, tubeIn, tubeInverse, stepNuS: nuS } = heated
+  const z = heated.u[stage] as Float64Array
+  const tubeZ = heated.tubeU[stage] as Float64Array
+  const last = 2 * elements
+  for (let i = 0; i <= last; i++) right[i] = (store[i] as number) * (z[i] as number) + nuS * (drive[i] as number)
+  for (let p = 0, node = 0; p < places; p++, node++) {
+    if (p > 0 && p % 3 === 0) node--
+    const free = ((tubeStore[p] as number) * (tubeZ[p] as number) + nuS * (tubeDrive[p] as number)) * (tubeInverse[p] as number)
+    tubeZ[p] = free
+    right[node] = (right[node] as number) + nuS * (tubeIn[p] as number) * free
+  }
+  let far = right[last] as number
+  for (let e = elements - 1; e >= 0; e--) {
+    const a = 2 * e
+    const carried = (carry[e] as number) * (right[a + 1] as number)
+    far += carried
+    right[a + 2] = far
+    far = (right[a] as number) + carried - (coupling[e] as number) * far * (inverse[a + 2] as number)
+  }
+  return far
+}
+
+/** Sweeps a stage outwards from the joint's rise, into the stage's own lists. */
+export function sweepOut(heated: HeatedWire, stage: number, jointRiseK: number): void {
+  const { elements, inverse, carry, coupling, right, places, tubeIn, tubeInverse, stepNuS: nuS } = heated
+  const u = heated.u[stage] as Float64Array
+  const tubeU = heated.tubeU[stage] as Float64Array
+  let near = jointRiseK
+  u[0] = near
+  for (let e = 0; e < elements; e++) {
+    const a = 2 * e
+    const far = ((right[a + 2] as number) - (coupling[e] as number) * near) * (inverse[a + 2] as number)
+    u[a + 1] = (right[a + 1] as number) * (inverse[a + 1] as number) + (carry[e] as number) * (near + far)
+    u[a + 2] = far
+    near = far
+  }
+  for (let p = 0, node = 0; p < places; p++, node++) {
+    if (p > 0 && p % 3 === 0) node--
+    tubeU[p] = (tubeU[p] as number) + nuS * (tubeIn[p] as number) * (tubeInverse[p] as number) * (u[node] as number)
+  }
+}
+
+/** What a wire loses to its surroundings at a stage, and what its tube takes from the stream, in W; heat in wire and tube, in J. */
+export function lossW(heated: HeatedWire, stage: number): number {
+  const { elements, loss, drive, places, tubeOut, tubeDrive } = heated
+  const u = heated.u[stage] as Float64Array
+  const tubeU = heated.tubeU[stage] as Float64Array
+  let sum = 0
+  for (let i = 0; i <= 2 * elements; i++) sum += (loss[i] as number) * (u[i] as number) - (drive[i] as number)
+  for (let p = 0; p < places; p++) sum += (tubeOut[p] as number) * (tubeU[p] as number) - (tubeDrive[p] as number)
+  return sum
+}
+
+/** Heat in the wire and in the tube over it, above the surroundings. */
+export function storedJ(heated: HeatedWire): number {
+  const { elements, store, places, tubeStore } = heated
+  const u = heated.u[0] as Float64Array
+  const tubeU = heated.tubeU[0] as Float64Array
+  let sum = 0
+  for (let i = 0; i <= 2 * elements; i++) sum += (store[i] as number) * (u[i] as number)
+  for (let p = 0; p < places; p++) sum += (tubeStore[p] as number) * (tubeU[p] as number)
+  return sum
+}

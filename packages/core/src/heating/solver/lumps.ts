@@ -1,0 +1,130 @@
+import { stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../../heat/index.ts'
+import type { HeatModel, HeatSource, HeatTube, Melt, TubeOnLap } from '../heatModel.ts'
+import { filmAt } from '../streamFilm.ts'
+
+/** Places in the list that `exchange` fills: flows in W and their slopes in W/K. */
+export const X = { joint: 0, jointByJoint: 1, jointByBody: 2, body: 3, bodyByJoint: 4, bodyByBody: 5, heatIn: 6, surface: 7 } as const
+
+/** Heat against temperature of the joint: straight lines with bends at solidus and liquidus. */
+export interface HeatCurve {
+  readonly capacityJPerK: number
+  readonly melt: Melt
+  readonly solidusJ: number
+  readonly liquidusJ: number
+}
+
+export function heatCurve(capacityJPerK: number, melt: Melt): HeatCurve {
+  return { capacityJPerK, melt, solidusJ: capacityJPerK * melt.solidusRiseK, liquidusJ: capacityJPerK * melt.liquidusRiseK + melt.latentJ }
+}
+
+/** Rise of the joint that holds this heat; a eutectic stands at its melting point while it melts. */
+export function riseOf(curve: HeatCurve, heatJ: number): number {
+  const { melt, solidusJ, liquidusJ } = curve
+  if (heatJ <= solidusJ) return heatJ / curve.capacityJPerK
+  if (heatJ >= liquidusJ) return (heatJ - melt.latentJ) / curve.capacityJPerK
+  return melt.solidusRiseK + ((heatJ - solidusJ) * (melt.liquidusRiseK - melt.solidusRiseK)) / (liquidusJ - solidusJ)
+}
+
+/** dT/dH there; 0 on a eutectic's plateau. */
+export function slopeOf(curve: HeatCurve, heatJ: number): number {
+  const { melt, solidusJ, liquidusJ } = curve
+  return heatJ <= solidusJ || heatJ >= liquidusJ ? 1 / curve.capacityJPerK : (melt.liquidusRiseK - melt.solidusRiseK) / (liquidusJ - solidusJ)
+}
+
+/** Heat of the joint at a rise; of a eutectic's plateau the upper end. */
+export function heatOf(curve: HeatCurve, riseK: number): number {
+  const { melt, capacityJPerK } = curve
+  if (riseK >= melt.liquidusRiseK) return capacityJPerK * riseK + melt.latentJ
+  const share = Math.max(0, (riseK - melt.solidusRiseK) / (melt.liquidusRiseK - melt.solidusRiseK))
+  return capacityJPerK * riseK + share * melt.latentJ
+}
+
+/** Radiation between two surfaces, for each m2 and kelvin of their difference. */
+function radiationWPerM2K(emissivity: number, oneC: number, otherC: number): number {
+  const a = oneC + zeroCelsiusK
+  const b = otherC + zeroCelsiusK
+  return emissivity * stefanBoltzmannWPerM2K4 * (a * a + b * b) * (a + b)
+}
+
+/** What the joint's own surface loses; a stream replaces its still air, radiation stays. */
+function surface(model: HeatModel, rise: number, streamed: boolean, out: Float64Array): void {
+  const { ambientC, emissivity, surfaceM2 } = model
+  const film = streamed ? 0 : model.filmWPerM2K
+  const k = rise + ambientC + zeroCelsiusK
+  const lost = surfaceM2 * (radiationWPerM2K(emissivity, rise + ambientC, ambientC) + film) * rise
+  out[X.joint] = (out[X.joint] as number) - lost
+  out[X.jointByJoint] = (out[X.jointByJoint] as number) - surfaceM2 * (4 * emissivity * stefanBoltzmannWPerM2K4 * k * k * k + film)
+  out[X.surface] = (out[X.surface] as number) + lost
+}
+
+/** From the middle of the tube's wall to the joint, in W/K. */
+export function innerWPerK(model: HeatModel, source: HeatTube, lap: TubeOnLap, rise: number, body: number): number {
+  const inner =
+    lap.gripWPerK ??
+    lap.gapM * filmAt(source.gapAir, (rise + body) / 2) + lap.gapM2 * radiationWPerM2K(source.gapEmissivity, body + model.ambientC, rise + model.ambientC)
+  return 1 / (lap.halfWallKPerW + 1 / inner)
+}
+
+/** A tube over the lap, in a stream or in still air, and what it hands to the joint; the joint itself meets no air. */
+function tube(model: HeatModel, source: HeatTube, rise: number, body: number, out: Float64Array): void {
+  const { ambientC } = model
+  const lap = source.recovered ? source.onLapRecovered : source.onLapLoose
+  const link = innerWPerK(model, source, lap, rise, body)
+  const flow = link * (body - rise)
+  const film = source.streamed ? filmAt(lap.stream, body) : lap.stillFilmWPerM2K
+  const outer = film === 0 ? 0 : 1 / (1 / (film * lap.outsideM2) + lap.halfWallKPerW)
+  const taken = outer * ((source.streamed ? source.airRiseK : 0) - body)
+  const k = body + ambientC + zeroCelsiusK
+  const radiated = lap.outsideM2 * radiationWPerM2K(source.emissivity, body + ambientC, ambientC) * body
+  out[X.joint] = flow
+  out[X.jointByJoint] = -link
+  out[X.jointByBody] = link
+  out[X.heatIn] = source.streamed ? taken : 0
+  out[X.surface] = source.streamed ? radiated : radiated - taken
+  out[X.body] = taken - radiated - flow
+  out[X.bodyByJoint] = link
+  out[X.bodyByBody] = -link - outer - 4 * lap.outsideM2 * source.emissivity * stefanBoltzmannWPerM2K4 * k * k * k
+}
+
+/** Flows into the joint, without its wires, and into the tool's own mass or the tube, at these rises. */
+export function exchange(model: HeatModel, source: HeatSource, rise: number, body: number, out: Float64Array): void {
+  out.fill(0)
+  switch (source.kind) {
+    case 'iron': {
+      // The heater gives what is asked for, at most its power.
+      const asked = (source.setRiseK - rise) / source.resistanceKPerW
+      const power = Math.min(asked, source.maximumW)
+      out[X.joint] = power
+      out[X.jointByJoint] = asked > source.maximumW ? 0 : -1 / source.resistanceKPerW
+      out[X.heatIn] = power
+      break
+    }
+    case 'heavy-iron': {
+      const g = 1 / source.contactResistanceKPerW
+      const power = g * (body - rise)
+      const asked = (source.setRiseK - body) / source.tipResistanceKPerW
+      const byHeater = asked > source.maximumW ? 0 : -1 / source.tipResistanceKPerW
+      out[X.joint] = power
+      out[X.jointByJoint] = -g
+      out[X.jointByBody] = g
+      out[X.body] = Math.min(asked, source.maximumW) - power
+      out[X.bodyByJoint] = g
+      out[X.bodyByBody] = byHeater - g
+      out[X.heatIn] = power
+      break
+    }
+    case 'air': {
+      const g = filmAt(source.film, rise) * model.surfaceM2
+      const power = g * (source.airRiseK - rise)
+      out[X.joint] = power
+      out[X.jointByJoint] = -g
+      out[X.heatIn] = power
+      break
+    }
+    case 'tube':
+      tube(model, source, rise, body, out)
+      return
+    case 'none':
+  }
+  surface(model, rise, source.kind === 'air', out)
+}
