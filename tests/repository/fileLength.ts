@@ -7,6 +7,7 @@ export const limits = { formula: 150, table: 400, other: 250 } as const
 export function kindOf(path: string): keyof typeof limits {
   if (isTest(path) || path.endsWith('/index.ts')) return 'other'
   if (/^packages\/core\/src\/(tables|materials|rules)\//.test(path) || /^references\//.test(path) || /\.json$/.test(path)) return 'table'
+  if (/^packages\/core\/src\/[^/]+\/solver\//.test(path)) return 'other'
   return /^packages\/core\/src\/[^/]+\//.test(path) || /^packages\/working\/src\/formulas\/[^/]+\//.test(path) ? 'formula' : 'other'
 }
 

@@ -34,6 +34,7 @@ import { readHeatJoint } from './readHeatJoint.ts'
  * @domain optional tool.pressurePa: from 1 to 1e9
  * @domain optional tool.sweptMm: from 0 to 1e4
  * @domain optional tool.sweptFilmWPerM2K: from 0 to 1e7
+ * @domain optional tool.sweptDiameterMm: from 1e-7 to 1e3
  * @domain joint.lapMm: from 1e-3 to 1e4
  * @domain joint.diameterMm: from 1e-7 to 1e3
  * @domain optional joint.surfaceMm2: from 1e-9 to 1e8
@@ -79,16 +80,16 @@ import { readHeatJoint } from './readHeatJoint.ts'
  *   alloy: { solidusC: 183, liquidusC: 191, densityKgPerM3: 8500, specificHeatJPerKgK: 176, latentHeatJPerKg: 45000 },
  *   toolOffS: 3,
  *   sampleTimesS: [0.2],
- * }) // { reachesLiquidus: true, everReachesLiquidus: true, insulationExposureS: [0], steadyC: 299.37491, steadyEdgeC: [117.42442] }
+ * }) // { reachesLiquidus: true, everReachesLiquidus: true, insulationExposureS: [0], steadyC: 299.00732, steadyEdgeC: [114.98738] }
  * @example
  * heatJoint({
  *   ambientC: 20,
- *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 5, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 5, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120, sweptDiameterMm: 2 },
  *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
  *   conductors: [{ areaMm2: 2.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 3.4, tails: 2 }],
  *   alloy: 'SAC305',
  *   toolOffS: 60,
- * }) // { reachesLiquidus: false, everReachesLiquidus: false, solidusAtS: null, steadyC: 179.46541 }
+ * }) // { reachesLiquidus: false, everReachesLiquidus: false, solidusAtS: null, steadyC: 158.61153 }
  * @source the project's model of a lap joint: one lump with the enthalpy of its melt, and conducting wires with insulated and bare stretches as fins
  */
 export function heatJoint(i: HeatJointInput): HeatJointResult {

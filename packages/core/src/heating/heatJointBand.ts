@@ -43,17 +43,17 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
  *   sampleTimesS: [0.2],
  *   contactFactor: 3,
  *   filmFactor: 1.3,
- * }) // { best: { steadyC: 323.39627 }, nominal: { steadyC: 299.37491 }, worst: { steadyC: 245.82519 } }
+ * }) // { best: { steadyC: 323.39423 }, nominal: { steadyC: 298.93129 }, worst: { steadyC: 244.29762 } }
  * @example
  * heatJointBand({
  *   ambientC: 20,
- *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 5, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 5, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120, sweptDiameterMm: 2 },
  *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
  *   conductors: [{ areaMm2: 2.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 3.4, tails: 2 }],
  *   alloy: 'SAC305',
  *   toolOffS: 60,
  *   streamFactor: 1.5,
- * }) // { best: { steadyC: 211.13178 }, nominal: { steadyC: 179.46541 }, worst: { steadyC: 148.0713 } }
+ * }) // { best: { steadyC: 199.34113 }, nominal: { steadyC: 158.61153 }, worst: { steadyC: 121.06979 } }
  * @source the project's model of a lap joint, at the ends of what is known of its tool
  */
 export function heatJointBand(i: HeatJointInput & { readonly contactFactor?: number; readonly streamFactor?: number; readonly filmFactor?: number }): {

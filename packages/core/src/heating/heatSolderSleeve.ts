@@ -2,7 +2,7 @@ import type { HeatJointInput, HeatJointResult, HotAirTool } from './heatJointTyp
 import { requireWithin } from './heatLimits.ts'
 import { runHeatModel } from './heatResult.ts'
 import { type Reading, readHeatJoint } from './readHeatJoint.ts'
-import type { SolderSleeveTube } from './readTube.ts'
+import type { SolderSleeveTube } from './solderSleeveTube.ts'
 
 /** What became of the sleeve, and which of its parts failed first. */
 export interface HeatSolderSleeveResult extends HeatJointResult {
@@ -61,14 +61,14 @@ export interface HeatSolderSleeveResult extends HeatJointResult {
  * @example
  * heatSolderSleeve({
  *   ambientC: 20,
- *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120, sweptDiameterMm: 2 },
  *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 6 },
  *   conductors: [{ areaMm2: 0.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 1.6, clip: { distanceMm: 5, resistanceKPerW: 20, temperatureC: 20 } }],
  *   alloy: { solidusC: 138, liquidusC: 138, densityKgPerM3: 8560, specificHeatJPerKgK: 167, latentHeatJPerKg: 45000 },
  *   toolOffS: 60,
  *   sampleTimesS: [5],
  *   tube: { insideMm: 4, recoveredInsideMm: 1.5, wallMm: 0.4, lengthMm: 26, recoveryC: 110, continuousC: 135, shortLimitC: 225 },
- * }) // { firstToFail: 'conductor', wettedAtS: null, steadyC: 143.36955 }
+ * }) // { firstToFail: 'conductor', wettedAtS: null, steadyC: 108.18233 }
  * @source the project's model of a shrinking tube between stream and joint; conduction and radiation across an annular gap
  */
 export function heatSolderSleeve(i: HeatJointInput & { readonly tool: HotAirTool; readonly tube: SolderSleeveTube }): HeatSolderSleeveResult

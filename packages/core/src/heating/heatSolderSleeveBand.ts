@@ -1,20 +1,22 @@
+import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 import { heatJointBandDefaults } from './heatJointBand.ts'
-import type { HeatJointInput } from './heatJointTypes.ts'
-import { requireWithin } from './heatLimits.ts'
+import type { HeatJointInput, HotAirTool } from './heatJointTypes.ts'
+import { heatLimits, requireWithin } from './heatLimits.ts'
 import { type HeatSolderSleeveResult, solderSleeveAt } from './heatSolderSleeve.ts'
 import type { Reading } from './readHeatJoint.ts'
-import { type SolderSleeveTube, solderSleeveDefaults } from './readTube.ts'
+import { type SolderSleeveTube, solderSleeveDefaults } from './solderSleeveTube.ts'
 
 /** How far heatSolderSleeveBand moves what nobody knows of a tube. */
-export const heatSolderSleeveBandDefaults = {
+export const heatSolderSleeveBandDefaults = /* @__PURE__ */ frozen({
   gripFactor: { value: 3, provenance: { status: 'from memory', source: 'contact of a soft wall, 170 to 1500 W/(m2 K): a guess' } },
   /** In K, either way. */
   recoverySpreadK: { value: 10, provenance: { status: 'from memory', source: 'recovery of sleeve materials as their sheets spread' } },
-} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>
+} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
 /** A sleeve and how far off each unknown may be. */
 export type SolderSleeveBandInput = HeatJointInput & {
+  readonly tool: HotAirTool
   readonly tube: SolderSleeveTube
   readonly streamFactor?: number
   readonly filmFactor?: number
@@ -29,7 +31,7 @@ interface TubeEnd {
 }
 
 /** Both ends. */
-export function sleeveEnds(i: Omit<SolderSleeveBandInput, 'toolOffS'>): readonly [best: TubeEnd, worst: TubeEnd] {
+export function sleeveEnds(i: Omit<SolderSleeveBandInput, 'toolOffS' | 'tool'>): readonly [best: TubeEnd, worst: TubeEnd] {
   const { tube, ambientC } = i
   const stream = requireWithin('streamFactor', i.streamFactor ?? heatJointBandDefaults.streamFactor.value, 'factor')
   const film = requireWithin('filmFactor', i.filmFactor ?? heatJointBandDefaults.filmFactor.value, 'factor')
@@ -38,12 +40,16 @@ export function sleeveEnds(i: Omit<SolderSleeveBandInput, 'toolOffS'>): readonly
   const grip = tube.gripWPerM2K ?? solderSleeveDefaults.gripWPerM2K.value
   // A tube that would shrink below its surroundings shrinks just above them.
   const lowestC = ambientC + 0.1 * (tube.recoveryC - ambientC)
+  const highestC = Math.max(tube.recoveryC, Math.min(tube.recoveryC + spreadK, heatLimits.leverC[1]))
   return [
     {
-      tube: { ...tube, gripWPerM2K: grip * gripFactor, recoveryC: Math.max(tube.recoveryC - spreadK, lowestC) },
+      tube: { ...tube, gripWPerM2K: Math.min(grip * gripFactor, heatLimits.gripWPerM2K[1]), recoveryC: Math.max(tube.recoveryC - spreadK, lowestC) },
       reading: { streamFactor: stream, filmFactor: 1 / film },
     },
-    { tube: { ...tube, gripWPerM2K: grip / gripFactor, recoveryC: tube.recoveryC + spreadK }, reading: { streamFactor: 1 / stream, filmFactor: film } },
+    {
+      tube: { ...tube, gripWPerM2K: Math.max(grip / gripFactor, heatLimits.gripWPerM2K[0]), recoveryC: highestC },
+      reading: { streamFactor: 1 / stream, filmFactor: film },
+    },
   ]
 }
 
@@ -65,13 +71,14 @@ export function sleeveEnds(i: Omit<SolderSleeveBandInput, 'toolOffS'>): readonly
  * @domain optional gripFactor: from 1 to 1000
  * @domain optional recoverySpreadK: from 0 to 1e4
  * @domain as heatSolderSleeve
+ * @domain as heatJoint
  * @throws DomainError outside the domain, and as heatSolderSleeve does
  * @throws UnknownEntryError as heatJoint does
  * @throws ConvergenceError where no step is short enough
  * @example
  * heatSolderSleeveBand({
  *   ambientC: 20,
- *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120, sweptDiameterMm: 2 },
  *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 6 },
  *   conductors: [{ areaMm2: 0.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 1.6, clip: { distanceMm: 5, resistanceKPerW: 20, temperatureC: 20 } }],
  *   alloy: { solidusC: 138, liquidusC: 138, densityKgPerM3: 8560, specificHeatJPerKgK: 167, latentHeatJPerKg: 45000 },

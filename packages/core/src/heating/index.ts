@@ -6,7 +6,7 @@ export { heatJointDefaults } from './heatJointDefaults.ts'
 export type { AlloyValues, HeatChange, HeatJointInput, HeatJointResult, HeatSide, HotAirTool, Tool } from './heatJointTypes.ts'
 export { type HeatSolderSleeveResult, heatSolderSleeve } from './heatSolderSleeve.ts'
 export { heatSolderSleeveBand, heatSolderSleeveBandDefaults, type SolderSleeveBandInput } from './heatSolderSleeveBand.ts'
-export { type SolderSleeveTube, solderSleeveDefaults } from './readTube.ts'
+export { type SolderSleeveTube, solderSleeveDefaults } from './solderSleeveTube.ts'
 export { type TipContact, tipContactDefaults, tipContactKPerW } from './tipContact.ts'
 export { heatVerdict } from './verdict/heatVerdict.ts'
 export {

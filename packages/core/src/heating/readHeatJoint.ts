@@ -6,8 +6,9 @@ import { requireJointTemperature, requireWithin } from './heatLimits.ts'
 import type { HeatModel, Wire } from './heatModel.ts'
 import { alloyValues } from './readAlloy.ts'
 import { pressureOf, readSource, readSweep } from './readTool.ts'
-import { readTube, type SolderSleeveTube } from './readTube.ts'
+import { readTube } from './readTube.ts'
 import { readConductor } from './readWire.ts'
+import type { SolderSleeveTube } from './solderSleeveTube.ts'
 
 const mostConductors = 4
 

@@ -74,7 +74,7 @@ function sweptFilmBySpeed(tool: HotAirTool, surfaceC: number): number {
   if (tool.airSpeedMPerS === undefined)
     throw new DomainError('tool.airSpeedMPerS', undefined, 'a value where sweptDiameterMm stands for the film', undefined, 'missing')
   requireAir('tool.airC', tool.airC)
-  const diameterM = requireWithin('tool.sweptDiameterMm', tool.sweptDiameterMm, 'diameterMm') / 1000
+  const diameterM = tool.sweptDiameterMm / 1000
   const airSpeedMPerS = requireWithin('tool.airSpeedMPerS', tool.airSpeedMPerS, 'airSpeedMPerS')
   return crossFlowWPerM2K({ surfaceC: Math.min(surfaceC, airHighC), airC: tool.airC, airSpeedMPerS, pressurePa: pressureOf(tool), diameterM })
 }
@@ -84,6 +84,7 @@ export function readSweep(tool: Tool, ambientC: number, surfaceC: number, stream
   if (tool.kind !== 'hot-air') return null
   const toM = requireWithin('tool.sweptMm', tool.sweptMm ?? heatJointDefaults.sweptMm.value, 'sweptMm') / 1000
   if (tool.sweptFilmWPerM2K !== undefined) requireWithin('tool.sweptFilmWPerM2K', tool.sweptFilmWPerM2K, 'filmWPerM2K')
+  if (tool.sweptDiameterMm !== undefined) requireWithin('tool.sweptDiameterMm', tool.sweptDiameterMm, 'diameterMm')
   if (toM === 0) return null
   const riseK = requireJointTemperature('tool.airC', tool.airC) - ambientC
   return { toM, filmWPerM2K: streamFactor * (tool.sweptFilmWPerM2K ?? sweptFilmBySpeed(tool, surfaceC)), riseK }

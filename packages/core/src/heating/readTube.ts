@@ -1,45 +1,12 @@
 import { DomainError } from '../errors/index.ts'
-import { frozen } from '../errors/inner.ts'
 import { airProperties, stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../heat/index.ts'
-import type { Provenance } from '../materials/index.ts'
 import { stillFilmWPerM2K } from './films.ts'
 import type { HeatJointInput, HotAirTool } from './heatJointTypes.ts'
 import { requireJointTemperature, requireWithin } from './heatLimits.ts'
 import type { HeatTube, StreamFilm, TubeLayer, TubeOnLap, TubeOverWire } from './heatModel.ts'
 import { airHighC, airLowC, readStream, requireAir } from './readTool.ts'
+import { type SolderSleeveTube, solderSleeveDefaults } from './solderSleeveTube.ts'
 import { filmAt, tabled } from './streamFilm.ts'
-
-/** What heatSolderSleeve assumes of a tube where its input is silent. */
-export const solderSleeveDefaults = /* @__PURE__ */ frozen({
-  conductivityWPerMK: { value: 0.25, provenance: { status: 'from memory', source: 'polyolefin and fluoropolymer tubes, order of magnitude' } },
-  densityKgPerM3: { value: 1000, provenance: { status: 'from memory', source: 'cross-linked polyolefin, rounded' } },
-  specificHeatJPerKgK: { value: 1900, provenance: { status: 'from memory', source: 'cross-linked polyolefin, rounded' } },
-  gripWPerM2K: {
-    value: 500,
-    provenance: { status: 'from memory', source: 'a soft wall pressed on metal with little air between, a guess: a factor 3 either way' },
-  },
-  emissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic tubes' } },
-  /** Of the tube's bore and what lies in it together, while the tube hangs loose. */
-  gapEmissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic bore; bright copper would take less' } },
-} as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
-
-/** A tube that shrinks over the joint with a ring of solder in it. */
-export interface SolderSleeveTube {
-  readonly insideMm: number
-  /** Inside when it has shrunk freely: what is thinner hangs loose in it. */
-  readonly recoveredInsideMm: number
-  readonly wallMm: number
-  readonly lengthMm: number
-  readonly recoveryC: number
-  readonly continuousC?: number
-  /** What its outside bears for seconds. */
-  readonly shortLimitC?: number
-  readonly emissivity?: number
-  readonly conductivityWPerMK?: number
-  readonly densityKgPerM3?: number
-  readonly specificHeatJPerKgK?: number
-  readonly gripWPerM2K?: number
-}
 
 /** Air is tabled a little beyond the hottest and coldest that tube and joint can be. */
 const beyondK = 1

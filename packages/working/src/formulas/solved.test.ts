@@ -150,7 +150,7 @@ describe('heating', () => {
     const shown = explain('heatSolderSleeve', {
       ...iron,
       tool: { kind: 'hot-air', airC: 400, airSpeedMPerS: 10 },
-      tube: { insideMm: 4, wallMm: 0.4, lengthMm: 30, recoveryC: 120 },
+      tube: { insideMm: 4, recoveredInsideMm: 1.5, wallMm: 0.4, lengthMm: 30, recoveryC: 120 },
       toolOffS: 60,
     })
     expect(term(shown, 'tube shrinks')).toBeGreaterThan(0)

@@ -58,13 +58,13 @@ import { type GivenLimits, readLimits } from './adviceLimits.ts'
  * @example
  * heatJointAdvice({
  *   ambientC: 20,
- *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120 },
+ *   tool: { kind: 'hot-air', airC: 350, airSpeedMPerS: 10, filmWPerM2K: 150, pressurePa: 101325, sweptMm: 8, sweptFilmWPerM2K: 120, sweptDiameterMm: 2 },
  *   joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
  *   conductors: [{ areaMm2: 0.5, stubMm: 6, insulation: 'PTFE', insulationOutsideMm: 1.6 }],
  *   alloy: 'SAC305',
  *   alloys: ['Sn42Bi58'],
  *   toolOffS: 5,
- * }) // { toFlow: [{ lever: 'toolOffS', from: 5, to: 19.6 }, { lever: 'alloy', from: 'SAC305', to: 'Sn42Bi58' }] }
+ * }) // { toFlow: [{ lever: 'toolOffS', from: 5, to: 25.3 }, { lever: 'alloy', from: 'SAC305', to: 'Sn42Bi58' }] }
  * @source the project's model of a lap joint, solved for each lever
  */
 export function heatJointAdvice(

@@ -1,28 +1,20 @@
-import type { HeatedJoint } from './heatedJoint.ts'
-import { gamma, stages } from './sdirk.ts'
+import { gamma, type HeatedJoint, stages } from './heatedJoint.ts'
 
 /**
  * A step as it is told: a cubic through both ends with their slopes for each entry, or a straight line where the step was forced.
  * Entries: heat of the joint and of tip or tube; then of each wire the edge's rise, and the tube's at three places: next to the lap, at the stub's end
  * and over the insulation's edge.
  */
-export interface Course {
-  atS: number
-  durationS: number
-  readonly start: Float64Array
-  readonly end: Float64Array
-  /** Per second. */
-  readonly startSlope: Float64Array
-  readonly endSlope: Float64Array
-}
+export type Course = ReturnType<typeof newCourse>
 
 const entriesAWire = 4
 export const edgeEntry = (w: number): number => 2 + entriesAWire * w
 /** The tube over a wire: 0 next to the lap, 1 at the stub's end, 2 over the insulation's edge. */
 export const tubeEntry = (w: number, k: 0 | 1 | 2): number => edgeEntry(w) + 1 + k
 
-export function newCourse(joint: HeatedJoint): Course {
+export function newCourse(joint: HeatedJoint) {
   const list = (): Float64Array => new Float64Array(edgeEntry(joint.wires.length))
+  // Slopes are per second.
   return { atS: 0, durationS: 0, start: list(), end: list(), startSlope: list(), endSlope: list() }
 }
 

@@ -1,26 +1,42 @@
 import type { HeatModel, HeatSource } from '../heatModel.ts'
-import type { WireState } from './finZones.ts'
-import { assemble, factor, type HeatedWire, heatedWire, lossW, statesHeld, sweepIn, sweepOut } from './heatedWire.ts'
+import { assemble, factor, heatedWire, lossW, statesHeld, sweepIn, sweepOut } from './heatedWire.ts'
 import { exchange, type HeatCurve, heatCurve, riseOf, slopeOf, X } from './lumps.ts'
-import { errorOf, gamma, mix, stages, weights } from './sdirk.ts'
-import { wireMesh } from './wireMesh.ts'
+import { type WireState, wireMesh } from './wireMesh.ts'
 
-/** The joint, what heats it and its wires, at the start and the stages of a step. Lumps hold heat, the joint at 0 and the tip or tube at 1. */
-export interface HeatedJoint {
-  readonly model: HeatModel
-  readonly curve: HeatCurve
-  readonly bodyJPerK: number
-  source: HeatSource
-  state: WireState
-  readonly wires: readonly HeatedWire[]
-  readonly lumps: readonly Float64Array[]
-  /** z of the last stage, which gives the slope at the step's end. */
-  readonly lastZ: Float64Array
-  readonly edgeLastZ: Float64Array
-  readonly flows: Float64Array
-  /** Heat from the tool, and to the surroundings, over the step that was solved. */
-  heatInJ: number
-  lossJ: number
+// Singly diagonally implicit Runge-Kutta method of five stages and order 4, L-stable, its last stage the step's end: Hairer and Wanner, Solving Ordinary
+// Differential Equations II, table IV.6.5. Written without slopes: as a stage's slope is (Y - z)/(gamma h), each z is a fixed mixture of earlier states.
+
+export const stages = 5
+/** Each stage is an implicit step of this share. */
+export const gamma = 1 / 4
+/** z of stages 1 to 5, of the start and the stages before it; then the estimate of the step's error. */
+const mixtures = [
+  [1],
+  [-1, 2],
+  [-13 / 25, 42 / 25, -4 / 25],
+  [-4 / 17, 89 / 68, -25 / 136, 15 / 136],
+  [7 / 3, -37 / 12, -103 / 24, 275 / 8, -85 / 3],
+  [-10 / 3, 23 / 6, 17 / 12, -125 / 4, 85 / 3, 1],
+].map((row) => Float64Array.from(row))
+/** Weights of the stages' slopes over the step. */
+const weights = Float64Array.of(25 / 24, -49 / 48, 125 / 16, -85 / 12, 1 / 4)
+
+/** Writes z of a stage into the stage's own list. */
+function mix(states: readonly Float64Array[], stage: number, length: number): void {
+  const into = states[stage] as Float64Array
+  for (let s = 0; s < stage; s++) {
+    const c = (mixtures[stage - 1] as Float64Array)[s] as number
+    const y = states[s] as Float64Array
+    if (s === 0) for (let i = 0; i < length; i++) into[i] = c * (y[i] as number)
+    else for (let i = 0; i < length; i++) into[i] = (into[i] as number) + c * (y[i] as number)
+  }
+}
+
+/** The error of one entry over the step. */
+function errorOf(states: readonly Float64Array[], i: number): number {
+  let sum = 0
+  for (let s = 0; s <= stages; s++) sum += ((mixtures[stages] as Float64Array)[s] as number) * ((states[s] as Float64Array)[i] as number)
+  return sum
 }
 
 const mostTrials = 30
@@ -44,26 +60,31 @@ export function shortestTimeS(model: HeatModel): number {
   return Math.max(Math.min(reachedS, model.toolOffS / 10), 1e-12 * model.observeS)
 }
 
-export function heatedJoint(model: HeatModel, shortestS: number): HeatedJoint {
-  const state = { toolOn: true, recovered: false }
-  const { source } = model
-  const bodyJPerK = bodyOf(source)
-  const joint: HeatedJoint = {
+/** The joint, what heats it and its wires, at the start and the stages of a step. Lumps hold heat, the joint at 0 and the tip or tube at 1. */
+export type HeatedJoint = ReturnType<typeof heatedJoint>
+
+export function heatedJoint(model: HeatModel, shortestS: number) {
+  const state: WireState = { toolOn: true, recovered: false }
+  const bodyJPerK = bodyOf(model.source)
+  const curve: HeatCurve = heatCurve(model.capacityJPerK, model.melt)
+  const joint = {
     model,
-    curve: heatCurve(model.capacityJPerK, model.melt),
+    curve,
     bodyJPerK,
-    source,
+    source: model.source,
     state,
     wires: model.wires.map((wire) => heatedWire(wire, wireMesh(wire, model.accuracy, shortestS, model.observeS), state)),
     lumps: Array.from({ length: statesHeld }, () => new Float64Array(2)),
+    /** z of the last stage, which gives the slope at the step's end. */
     lastZ: new Float64Array(2),
     edgeLastZ: new Float64Array(model.wires.length),
     flows: new Float64Array(8),
+    /** Heat from the tool, and to the surroundings, over the step that was solved. */
     heatInJ: 0,
     lossJ: 0,
   }
   // A tip with mass is hot at the start.
-  if (source.kind === 'heavy-iron') (joint.lumps[0] as Float64Array)[1] = bodyJPerK * source.setRiseK
+  if (model.source.kind === 'heavy-iron') (joint.lumps[0] as Float64Array)[1] = bodyJPerK * model.source.setRiseK
   return joint
 }
 

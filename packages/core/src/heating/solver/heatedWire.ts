@@ -1,6 +1,5 @@
 import type { Wire } from '../heatModel.ts'
-import { finZones, type WireState } from './finZones.ts'
-import type { WireMesh } from './wireMesh.ts'
+import { finZones, type WireMesh, type WireState } from './wireMesh.ts'
 
 /** A clip without resistance is one with hardly any. */
 const leastClipKPerW = 1e-6
@@ -9,68 +8,45 @@ const weights = [1 / 6, 4 / 6, 1 / 6] as const
 /** States that a step holds: its start and its five stages. */
 export const statesHeld = 6
 
-/**
- * One wire on its elements, as a heat balance of its nodes: store u' + (loss + stiffness) u = drive. Under a tube each place of an element has a
- * temperature of the tube too, which is eliminated into the node's loss and drive. Filled anew where the tool goes or the tube shrinks.
- */
-export interface HeatedWire {
-  readonly wire: Wire
-  readonly mesh: WireMesh
-  readonly elements: number
-  /** kA/(3 h) of each element. */
-  readonly stiffness: Float64Array
-  /** Of each node. */
-  readonly store: Float64Array
-  readonly loss: Float64Array
-  readonly drive: Float64Array
-  /** Of each place of an element, three an element; places counts those under the tube. */
-  places: number
-  readonly tubeStore: Float64Array
-  readonly tubeOut: Float64Array
-  readonly tubeDrive: Float64Array
-  readonly tubeIn: Float64Array
-  /** Rises of nodes and of the tube at start and stages. */
-  readonly u: readonly Float64Array[]
-  readonly tubeU: readonly Float64Array[]
-  /** Factored system of the present step: one over each diagonal, the share of a middle in its ends, couplings of neighbouring ends, the tube's. */
-  readonly inverse: Float64Array
-  readonly carry: Float64Array
-  readonly coupling: Float64Array
-  readonly tubeInverse: Float64Array
-  readonly right: Float64Array
-  stepNuS: number
-  /** p of p T - r, the heat that the joint gives this tail in a stage. */
-  taken: number
-}
-
 const held = (length: number): readonly Float64Array[] => Array.from({ length: statesHeld }, () => new Float64Array(length))
 
-export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState): HeatedWire {
+/**
+ * One wire on its elements, as a heat balance of its nodes: store u' + (loss + stiffness) u = drive. Under a tube each place of an element, three an
+ * element, has a temperature of the tube too, which is eliminated into the node's loss and drive. Filled anew where the tool goes or the tube shrinks.
+ */
+type HeatedWire = ReturnType<typeof heatedWire>
+
+export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState) {
   const elements = mesh.endsM.length - 1
   const nodes = 2 * elements + 1
-  const places = wire.tube === null ? 0 : 3 * elements
+  const mostPlaces = wire.tube === null ? 0 : 3 * elements
   const list = (length: number): Float64Array => new Float64Array(length)
-  const heated: HeatedWire = {
+  const heated = {
     wire,
     mesh,
     elements,
+    /** kA/(3 h) of each element. */
     stiffness: list(elements),
     store: list(nodes),
     loss: list(nodes),
     drive: list(nodes),
+    /** Places under the tube: the first ones. */
     places: 0,
-    tubeStore: list(places),
-    tubeOut: list(places),
-    tubeDrive: list(places),
-    tubeIn: list(places),
+    tubeStore: list(mostPlaces),
+    tubeOut: list(mostPlaces),
+    tubeDrive: list(mostPlaces),
+    tubeIn: list(mostPlaces),
+    /** Rises of nodes and of the tube at start and stages. */
     u: held(nodes),
-    tubeU: held(places),
+    tubeU: held(mostPlaces),
+    /** Factored system of the present step: one over each diagonal, the share of a middle in its ends, couplings of neighbouring ends, the tube's. */
     inverse: list(nodes),
     carry: list(elements),
     coupling: list(elements),
-    tubeInverse: list(places),
+    tubeInverse: list(mostPlaces),
     right: list(nodes),
     stepNuS: 0,
+    /** p of p T - r, the heat that the joint gives this tail in a stage. */
     taken: 0,
   }
   assemble(heated, state)

@@ -1,10 +1,9 @@
 import type { HeatModel, HeatSource } from '../heatModel.ts'
 import { type Course, edgeEntry, endSlopes, firstPassing, newCourse, readEntries, straighten } from './course.ts'
-import { acceptStep, changeSource, type HeatedJoint, heatedJoint, shortestTimeS, solveStep, startSlopes, stepErrorK } from './heatedJoint.ts'
+import { acceptStep, changeSource, type HeatedJoint, heatedJoint, shortestTimeS, solveStep, stages, startSlopes, stepErrorK } from './heatedJoint.ts'
 import { storedJ } from './heatedWire.ts'
-import { heatOf } from './lumps.ts'
+import { heatOf, riseOf } from './lumps.ts'
 import { type HeatingRecord, newRecord, recordStep } from './record.ts'
-import { stages } from './sdirk.ts'
 
 /** Error allowed in a step at accuracy 1: the estimate is of third order, the true error several times smaller. */
 const toleranceAtOneK = 0.1
@@ -133,7 +132,7 @@ function finish(run: Run, durationS: number, wantedS: number, endS: number, reco
 
 function removeTool(run: Run): void {
   const { joint, record } = run
-  record.jointAtToolOffK = (joint.wires[0]?.u[0] as Float64Array)[0] as number
+  record.jointAtToolOffK = riseOf(joint.curve, (joint.lumps[0] as Float64Array)[0] as number)
   const source: HeatSource = joint.source.kind === 'tube' ? { ...joint.source, streamed: false } : { kind: 'none' }
   changeSource(joint, source, { ...joint.state, toolOn: false })
   run.wantedS *= afterChange

@@ -58,7 +58,7 @@ function surface(model: HeatModel, rise: number, streamed: boolean, out: Float64
 }
 
 /** From the middle of the tube's wall to the joint, in W/K. */
-export function innerWPerK(model: HeatModel, source: HeatTube, lap: TubeOnLap, rise: number, body: number): number {
+function innerWPerK(model: HeatModel, source: HeatTube, lap: TubeOnLap, rise: number, body: number): number {
   const inner =
     lap.gripWPerK ??
     lap.gapM * filmAt(source.gapAir, (rise + body) / 2) + lap.gapM2 * radiationWPerM2K(source.gapEmissivity, body + model.ambientC, rise + model.ambientC)

@@ -1,44 +1,23 @@
 import type { HeatModel } from '../heatModel.ts'
 import { type Course, courseAt, edgeEntry, firstPassing, passedAt, pieces, shareAbove, tubeEntry } from './course.ts'
-import { layerOf } from './finZones.ts'
 import { bodyRiseOf, type HeatedJoint } from './heatedJoint.ts'
 import { exchange, heatOf, riseOf, X } from './lumps.ts'
+import { layerOf } from './wireMesh.ts'
 
 /** What a run leaves behind, as rises above the surroundings and times; one entry a wire where a list stands. */
-export interface HeatingRecord {
-  solidusAtS: number | null
-  liquidusAtS: number | null
-  wettedAtS: number | null
-  resolidifiedAtS: number | null
-  /** Of a tube over the joint. */
-  recoveredAtS: number | null
-  ringMeltsAtS: number | null
-  tubeShortLimitAtS: number | null
-  tubeOuterPeakK: number
-  tubeAboveContinuousS: number
-  tubeAboveShortS: number
-  jointAtToolOffK: number
-  jointPeakK: number
-  readonly edgePeakK: Float64Array
-  readonly outerPeakK: Float64Array
-  readonly exposureS: Float64Array
-  /** First time above the limit; Infinity where never. */
-  readonly limitAtS: Float64Array
-  readonly jointK: Float64Array
-  readonly edgeK: readonly Float64Array[]
-}
+export type HeatingRecord = ReturnType<typeof newRecord>
 
-export function newRecord(model: HeatModel): HeatingRecord {
+export function newRecord(model: HeatModel) {
   const wires = model.wires.length
-  const samples = model.sampleTimesS.length
+  const never = null as number | null
   return {
-    solidusAtS: null,
-    liquidusAtS: null,
-    wettedAtS: null,
-    resolidifiedAtS: null,
-    recoveredAtS: null,
-    ringMeltsAtS: null,
-    tubeShortLimitAtS: null,
+    solidusAtS: never,
+    liquidusAtS: never,
+    wettedAtS: never,
+    resolidifiedAtS: never,
+    recoveredAtS: never,
+    ringMeltsAtS: never,
+    tubeShortLimitAtS: never,
     tubeOuterPeakK: 0,
     tubeAboveContinuousS: 0,
     tubeAboveShortS: 0,
@@ -47,9 +26,10 @@ export function newRecord(model: HeatModel): HeatingRecord {
     edgePeakK: new Float64Array(wires),
     outerPeakK: new Float64Array(wires),
     exposureS: new Float64Array(wires),
+    /** First time above the limit; Infinity where never. */
     limitAtS: new Float64Array(wires).fill(Infinity),
-    jointK: new Float64Array(samples),
-    edgeK: Array.from({ length: wires }, () => new Float64Array(samples)),
+    jointK: new Float64Array(model.sampleTimesS.length),
+    edgeK: model.wires.map(() => new Float64Array(model.sampleTimesS.length)),
   }
 }
 

@@ -93,7 +93,7 @@ describe('the rule on heat', () => {
   })
 
   test('a solder sleeve under an iron is refused', () => {
-    const tube = { insideMm: 4, wallMm: 0.4, lengthMm: 26, recoveryC: 110 }
+    const tube = { insideMm: 4, recoveredInsideMm: 1.5, wallMm: 0.4, lengthMm: 26, recoveryC: 110 }
     expect(() => heatVerdict({ ...joint, tube })).toThrow(DomainError)
   })
 

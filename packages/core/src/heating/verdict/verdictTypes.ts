@@ -2,7 +2,7 @@ import { frozen } from '../../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../../materials/index.ts'
 import type { HeatJointInput, HeatJointResult } from '../heatJointTypes.ts'
 import type { HeatSolderSleeveResult } from '../heatSolderSleeve.ts'
-import type { SolderSleeveTube } from '../readTube.ts'
+import type { SolderSleeveTube } from '../solderSleeveTube.ts'
 
 /** When a joint counts as wetted in time, and how long the tool stays after it. */
 export const heatVerdictDefaults = /* @__PURE__ */ frozen({
