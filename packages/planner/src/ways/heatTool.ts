@@ -1,6 +1,4 @@
 import {
-  airProperties,
-  churchillBernsteinNusselt,
   type HeatJointInput,
   type HeatSide,
   type HeatVerdict,
@@ -16,13 +14,6 @@ import type { JobFacts } from '../facts/inner.ts'
 import type { JobTool } from '../job/index.ts'
 import { type Assume, assumed } from '../job/inner.ts'
 import { jointShape, solderFill } from './jointShape.ts'
-
-/** Film coefficient of a stream across a cylinder at the mean of stream and joint temperature. */
-function streamFilmWPerM2K(airC: number, speedMPerS: number, diameterMm: number): number {
-  const air = airProperties((airC + 100) / 2)
-  const reynolds = (air.densityKgPerM3 * speedMPerS * diameterMm * 1e-3) / air.viscosityPaS
-  return (churchillBernsteinNusselt({ reynolds, prandtl: air.prandtl }) * air.conductivityWPerMK) / (diameterMm * 1e-3)
-}
 
 /** The tool as the model takes it: what the person did not say is assumed, and listed. */
 function modelTool(tool: JobTool, index: number, facts: JobFacts, overlapMm: number, assume: Assume): Tool {
@@ -49,7 +40,7 @@ function modelTool(tool: JobTool, index: number, facts: JobFacts, overlapMm: num
     airC: tool.airC,
     airSpeedMPerS,
     sweptMm,
-    ...(sweptMm > 0 ? { sweptFilmWPerM2K: streamFilmWPerM2K(tool.airC, airSpeedMPerS, facts.outsideMm) } : {}),
+    ...(sweptMm > 0 ? { sweptDiameterMm: facts.outsideMm } : {}),
   }
 }
 
@@ -122,6 +113,7 @@ function tubeOf(tube: NonNullable<JobFacts['job']['solderSleeve']>['tube'], lapM
   const material = sleeveMaterial(tube.material)
   return {
     insideMm: tube.suppliedInsideMm,
+    recoveredInsideMm: tube.recoveredInsideMm,
     wallMm: recoveredWallMm({ recoveredWallMm: tube.recoveredWallMm, recoveredInsideMm: tube.recoveredInsideMm, ontoMm: tube.suppliedInsideMm }),
     lengthMm: Math.max(3 * lapMm, 20),
     recoveryC: knownNominal(material, 'fullRecoveryC', material.fullRecoveryC),
