@@ -4,7 +4,7 @@ import { heatJoint } from './heatJoint.ts'
 import { heatSolderSleeve } from './heatSolderSleeve.ts'
 import { heatSolderSleeveBand } from './heatSolderSleeveBand.ts'
 
-type Input = Parameters<typeof heatSolderSleeve>[0]
+type Input = Parameters<typeof heatSolderSleeveBand>[0]
 
 const tool = { kind: 'hot-air', airC: 350, filmWPerM2K: 140 } as const
 const tube = { insideMm: 4, recoveredInsideMm: 1.5, wallMm: 0.3, lengthMm: 26, recoveryC: 110, continuousC: 135, shortLimitC: 230 }
