@@ -20,7 +20,17 @@ test('after one visit every page works without a network', async () => {
   expect(faults).toEqual([])
   await site.stopServer()
   await context.setOffline(true)
-  for (const path of ['', 'plan/', 'method/', 'cautions/', 'embed/', 'examples/overlap-length/', 'questions/wire-size/']) {
+  for (const path of [
+    '',
+    'plan/',
+    'method/',
+    'cautions/',
+    'embed/',
+    'examples/overlap-length/',
+    'examples/seven-joints/',
+    'examples/dim-lamps/sheets/',
+    'questions/wire-size/',
+  ]) {
     await page.goto(site.address + path)
     expect((await page.locator('h1').textContent())?.length, path).toBeGreaterThan(3)
   }

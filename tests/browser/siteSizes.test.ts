@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type BuiltSite, built, builtSite } from './builtSite.ts'
+import { everyLesson, pathOf } from './lessonPages.ts'
 
 /** Ceilings in bytes, minified and gzipped, of what a page loads before it is touched; each with its reason. */
 const ceilings = [
@@ -10,7 +11,10 @@ const ceilings = [
   { path: 'cautions/', script: 1_000, why: 'plain reading' },
   { path: 'method/', script: 1_000, why: 'plain reading' },
   { path: 'embed/', script: 1_000, why: 'plain reading' },
-  { path: 'examples/overlap-length/', script: 5_000, why: 'the design says 30 kB; slider, chart and worksheet are fetched when they are touched' },
+  ...everyLesson.flatMap(([id]) => [
+    { path: pathOf(id), script: 6_000, why: 'the design says 30 kB; board and slider, whose models and chart are fetched when it is touched' },
+    { path: pathOf(id, 'sheets/'), script: 6_000, why: 'what makes and judges a sheet; the lesson’s own numbers are fetched when a code asks for them' },
+  ]),
   { path: 'questions/wire-size/', script: 2_500, why: 'the design says 20 kB; the answer stands in the page, models are fetched when a field is touched' },
   { path: 'questions/sleeve-from-stock/', script: 2_500, why: 'as the other question' },
   {
@@ -18,7 +22,7 @@ const ceilings = [
     script: 10_000,
     why: 'the form alone: its schema, the reader of quantities and the models come into the worker with the first hand on it',
   },
-] as const
+]
 /** The same once a field is touched, its working still closed. */
 const touchedCeilings = [
   { path: 'questions/wire-size/', script: 28_000, why: 'the design says 20 kB; of it the reader of quantities is 10, heat balance and metals 8' },

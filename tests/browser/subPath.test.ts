@@ -52,7 +52,18 @@ test('under a sub-path every file and link of a page stays below it, and nothing
   page.on('response', (response) => {
     if (response.status() >= 400 || !new URL(response.url()).pathname.startsWith(base)) faults.push(`${response.status()} ${response.url()}`)
   })
-  for (const path of ['', 'plan/', 'examples/', 'examples/overlap-length/', 'questions/', 'questions/wire-size/', 'embed/', 'method/', 'cautions/']) {
+  for (const path of [
+    '',
+    'plan/',
+    'examples/',
+    'examples/overlap-length/',
+    'examples/overlap-length/sheets/',
+    'questions/',
+    'questions/wire-size/',
+    'embed/',
+    'method/',
+    'cautions/',
+  ]) {
     await page.goto(`${address}${base}${path}`, { waitUntil: 'networkidle' })
     const strays = await page.$$eval(
       'a[href]',

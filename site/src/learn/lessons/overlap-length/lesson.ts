@@ -1,4 +1,4 @@
-import { interfaceConductanceSPerM, lapJointResistanceOhm, lapNetworkResistanceOhm } from '@strandwise/core/joint'
+import { filletConductanceSPerM, lapJointResistanceOhm, lapNetworkResistanceOhm } from '@strandwise/core/joint'
 import { lapOverlapDiameters, lapStrengthN, sustainedStrengthShares } from '@strandwise/core/solder'
 import { bars } from '../../draw/bars.ts'
 import { lapSide } from '../../draw/lap.ts'
@@ -6,7 +6,7 @@ import type { Lesson } from '../../lesson/lesson.ts'
 import { figures, percent, say, span } from '../../lesson/say.ts'
 import { quoted } from '../../rulesById.ts'
 import { ladderOhm } from '../../second/ladder.ts'
-import { areaMm2, diameterMm, enoughMm, lapOhm, layer, ohmPerM, overlapMm, pair, plainOhm, strengthMm, transferMm } from './inCode.ts'
+import { areaMm2, diameterMm, enoughMm, fillet, lapOhm, ohmPerM, overlapMm, pair, plainOhm, strengthMm, transferMm } from './inCode.ts'
 import codeText from './inCode.ts?raw'
 import { sheets } from './sheets.ts'
 import { whatIf } from './whatIf.ts'
@@ -23,7 +23,7 @@ const slices = 2000
 
 /** A film that solder has not broken, in ohm m²: from memory, films range over several powers of ten. */
 const filmOhmM2 = 1e-8
-const dryOhm = lapJointResistanceOhm({ ...pair, overlapMm, interfaceSPerM: interfaceConductanceSPerM({ ...layer, layerMm: 0, filmOhmM2 }) })
+const dryOhm = lapJointResistanceOhm({ ...pair, overlapMm, interfaceSPerM: filletConductanceSPerM({ ...fillet, filmOhmM2 }) })
 const partlyOhm = lapNetworkResistanceOhm({
   ...pair,
   stretches: [
@@ -33,7 +33,7 @@ const partlyOhm = lapNetworkResistanceOhm({
 })
 const longMm = 12 * diameterMm
 const longOhm = lapJointResistanceOhm({ ...pair, overlapMm: longMm })
-const pull = lapStrengthN({ alloy: 'Sn60Pb40', overlapMm, bondWidthMm: layer.bondWidthMm })
+const pull = lapStrengthN({ alloy: 'Sn60Pb40', overlapMm, bondWidthMm: fillet.bondWidthMm })
 const loopA = 2
 
 /** "How long must a soldered overlap be?" */
@@ -47,8 +47,8 @@ export const lesson: Lesson = {
   given: [
     { name: 'wire', text: `32 strands of 0.2 mm, ${say(areaMm2, 'mm²')}, ${say(diameterMm, 'mm')} across` },
     { name: 'current', text: `${currentA} A` },
-    { name: 'solder', text: `Sn60Pb40, ${say(layer.layerOhmM * 1e9, 'nΩ m')}` },
-    { name: 'bond between the wires', text: `${mm(layer.bondWidthMm)} wide, ${say(layer.layerMm, 'mm', 1)} thick` },
+    { name: 'solder', text: `Sn60Pb40, ${say(fillet.solderOhmM * 1e9, 'nΩ m')}` },
+    { name: 'fillet of solder', text: `${mm(fillet.bondWidthMm)} wide, ${say(fillet.gapMm, 'mm', 1)} between the wires` },
   ],
   picture: asked,
   needs: ['iron and electrical solder', 'stranded wire of 1 mm²', 'bench supply of 2 A', 'meter with millivolts'],
@@ -147,7 +147,7 @@ export const lesson: Lesson = {
       },
       why: ['Under a load that stays, solder creeps and lets go. So no overlap is long enough to hang a wire on: tie the wire on both sides.'],
       keep: 'More overlap only adds [[strength]] for one pull; a lap carries [[no lasting pull]].',
-      working: { id: 'lapStrengthN', inputs: { alloy: 'Sn60Pb40', overlapMm, bondWidthMm: layer.bondWidthMm } },
+      working: { id: 'lapStrengthN', inputs: { alloy: 'Sn60Pb40', overlapMm, bondWidthMm: fillet.bondWidthMm } },
     },
   ],
   answer: {

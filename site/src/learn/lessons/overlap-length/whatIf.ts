@@ -2,11 +2,11 @@ import { breakEvenOverlapMm, interfaceConductanceSPerM, lapJointResistanceOhm } 
 import { lapSide } from '../../draw/lap.ts'
 import { percent, say } from '../../lesson/say.ts'
 import type { WhatIf } from '../../lesson/whatIf.ts'
-import { diameterMm, layer, ohmPerM, overlapMm } from './inCode.ts'
+import { diameterMm, fillet, ohmPerM, overlapMm } from './inCode.ts'
 
 const pairAt = (share: number) => ({
   conductorsOhmPerM: [ohmPerM, ohmPerM] as const,
-  interfaceSPerM: interfaceConductanceSPerM({ ...layer, bondWidthMm: share * diameterMm }),
+  interfaceSPerM: filletConductanceSPerM({ ...fillet, bondWidthMm: share * diameterMm }),
 })
 const enoughAt = (share: number): number => breakEvenOverlapMm(pairAt(share)) ?? Number.NaN
 
