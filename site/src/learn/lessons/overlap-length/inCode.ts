@@ -1,5 +1,6 @@
 import {
   breakEvenOverlapMm,
+  filletConductanceSPerM,
   knownNominal,
   lapJointResistanceOhm,
   lapLengthForStrengthMm,
@@ -9,6 +10,7 @@ import {
   strandedAreaMm2,
   strandedDiameterMm,
   transferLengthMm,
+  wettedStrandsResistivityOhmM,
 } from '@strandwise/core'
 
 const strands = { strandCount: 32, strandDiameterMm: 0.2 }

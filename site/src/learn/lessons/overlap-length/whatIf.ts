@@ -1,4 +1,4 @@
-import { breakEvenOverlapMm, interfaceConductanceSPerM, lapJointResistanceOhm } from '@strandwise/core/joint'
+import { breakEvenOverlapMm, filletConductanceSPerM, lapJointResistanceOhm } from '@strandwise/core/joint'
 import { lapSide } from '../../draw/lap.ts'
 import { percent, say } from '../../lesson/say.ts'
 import type { WhatIf } from '../../lesson/whatIf.ts'
