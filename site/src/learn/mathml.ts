@@ -48,12 +48,29 @@ export function mathml(tex: string, display: 'block' | 'inline' = 'inline'): str
   const markup = katex.renderToString(tex, { output: 'mathml', displayMode: display === 'block', strict: 'ignore', throwOnError: true })
   const found = /<math[\s\S]*<\/math>/.exec(markup)?.[0]
   if (found === undefined || found.includes('style=')) throw new Error(`no plain MathML for ${tex}`)
-  return found.replace(/<annotation[^>]*>[\s\S]*?<\/annotation>/, '').replace(/<\/?semantics>/g, '')
+  return (
+    found
+      .replace(/<annotation[^>]*>[\s\S]*?<\/annotation>/, '')
+      .replace(/<\/?semantics>/g, '')
+      // One row inside each root: the style sheet draws the sign around it, as high as the row.
+      .replaceAll('<msqrt>', '<msqrt><mrow>')
+      .replaceAll('</msqrt>', '</mrow></msqrt>')
+  )
 }
+
+/** Units that read as words: a number must not run into "1/m". */
+const spoken: Readonly<Record<string, string>> = { '1/m': 'per metre', '1/mm': 'per mm', '1/K': 'per kelvin', '1/s': 'per second' }
+
+/** A unit as a reader takes it. */
+export const unitText = (unit: string): string => spoken[unit] ?? unit
+
+/** A unit stands apart from its number, and in words where it begins with a 1. */
+const apart = (tex: string): string =>
+  tex.replace(/\\,\\mathrm\{(1\/m{1,2}|1\/K|1\/s)\}/g, (_found, unit: string) => `\\ \\text{${unitText(unit)}}`).replaceAll('\\,\\mathrm', '\\ \\mathrm')
 
 /** A chain of equations, one sign of equality a line, so that it reads on a narrow page. */
 export function equationMarkup(tex: string): string {
-  return `<div class="equation">${shortLines(tex)
+  return `<div class="equation">${shortLines(apart(tex))
     .map((line) => `<div${/^(\+|\\cdot)/.test(line) ? ' class="goes-on"' : ''}>${mathml(line, 'block')}</div>`)
     .join('')}</div>`
 }

@@ -1,6 +1,6 @@
 import type { Explanation } from '@strandwise/working/formulas'
 import { escapeText } from '../drawings/svg.ts'
-import { equationMarkup, mathml } from './mathml.ts'
+import { equationMarkup, mathml, unitText } from './mathml.ts'
 
 const shownDigits = 5
 
@@ -15,7 +15,7 @@ const takesPrefix = /^(?:Ω|S|W|V|A|J|N|Pa|Hz)(?![\w²³^])/
 
 const signed = (digits: number): string => String(digits).replace('-', '−')
 const raised = (power: number): string => [...String(power)].map((sign) => (sign === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)])).join('')
-const withUnit = (number: string, unit: string): string => (unit === '1' ? number : `${number} ${unit}`)
+const withUnit = (number: string, unit: string): string => (unit === '1' ? number : `${number} ${unitText(unit)}`)
 
 /** A value as a page prints it: without zeros to count. */
 export function quantityText(value: number, unit: string): string {
@@ -50,7 +50,7 @@ export function workingMarkup(explanation: Explanation): string {
     `<dl class="values">${named.join('')}</dl>`,
     `<ol class="put-in">${shown.join('')}</ol>`,
     list(explanation.notes),
-    `<p class="rests">Holds: ${escapeText(explanation.validity.join('; '))}. From: ${escapeText(sourceText(explanation.source))}.</p>`,
+    `<p class="rests">Holds: ${escapeText(explanation.validity.join('; ').replace(/\.$/, ''))}. From: ${escapeText(sourceText(explanation.source))}.</p>`,
     '</div>',
   ].join('')
 }
