@@ -25,7 +25,7 @@ export const readingsWords = {
   },
   'none-here': {
     says: 'all that was read is in order',
-    text: 'All that was read is in order: {read}. Not read: {unread}.',
+    text: 'All that was read is in order. Read: {read}. Not read: {unread}.',
   },
   'not-shown': {
     says: 'the readings do not show the fault',
@@ -47,7 +47,7 @@ export const readingsWords = {
   },
   'beyond-supply': {
     says: 'more volts than the supply has',
-    text: '{measured} from {span} is more than this supply can give, {most}: a wrong range or another source; it proves nothing.',
+    text: '{measured} from {span} is more than this supply gives, {most}: it proves nothing. Try another range, or look for another source.',
   },
   'reading-contradicts': {
     says: 'contradicts another reading',
@@ -55,7 +55,7 @@ export const readingsWords = {
   },
   'drop-fault': {
     says: 'a drop that proves a fault',
-    text: '{measured} from {span} proves a fault there: a healthy stretch drops {healthy}, and {allowed} is acceptable.',
+    text: '{measured} from {span} proves a fault: at most {allowed} is acceptable there. A healthy stretch drops {healthy}.',
   },
   'drop-open': {
     says: 'an open circuit',
@@ -63,11 +63,11 @@ export const readingsWords = {
   },
   'drop-in-order': {
     says: 'a drop in order',
-    text: '{measured} from {span} is in order: a healthy stretch drops {healthy}, and {allowed} is acceptable.',
+    text: '{measured} from {span} is in order: at most {allowed} is acceptable there. A healthy stretch drops {healthy}.',
   },
   'drop-cannot-tell': {
     says: 'a drop that cannot tell',
-    text: '{measured} from {span} cannot tell: a healthy stretch drops {healthy}, and a fault is proven only above {allowed}. {better}',
+    text: '{measured} from {span} cannot tell: a fault is proven only above {allowed}. A healthy stretch drops {healthy}. {better}',
   },
   'off-load-drop': {
     says: 'no current, no drop',
@@ -91,7 +91,7 @@ export const readingsWords = {
   },
   'volts-lost': {
     says: 'volts are lost on the way',
-    text: '{measured} from {span}: {lost} are lost outside it, where healthy leads lose {healthy}. {where}',
+    text: '{measured} from {span}: {lost} are lost outside it; {allowed} is acceptable. {where}',
   },
   'volts-in-order': {
     says: 'volts in order',
@@ -99,7 +99,7 @@ export const readingsWords = {
   },
   'volts-cannot-tell': {
     says: 'volts that cannot tell',
-    text: '{measured} from {span} cannot tell: {lost} may be lost outside it, where {allowed} is acceptable. {better}',
+    text: '{measured} from {span} cannot tell: {lost} may be lost outside it. At most {allowed} is acceptable. {better}',
   },
   'alive-off-load': {
     says: 'the lead conducts off load',
@@ -111,11 +111,11 @@ export const readingsWords = {
   },
   'low-off-load': {
     says: 'volts are lost off load',
-    text: '{measured} from {span} with the load off: {lost} are lost though nothing should flow: a leak, or a very bad joint.',
+    text: '{measured} from {span} with the load off: {lost} are lost though nothing flows. Look for a leak or a very bad joint.',
   },
   'ohms-fault': {
     says: 'ohms that prove a fault',
-    text: '{measured} from {span} proves a fault there: a healthy stretch has {healthy}, and {allowed} is acceptable.',
+    text: '{measured} from {span} proves a fault: at most {allowed} is acceptable there. A healthy stretch has {healthy}.',
   },
   'ohms-open': {
     says: 'an open circuit',
@@ -123,23 +123,23 @@ export const readingsWords = {
   },
   'ohms-in-order': {
     says: 'ohms in order',
-    text: '{measured} from {span} is in order: a healthy stretch has {healthy}, and {allowed} is acceptable.',
+    text: '{measured} from {span} is in order: at most {allowed} is acceptable there. A healthy stretch has {healthy}.',
   },
   'ohms-cannot-tell': {
     says: 'ohms that cannot tell',
-    text: '{measured} from {span} cannot tell: leads and last digit cover the {allowed} that is acceptable. Read the drop under load instead.',
+    text: '{measured} from {span} cannot tell: leads and last digit cover the acceptable {allowed}. Read the drop under load instead.',
   },
   'ohms-yield': {
     says: 'ohms that the load contradicts',
-    text: '{measured} from {span} does not fit the drop under load, which counts: a joint can read well dead and fail under current.',
+    text: '{measured} from {span} does not fit the drop under load, and the drop counts. A joint can read well dead and fail under current.',
   },
   short: {
     says: 'a short',
-    text: '{measured} from {span} with the load unplugged is a short: keep the source off until it is found.',
+    text: '{measured} from {span}, load unplugged, is a short: keep the source off until it is found.',
   },
   leak: {
     says: 'a leak',
-    text: '{measured} from {span} with the load unplugged is a leak: more than {good} is good. Dry it, then look for chafed insulation.',
+    text: '{measured} from {span}, load unplugged, is a leak: more than {good} is good. Dry it, then look for chafed insulation.',
   },
   'leak-cannot-tell': {
     says: 'a weak insulation',
@@ -147,7 +147,7 @@ export const readingsWords = {
   },
   'no-short': {
     says: 'no short',
-    text: '{measured} from {span} with the load unplugged: no short between feed and return.',
+    text: '{measured} from {span}, load unplugged: no short between feed and return.',
   },
   'insulation-good': {
     says: 'the insulation is good',
@@ -187,7 +187,7 @@ export const readingsWords = {
   },
   'temperature-hot': {
     says: 'a place that runs hot',
-    text: '{measured} at {span} is hotter than its wire can get at that current, {expected}: heat is made there. Read its drop.',
+    text: '{measured} at {span} is hotter than its wire can get: heat is made there. Its wire reaches {expected} at that current; read the drop.',
   },
   'temperature-in-order': {
     says: 'no hot place',
@@ -202,5 +202,5 @@ export const readingsWords = {
   'causes-leading': { says: 'the likely causes', text: 'Likely causes by the readings: {causes}.' },
   'next-probe': { says: 'the next reading', text: 'Next, read {what} from {span}, {state}. {expects}' },
   'next-any': { says: 'the next reading', text: 'Next, read {what} from {span}, {state}.' },
-  'next-again': { says: 'the next reading', text: 'Next, read {what} from {span} again, {state}: readings there contradict each other.' },
+  'next-again': { says: 'the next reading', text: 'Next, read {what} from {span} again, {state}. The readings there contradict each other.' },
 } as const satisfies SectionWords

@@ -10,7 +10,7 @@ const escaped = (text: string): string =>
 
 /** One sheet of A4 or letter paper, black on white; nothing is loaded from anywhere. */
 const style = `
-@page { size: auto; margin: 12mm }
+@page { size: auto; margin: 10mm }
 body { font: 10pt/1.35 system-ui, sans-serif; color: #1c2022; background: #fff; margin: 0 auto; max-width: 185mm; padding: 4mm }
 h1 { font-size: 15pt; margin: 0 0 1mm } h2 { font-size: 11pt; margin: 4mm 0 1mm; break-after: avoid }
 .says { font-weight: 600; border: 0.4mm solid; padding: 1.5mm 2.5mm; margin: 2mm 0 }
@@ -18,7 +18,9 @@ dl { display: grid; grid-template-columns: max-content 1fr max-content 1fr; gap:
 table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nums } th, td { text-align: left; padding: 0.6mm 2mm 0.6mm 0; border-bottom: 0.2mm solid #c9c3b6; vertical-align: top; overflow-wrap: anywhere } tr { break-inside: avoid }
 ul { margin: 0; padding-left: 5mm } .sources { font-size: 8pt; color: #55616a }
 .sign { display: grid; grid-template-columns: 2fr 1fr 2fr; gap: 6mm; margin-top: 12mm; break-inside: avoid } .sign p { border-top: 0.3mm solid; margin: 0; padding-top: 1mm }
-@media (max-width: 40rem) { dl { grid-template-columns: max-content 1fr } .sign { gap: 3mm } }
+@media print { body { font-size: 8.5pt; line-height: 1.25; padding: 0 } h1 { font-size: 13pt } h2 { font-size: 9.5pt; margin-top: 2.5mm } .sources { font-size: 7pt } th, td { padding-block: 0.4mm } .sign { margin-top: 9mm } }
+.pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm }
+@media (max-width: 40rem) { .pair { display: block } dl { grid-template-columns: max-content 1fr } .sign { gap: 3mm } }
 `
 
 function table({ title, head, rows }: RecordTable): string {
@@ -34,7 +36,7 @@ const list = (lines: readonly string[], of = ''): string => `<ul${of}>${lines.ma
  *
  * @throws JobError where the record is not one that verifyRepair wrote
  * @example
- * recordHtml(record) // a page
+ * recordHtml(verifyRepair(bilgePumpFeed, { date: '2026-05-04', readings: [] }).record) // "<!doctype html>…"
  */
 export function recordHtml(record: Readonly<Record<string, unknown>>): string {
   const page = recordPage(record)
@@ -53,6 +55,7 @@ export function recordHtml(record: Readonly<Record<string, unknown>>): string {
 <h1>Repair record: ${escaped(page.title)}</h1>
 <p class="says">${escaped(page.says)}</p>
 <dl>${about.join('')}</dl>
+<div class="pair">${page.readings.map((one) => `<section>${table(one)}</section>`).join('\n')}</div>
 ${page.tables.map(table).join('\n')}
 <h2>Look again</h2>
 ${list(page.lookAgain)}

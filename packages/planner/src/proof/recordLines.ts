@@ -17,6 +17,8 @@ interface RecordPage {
   readonly title: string
   readonly says: string
   readonly about: readonly (readonly [name: string, value: string])[]
+  /** As found and as left, side by side where there is room. */
+  readonly readings: readonly RecordTable[]
   readonly tables: readonly RecordTable[]
   readonly lookAgain: readonly string[]
   readonly sources: readonly string[]
@@ -32,13 +34,22 @@ const mostPrinted = 1e15
 
 function checkRow({ id, verdict, low, high, limit, unit }: RepairCheck, units: Units): readonly string[] {
   const found = low === undefined && high === undefined ? 'not told' : (high ?? 0) > mostPrinted ? 'open' : span(low ?? 0, high ?? low ?? 0, unit, units)
-  const least = unit === 'N' || id.startsWith('insulation') || id.startsWith('by eye')
+  const least = unit === 'N' || id.startsWith('insulation') || id.startsWith(byEye)
   return [
     id,
-    id.startsWith('by eye') ? (low === 1 ? 'yes' : 'no') : found,
-    id.startsWith('by eye') ? 'yes' : `${least ? 'at least' : 'at most'} ${printed(limit, unit, units)}`,
+    id.startsWith(byEye) ? (low === 1 ? 'yes' : 'no') : found,
+    id.startsWith(byEye) ? 'yes' : `${least ? 'at least' : 'at most'} ${printed(limit, unit, units)}`,
     verdict,
   ]
+}
+
+const byEye = 'by eye: '
+
+/** One row a check; what the eye found right stands in one row. */
+function checkRows(checks: readonly RepairCheck[], units: Units): readonly (readonly string[])[] {
+  const seen = checks.filter(({ id, verdict }) => id.startsWith(byEye) && verdict === 'passes').map(({ id }) => id.slice(byEye.length))
+  const rows = checks.filter(({ id, verdict }) => !(id.startsWith(byEye) && verdict === 'passes')).map((check) => checkRow(check, units))
+  return seen.length === 0 ? rows : [...rows, [`${byEye}${seen.join('; ')}`, 'yes', 'yes', 'passes']]
 }
 
 const words: Readonly<Record<RepairRecord['verdict'], string>> = {
@@ -102,9 +113,11 @@ function pageOf(record: RepairRecord): RecordPage {
                 .join('; ')}`),
       ],
     ],
-    tables: [
+    readings: [
       { title: 'As found', head: ['Reading', 'State', 'Interval'], rows: readings(asFound.readings) },
       { title: 'As left', head: ['Reading', 'State', 'Interval'], rows: readings(asLeft.readings) },
+    ].filter(({ rows }) => rows.length > 0),
+    tables: [
       {
         title: 'Before covering',
         head: ['Joint', 'Over the joint', 'Over as much plain wire'],
@@ -114,7 +127,7 @@ function pageOf(record: RepairRecord): RecordPage {
           `${span(wireV.low, wireV.high, 'V', units)} over ${printed(wireLengthMm, 'mm', units)}`,
         ]),
       },
-      { title: 'Checks', head: ['Check', 'Found', 'Limit', 'Verdict'], rows: asLeft.checks.map((check) => checkRow(check, units)) },
+      { title: 'Checks', head: ['Check', 'Found', 'Limit', 'Verdict'], rows: checkRows(asLeft.checks, units) },
     ].filter(({ rows }) => rows.length > 0),
     lookAgain: record.lookAgain.map(({ what, by }) => (by === null ? what : `${what} By ${by}.`)),
     sources: record.tables.map(({ status, source, edition, clause }) => [source, edition, clause, status].filter((part) => part !== undefined).join(', ')),

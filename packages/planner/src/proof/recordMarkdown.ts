@@ -5,7 +5,8 @@ const plain = (text: string): string =>
   String(text)
     .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ')
     .replace(/[\\`*_{}[\]<>()#+!|~&]/g, (character) => `\\${character}`)
-    .replace(/^(\s*)([-=]|\d+\.)/, '$1\\$2')
+    .replace(/^(\s*)([-=])/, '$1\\$2')
+    .replace(/^(\s*\d+)\.(?=\s|$)/, '$1\\.')
 
 function table({ title, head, rows }: RecordTable): string {
   const line = (cells: readonly string[]) => `| ${cells.map(plain).join(' | ')} |`
@@ -17,7 +18,7 @@ function table({ title, head, rows }: RecordTable): string {
  *
  * @throws JobError where the record is not one that verifyRepair wrote
  * @example
- * recordMarkdown(record) // a text
+ * recordMarkdown(verifyRepair(bilgePumpFeed, { date: '2026-05-04', readings: [] }).record) // "# Repair record: Bilge pump feed…"
  */
 export function recordMarkdown(record: Readonly<Record<string, unknown>>): string {
   const page = recordPage(record)
@@ -26,7 +27,7 @@ export function recordMarkdown(record: Readonly<Record<string, unknown>>): strin
     `# Repair record: ${plain(page.title)}`,
     `**${plain(page.says)}**`,
     about.join('\n'),
-    ...page.tables.map(table),
+    ...[...page.readings, ...page.tables].map(table),
     ['## Look again', '', ...page.lookAgain.map((line) => `- ${plain(line)}`)].join('\n'),
     ['## Rules and tables', '', ...page.sources.map((line) => `- ${plain(line)}`)].join('\n'),
     'Made and read by: ____________________ Date: ____________ Signature: ____________________',

@@ -67,6 +67,7 @@ export function candidatesFor(chain: Chain, mostReadA: number): readonly Candida
           fault.gap = gap
           fault.stillOhm = Math.exp(sizes[0] as number)
           fault.movedOhm = fault.stillOhm
+          fault.stirs = true
         },
       }))
   /** Still by itself, moved worse by a factor of its own. */

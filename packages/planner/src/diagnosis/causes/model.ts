@@ -8,6 +8,8 @@ export interface Fault {
   gap: number
   stillOhm: number
   movedOhm: number
+  /** Not loose: moving the lead changes it only by chance. */
+  stirs: boolean
   /** On the supply: its volts times this, and ohms added. */
   supplyScale: number
   supplyOhm: number
@@ -25,6 +27,7 @@ export function clearFault(fault: Fault): void {
   fault.gap = -1
   fault.stillOhm = 0
   fault.movedOhm = 0
+  fault.stirs = false
   fault.supplyScale = 1
   fault.supplyOhm = 0
   fault.loadScale = 1
@@ -89,7 +92,7 @@ export class CircuitModel {
   /** Solves the circuit still, and moved where that is asked for; call after the unknowns or the fault changed. */
   solve(moved: boolean): void {
     this.#solveState('still', this.#fault.stillOhm)
-    if (moved) this.#solveState('moved', this.#fault.movedOhm)
+    if (moved) this.#solveState('moved', this.#fault.movedOhm * (this.#fault.stirs ? this.#filled.stir : 1))
   }
 
   /** Adds the gaps up, so that any span is one subtraction. */

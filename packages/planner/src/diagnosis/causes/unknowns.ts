@@ -19,6 +19,7 @@ type Unknown =
   | 'idleLoad'
   | 'insulation'
   | 'hotSpot'
+  | 'stir'
 
 const order: readonly Unknown[] = [
   'lay',
@@ -37,6 +38,7 @@ const order: readonly Unknown[] = [
   'idleLoad',
   'insulation',
   'hotSpot',
+  'stir',
 ]
 export const unknownCount = order.length
 
@@ -52,6 +54,7 @@ export function unknownsInPlay(chain: Chain, asks: readonly Ask[]): readonly num
     idleLoad: dead.some(({ from, to, kind }) => kind !== 'insulation' && from === chain.loadAt && to === from + 1),
     insulation: dead.some(across),
     hotSpot: asks.some(({ kind }) => kind === 'temperature'),
+    stir: asks.some(({ when }) => when === 'moved'),
     loadLaw: chain.input.load.by !== 'resistance',
   }
   return order.flatMap((name, index) => (play[name] === false ? [] : [index]))
@@ -72,6 +75,8 @@ export interface Filled {
   insulationOhm: number
   /** Kelvin per watt of a bad place. */
   hotKPerW: number
+  /** What moving the lead does to a bad place that is no loose one, as a factor. */
+  stir: number
   /** Conductor above the air at the working current. */
   riseK: number
 }
@@ -98,6 +103,9 @@ function idleLoadOf({ input }: Chain): { readonly middle: number; readonly devia
   return { middle: Math.log(0.85 * workingOhm), deviation: 0.4 }
 }
 
+/** A corroded or dry place that is moved changes by about a quarter. */
+const stirDeviation = 0.25
+
 /** Rise of a bad place: the fin of a thin wire on both sides, within a factor of two. */
 const hotSpotKPerW = { middle: Math.log(8), deviation: 0.6 }
 
@@ -115,6 +123,7 @@ export function filler(chain: Chain): { readonly filled: Filled; readonly fill: 
     idleLoadOhm: 0,
     insulationOhm: 0,
     hotKPerW: 0,
+    stir: 1,
     riseK: 0,
   }
   const steadyRiseK = input.wire.steadyC(input.currentA, input.ambientC) - input.ambientC
@@ -183,6 +192,7 @@ export function filler(chain: Chain): { readonly filled: Filled; readonly fill: 
     filled.loadLaw = law.mean + law.deviation * value('loadLaw')
     filled.idleLoadOhm = Math.exp(idle.middle + idle.deviation * value('idleLoad'))
     filled.insulationOhm = Math.exp(Math.log(1e9) + 1.5 * value('insulation'))
+    filled.stir = Math.exp(stirDeviation * value('stir'))
     filled.hotKPerW = Math.exp(hotSpotKPerW.middle + hotSpotKPerW.deviation * value('hotSpot'))
   }
   return { filled, fill }
