@@ -1,4 +1,6 @@
-import { figure, type JobFacts, type PlanVerdict, planValue, rule, SectionDraft } from '../facts/inner.ts'
+import { type Chain, chainOf, circuitInput, healthyOhm, sound, warmthAt } from '../circuit/inner.ts'
+import type { PlanValue, PlanVerdict } from '../facts/index.ts'
+import { figure, type JobFacts, planValue, rule, SectionDraft } from '../facts/inner.ts'
 import { isSoldered } from '../ways/inner.ts'
 import { readsMillivolts, samplePull, settlingS } from '../work/inner.ts'
 import type { ProofPlan, ProvenJoint } from './proofShapes.ts'
@@ -10,7 +12,9 @@ const millivoltCountV = 0.0001
 /** How the repair is shown to be good; joint is null for a new run, or where nothing is joined. */
 export function proofOf(facts: JobFacts, joint: ProvenJoint | null, runMade = false): ProofPlan {
   const draft = new SectionDraft('proof', proofWords, facts.units)
-  const settleS = settlingS(facts)
+  // What runs only for seconds is read within them.
+  const settleS = Math.min(settlingS(facts), facts.job.load.onS ?? Number.POSITIVE_INFINITY)
+  const short = settleS < settlingS(facts)
   draft.working('thermalTimeConstantS', { ...facts.wire, ambientC: facts.ambientC })
   const settle = draft.value('load on before reading', settleS, 's', rule('pr-load-test-time').source)
   const current = planValue('current', facts.currentA, 'A')
@@ -21,6 +25,7 @@ export function proofOf(facts: JobFacts, joint: ProvenJoint | null, runMade = fa
       doneWhen.push(draft.say('run', 'sound', { values: { allowed: draft.value('drop over the run, at most', facts.allowedDropV, 'V'), current, settle } }))
     else doneWhen.push(draft.say('works', 'sound', { rule: 'pr-function' }))
   } else doneWhen.push(...ofJoint(draft, facts, joint, settle))
+  if (short) draft.say('duty', 'sound', { values: { on: planValue('on time', settleS, 's') }, rule: 'pr-load-test-time' })
   if (joint !== null) looks(draft, facts, joint)
   draft.say('look-again', 'sound', { rule: 'pr-first-look-again' })
   return { section: draft.done(), doneWhen }
@@ -29,11 +34,15 @@ export function proofOf(facts: JobFacts, joint: ProvenJoint | null, runMade = fa
 function ofJoint(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint: ProvenJoint, settle: ReturnType<typeof planValue>) {
   const current = planValue('current', facts.currentA, 'A')
   const fresh = draft.value('drop over the new joint, at most', joint.newOhm * facts.currentA, 'V', rule('pr-mv-splice').source)
-  const metre = draft.value('plain wire drops, each metre', facts.ohmPerM * facts.currentA, 'V')
+  const chain = chainOf(circuitInput(facts))
+  const metre = plainWireV(draft, chain)
   const found = [
     draft.say('ratio', 'sound', { values: { length: planValue('as much wire', joint.lengthMm, 'mm') }, rule: 'pr-mv-splice' }),
     draft.say('covered', 'sound', { values: { current, settle, fresh, metre }, rule: 'pr-load-test-time' }),
   ]
+  const blind = coveredSpread(chain)
+  if (blind.value > fresh.value)
+    draft.say('covered-blind', 'sound', { values: { spread: blind, fresh }, names: { from: blind.from, to: blind.to }, rule: 'rd-before-after-same-points' })
   if (joint.outerOhm !== null) {
     const outer = draft.value('make it again from', joint.outerOhm * facts.currentA, 'V', rule('wp-joint-share').source)
     draft.say('outer', 'sound', { values: { fresh, outer }, rule: 'wp-joint-share' })
@@ -43,6 +52,25 @@ function ofJoint(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint:
     draft.say('few-counts', verdict, { values: { fresh, limit: planValue('limit', joint.newOhm, 'Ω') }, rule: 'rd-two-wire-floor' })
   }
   return found
+}
+
+/** What is taken off for the plain wire between the probes: in the air of today, from cold to settled at that current. */
+function plainWireV(draft: SectionDraft<typeof proofWords>, { input }: Chain): PlanValue {
+  const low = sound.lay.low * input.wire.ohmPerM(input.ambientC) * input.currentA
+  const high = sound.lay.high * input.wire.ohmPerM(input.wire.steadyC(input.currentA, input.ambientC)) * input.currentA
+  return draft.value('plain wire drops, each metre', (low + high) / 2, 'V', undefined, { low, high })
+}
+
+/** Between the nearest open metal on both sides of the joint: by how much the healthy pieces there may differ. */
+function coveredSpread(chain: Chain): PlanValue & { readonly from: string; readonly to: string } {
+  const { input, places } = chain
+  const [from, to] = input.where === 'feed' ? (['fuse-out', 'terminal-wire'] as const) : (['load-', 'source-'] as const)
+  const air = { low: input.ambientC, high: input.ambientC }
+  const ohm = healthyOhm(chain, warmthAt(input, input.currentA, air))
+  const at = (place: (typeof places)[number]) => places.indexOf(place)
+  const spans = [ohm(at(from), at('joint-in')), ohm(at('joint-out'), at(to))]
+  const spreadV = input.currentA * spans.reduce((sum, { low, high }) => sum + high - low, 0)
+  return { ...planValue('spread of the plain wire', spreadV, 'V'), from, to }
 }
 
 function looks(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint: ProvenJoint): void {

@@ -10,6 +10,14 @@ export const proofWords = {
     says: 'at most {fresh} over the joint',
     text: 'Covered: with {current} flowing for {settle}, at most {fresh} over the joint, after taking off {metre} for each metre of plain wire.',
   },
+  'covered-blind': {
+    says: 'covered, the wire hides the joint',
+    text: 'Covered, from {from} to {to}, the plain wire alone may differ by {spread}, more than the {fresh} allowed: take the ratio before you cover it.',
+  },
+  duty: {
+    says: 'read within {on}',
+    text: 'The load runs for {on} at most: read within that time, or put a smaller known current through it for longer.',
+  },
   'few-counts': {
     says: '{fresh} is a few counts of the meter',
     text: '{fresh} is only a few counts of a millivolt range: put a larger known current through it, or read four-wire, {limit}.',

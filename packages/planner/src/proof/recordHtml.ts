@@ -15,7 +15,7 @@ body { font: 10pt/1.35 system-ui, sans-serif; color: #1c2022; background: #fff; 
 h1 { font-size: 15pt; margin: 0 0 1mm } h2 { font-size: 11pt; margin: 4mm 0 1mm; break-after: avoid }
 .says { font-weight: 600; border: 0.4mm solid; padding: 1.5mm 2.5mm; margin: 2mm 0 }
 dl { display: grid; grid-template-columns: max-content 1fr max-content 1fr; gap: 0.5mm 4mm; margin: 2mm 0 } dt { color: #55616a } dd { margin: 0; overflow-wrap: anywhere }
-table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nums } th, td { text-align: left; padding: 0.6mm 2mm 0.6mm 0; border-bottom: 0.2mm solid #c9c3b6; vertical-align: top; overflow-wrap: anywhere } tr { break-inside: avoid }
+table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nums } th, td { text-align: left; padding: 0.6mm 2mm 0.6mm 0; border-bottom: 0.2mm solid #c9c3b6; vertical-align: top } td:first-child { overflow-wrap: anywhere } tr { break-inside: avoid }
 ul { margin: 0; padding-left: 5mm } .sources { font-size: 8pt; color: #55616a }
 .sign { display: grid; grid-template-columns: 2fr 1fr 2fr; gap: 6mm; margin-top: 12mm; break-inside: avoid } .sign p { border-top: 0.3mm solid; margin: 0; padding-top: 1mm }
 @media print { body { font-size: 8.5pt; line-height: 1.25; padding: 0 } h1 { font-size: 13pt } h2 { font-size: 9.5pt; margin-top: 2.5mm } .sources { font-size: 7pt } th, td { padding-block: 0.4mm } .sign { margin-top: 9mm } }
