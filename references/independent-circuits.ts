@@ -7,6 +7,7 @@ import {
   lapCurrents,
   lapNetworkResistanceOhm,
   unlikeContact,
+  wettedStrandsResistivityOhmM,
 } from '../packages/core/src/joint/index.ts'
 import { continuityProof, dropTestVerdict, fourWireResistanceOhm, twoWireProof } from '../packages/core/src/meter/index.ts'
 import { fuseOpeningS, prospectiveCurrentA, terminalCurrentA } from '../packages/core/src/protection/index.ts'
@@ -79,6 +80,24 @@ const patchy = [
   { lengthMm: 2, gSPerM: 0 },
   { lengthMm: 2, gSPerM: 5e5 },
 ] as const
+
+/** A round strand in its share of solder, in a field across it: potentials A r inside, B r + C/r in the solder, r outside; both faces match. */
+function coatedStrandOhmM(strandOhmM: number, solderOhmM: number, share: number): number {
+  const a = Math.sqrt(share)
+  const [strandS, solderS] = [1 / strandOhmM, 1 / solderOhmM]
+  const flux = (acrossS: number) => {
+    const [, B = 0, C = 0] = solve(
+      [
+        [a, -a, -1 / a],
+        [strandS, -solderS, solderS / a ** 2],
+        [0, 1, 1],
+      ],
+      [0, 0, 1],
+    )
+    return solderS * (B - C) - acrossS
+  }
+  return 1 / root(flux, solderS, strandS)
+}
 
 /** Source, out, joint, load and back as five resistors in a row; node 0 is the source's negative side. */
 const chain = [0.031, 0.004, 0.052, 2.8, 0.035] as const
@@ -157,6 +176,9 @@ export const reference: readonly Reference[] = [
         interfaceConductanceSPerM({ bondWidthMm: 0.6, layerMm: 0.1, layerOhmM: 1.5e-7, filmOhmM2: 2e-12 }),
       ),
       solved('spots side by side in a patch, with a film', 'ohm', contactOhm, contact),
+      solved('strands in solder, three quarters copper: a strand in its shell', 'ohm m', coatedStrandOhmM(1.7241e-8, 1.5e-7, 0.75), () =>
+        wettedStrandsResistivityOhmM({ resistivityOhmM: 1.7241e-8, solderOhmM: 1.5e-7, copperShare: 0.75 }),
+      ),
       solved('film of 1e-11 ohm m2 on 0.02 mm2', 'ohm', 1e-11 / 0.02e-6, () => filmResistanceOhm({ filmOhmM2: 1e-11, areaMm2: 0.02 })),
       solved('spot of a contact with 50 mV between parts at 40 C', 'C', peakC, () => contactPeakC({ contactV: 0.05, bulkC: 40 })),
     ],

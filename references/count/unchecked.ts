@@ -6,6 +6,7 @@ export const unchecked: Readonly<Record<string, string>> = {
   identifyWire: 'a search over tables by checked formulas; no source prints an identified wire',
   bundleStates: 'intermediate values of bundleTemperatureC, which is checked',
   heatJointAdvice: 'a search over runs of heatJoint, which is checked',
+  heatSolderSleeveBand: 'three runs of heatSolderSleeve, which is checked',
   heatJointBand: 'three runs of heatJoint, which is checked',
   heatVerdict: 'a judgement over runs of heatJoint, which is checked; its rule is tested case by case',
   wireVerdict: 'a judgement by steadyCurrentBandA, voltageDropV and fuseProtectsWire, which are checked',

@@ -8,8 +8,8 @@ import { remadeAfterC, remadeSteadyA, remadeSteadyC } from './wire.ts'
 interface Case {
   readonly id: string
   readonly model?: string
-  // biome-ignore lint/suspicious/noExplicitAny: inputs differ by model; each solver names its own.
-  readonly inputs: any
+  /** They differ by model; each solver names its own. */
+  readonly inputs: never
   readonly expected: Readonly<Record<string, unknown>>
 }
 const read = (name: string): readonly Case[] => JSON.parse(readFileSync(new URL(`../data/${name}.json`, import.meta.url), 'utf8')) as readonly Case[]
