@@ -34,18 +34,24 @@ const sourceFilesIn = (folder: string): readonly string[] =>
 
 /** A lesson or question has a folder of its own, with its id and title in the file that tells it. */
 function learnUses(): readonly UsedIn[] {
-  return readdirSync(`${root}site/src/learn`, { withFileTypes: true }).flatMap((folder): readonly UsedIn[] => {
-    if (!folder.isDirectory()) return []
-    const files = sourceFilesIn(`site/src/learn/${folder.name}`)
-    const teller = files.find((path) => /\/(lesson|question)\.ts$/.test(path))
-    if (teller === undefined || /learn\/(lesson|question)\//.test(teller)) return []
+  const tellers = sourceFilesIn('site/src/learn').filter((path) => /^site\/src\/learn\/(lessons|questions)\/[^/]+\/(lesson|question)\.ts$/.test(path))
+  return tellers.flatMap((teller): readonly UsedIn[] => {
     const text = readFileSync(root + teller, 'utf8')
     const id = /\bid: '([a-z0-9-]+)'/.exec(text)?.[1]
     const title = /\btitle: '((?:[^'\\]|\\.)+)'/.exec(text)?.[1]
     if (id === undefined || title === undefined) return []
-    const isQuestion = teller.endsWith('question.ts')
-    const use = { words: `${isQuestion ? 'Question' : 'Lesson'}: ${title}`, path: `${isQuestion ? 'questions' : 'examples'}/${id}/` }
-    return [{ use, text: files.map((path) => readFileSync(root + path, 'utf8')).join('\n') }]
+    const use = teller.endsWith('question.ts')
+      ? { words: `Question: ${title}`, path: `questions/${id}/` }
+      : { words: `Lesson: ${title}`, path: `examples/${id}/` }
+    const folder = teller.slice(0, teller.lastIndexOf('/'))
+    return [
+      {
+        use,
+        text: sourceFilesIn(folder)
+          .map((path) => readFileSync(root + path, 'utf8'))
+          .join('\n'),
+      },
+    ]
   })
 }
 
@@ -59,13 +65,22 @@ function planUses(): readonly UsedIn[] {
 
 const checkOf = ({ source, clause, status, title, printed, unit, got, met }: Figure): HandCheck => ({ source, clause, status, title, printed, unit, got, met })
 
+/** The arguments of an example; none where it is more than a call, which the docs step tells. */
+function inputsOf(example: string): readonly unknown[] {
+  try {
+    return example === '' ? [] : evaluate(parseExample(example).argumentsText, scope)
+  } catch {
+    return []
+  }
+}
+
 /** Checks by standing of their source; a page shows the first of them and counts the rest. */
 const standing = ['published', 'library', 'derived', 'from memory']
 
 function functionOf(entry: Entry, all: readonly Entry[], checks: readonly Figure[], bytes: number, used: readonly UsedIn[]): HandFunction {
   const { doc, name, room } = entry
   const [example = ''] = doc.examples
-  const inputs = example === '' ? [] : evaluate(parseExample(example).argumentsText, scope)
+  const inputs = inputsOf(example)
   const result = doc.symbols.find(({ path }) => path === 'result')
   const mentions = new RegExp(`\\b${name}\\b`)
   const about = [...doc.remarks, ...doc.equations, ...doc.sources, ...doc.throws, ...doc.symbols.map(({ meaning }) => meaning)].join(' ')

@@ -1,5 +1,25 @@
-import { sleeveFromStockQuestion } from './sleeveFromStock/question.ts'
-import { wireSizeQuestion } from './wireSize/question.ts'
+import type { Question } from './question/question.ts'
 
-/** Every question, in the order of the list. */
-export const questions: readonly { readonly id: string; readonly title: string; readonly summary: string }[] = [wireSizeQuestion, sleeveFromStockQuestion]
+const found = import.meta.glob<Readonly<Record<string, Question<unknown>>>>('./questions/*/question.ts', { eager: true })
+
+/** The order of the list; a question that is not named comes last. */
+const order = [
+  'wire-size',
+  'run-drop',
+  'current-here',
+  'fuse',
+  'sleeve-from-stock',
+  'overlap',
+  'will-it-flow',
+  'crimp',
+  'bundle',
+  'reading-proves',
+  'drop-limit',
+  'together',
+]
+const rank = (id: string): number => (order.indexOf(id) + order.length + 1) % (order.length + 1)
+
+/** Every question with the folder that holds its model, in the order of the list. */
+export const questions: readonly (Question<unknown> & { readonly folder: string })[] = Object.entries(found)
+  .flatMap(([path, module]) => Object.values(module).map((question) => ({ ...question, folder: path.split('/').at(-2) ?? '' })))
+  .sort((a, b) => rank(a.id) - rank(b.id))

@@ -8,6 +8,7 @@ export function answerMarkup(part: AnswerPart): string {
   const values = part.values.map((value) => `<dt>${escapeText(value.name)}</dt><dd>${escapeText(value.text)}</dd>`).join('')
   return [
     `<p class="short">${escapeText(part.sentence)}</p>`,
+    part.drawing ?? '',
     values === '' ? '' : `<dl class="values">${values}</dl>`,
     part.notes.length === 0 ? '' : `<ul>${items(part.notes)}</ul>`,
   ].join('')

@@ -6,16 +6,16 @@ import { readInputs, type Typed } from './readInputs.ts'
 const problemText = (problem: InputProblem): string => `Read: ${problem.read}. Allowed: ${problem.allowed}. For example: ${problem.example}.`
 
 /** A question that answers as one types. It is loaded at the first touch; until then the page's own case and answer stand there. */
-export class LiveQuestion<F> {
+export class LiveQuestion {
   readonly #root: HTMLElement
-  readonly #model: QuestionModel<F>
+  readonly #model: QuestionModel<never>
   readonly #fields: readonly AskedField[]
-  readonly #facts: F
+  readonly #facts: never
   #answer: Answer | null = null
   /** The case that the open working shows; the page's own at first. */
   #worked: string
 
-  constructor(root: HTMLElement, model: QuestionModel<F>) {
+  constructor(root: HTMLElement, model: QuestionModel<never>) {
     const { fields, facts } = JSON.parse(root.dataset.question ?? '{}') as { fields: readonly AskedField[]; facts: F }
     this.#root = root
     this.#model = model
@@ -104,6 +104,10 @@ export class LiveQuestion<F> {
   }
 
   #showAnswer(answer: Answer): void {
+    const bar = this.#root.querySelector('[data-bar]')
+    if (bar !== null) bar.textContent = answer.parts[0]?.sentence ?? ''
+    for (const place of this.#root.querySelectorAll('[data-part]'))
+      place.toggleAttribute('hidden', !answer.parts.some((part) => part.id === place.getAttribute('data-part')))
     for (const part of answer.parts) {
       const place = this.#root.querySelector(`[data-part="${part.id}"]`)
       if (!(place instanceof HTMLElement)) continue

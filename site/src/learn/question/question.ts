@@ -58,6 +58,8 @@ export interface AnswerPart {
   /** null leaves the wire plain: nothing is judged. */
   readonly verdict: PlanVerdict | null
   readonly sentence: string
+  /** The thing to fetch, to scale, as markup. */
+  readonly drawing?: string
   readonly values: readonly AnswerValue[]
   readonly notes: readonly string[]
 }

@@ -2,9 +2,9 @@ import type { LiveQuestion } from './liveQuestion.ts'
 import type { QuestionModel } from './question.ts'
 
 /** A question on its page: nothing is loaded until it is touched, or a link brings a case. */
-export function defineQuestion<F>(load: () => Promise<QuestionModel<F>>): void {
+export function defineQuestion(load: (folder: string) => Promise<QuestionModel<never>>): void {
   class AskedQuestion extends HTMLElement {
-    #live: Promise<LiveQuestion<F>> | null = null
+    #live: Promise<LiveQuestion> | null = null
     #stop = new AbortController()
 
     connectedCallback(): void {
@@ -19,14 +19,29 @@ export function defineQuestion<F>(load: () => Promise<QuestionModel<F>>): void {
       this.querySelector('details[data-working]')?.addEventListener('toggle', () => void this.#live?.then((live) => live.work()), { signal })
       addEventListener('hashchange', () => this.#openLink(), { signal })
       this.#openLink()
+      this.#watchAnswer()
+    }
+
+    /** Where the answer has left the window, a slim bar at the top repeats it. */
+    #watchAnswer(): void {
+      const answer = this.querySelector('.answered .short')
+      const bar = this.querySelector('[data-bar]')
+      if (answer === null || bar === null) return
+      const watch = new IntersectionObserver(([seen]) =>
+        bar.toggleAttribute('hidden', seen === undefined || seen.isIntersecting || seen.boundingClientRect.top > 0),
+      )
+      watch.observe(answer)
+      this.#stop.signal.addEventListener('abort', () => watch.disconnect())
     }
 
     disconnectedCallback(): void {
       this.#stop.abort()
     }
 
-    #wake(): Promise<LiveQuestion<F>> {
-      this.#live ??= Promise.all([import('./liveQuestion.ts'), load()]).then(([{ LiveQuestion }, model]) => new LiveQuestion(this, model))
+    #wake(): Promise<LiveQuestion> {
+      this.#live ??= Promise.all([import('./liveQuestion.ts'), load(this.dataset.folder ?? '')]).then(
+        ([{ LiveQuestion }, model]) => new LiveQuestion(this, model),
+      )
       return this.#live
     }
 

@@ -5,7 +5,7 @@ import { heatMoves } from './heatMoves.ts'
 import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
 
 /**
- * Judges the heating of a joint as a workshop would: whether it wets in time at both ends of what is unknown, and spares its insulation.
+ * Judges the heating of a joint as a workshop would: whether the solder flows in time at both ends of what is unknown, before the insulation suffers.
  *
  * The contact is one unknown for flow and for the edge; the tool lifts 2 s after the joint's own wetting. Unsound: not wetted in time even at the
  * favourable end, or a published limit passed even there. Cannot tell: only the favourable end does. Caution: the unfavourable end does not, or it comes

@@ -1,7 +1,16 @@
 import type { SleeveMaterialName } from '@strandwise/core/materials'
 import { chooseSleeve, cutLengthMm, fitSleeve, type Sleeve, type SleeveChoice } from '@strandwise/core/sleeve'
-import { type AnswerPart, type AskedWorking, type InputProblem, type Inputs, numberOf, type Outcome, type QuestionModel, wordOf } from '../question/question.ts'
-import { type Write, writer } from '../question/write.ts'
+import {
+  type AnswerPart,
+  type AskedWorking,
+  type InputProblem,
+  type Inputs,
+  numberOf,
+  type Outcome,
+  type QuestionModel,
+  wordOf,
+} from '../../question/question.ts'
+import { type Write, writer } from '../../question/write.ts'
 import type { SleeveFacts } from './facts.ts'
 
 const figures = 3

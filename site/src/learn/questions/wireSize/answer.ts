@@ -1,6 +1,6 @@
 import type { InsulationName, Interval, MetalName } from '@strandwise/core/materials'
-import { type AnswerPart, type AskedWorking, type Inputs, numberOf, type QuestionModel, wordOf } from '../question/question.ts'
-import { type Write, writer } from '../question/write.ts'
+import { type AnswerPart, type AskedWorking, type Inputs, numberOf, type QuestionModel, wordOf } from '../../question/question.ts'
+import { type Write, writer } from '../../question/write.ts'
 import type { WireSizeFacts } from './facts.ts'
 import { bundleOf, currentBand, heatOf, type Place, type Run, type SizeFound, sizesFor, temperatureBand } from './model.ts'
 
@@ -39,7 +39,7 @@ function thisWire(inputs: Inputs, place: Place, facts: WireSizeFacts, write: Wri
   return {
     ...shared,
     verdict: 'sound',
-    sentence: `${area} carries ${write(lowA, 'currentA')} for ever, ${where(place, write)}.`,
+    sentence: `${area} carries ${write(lowA, 'currentA')} continuously, ${where(place, write)}.`,
     values: [
       { name: 'limit of the insulation, its lowest grade', text: write(place.limitC, 'temperatureC') },
       { name: 'current at that limit, by two models of still air', text: `${write(lowA, 'currentA')} to ${write(band.high, 'currentA')}` },

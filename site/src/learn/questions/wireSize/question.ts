@@ -2,9 +2,9 @@ import { bundleDiameterMm } from '@strandwise/core/bundle'
 import { awgToAreaMm2, layFactorOfClass } from '@strandwise/core/conductor'
 import { insulations, type MetalName } from '@strandwise/core/materials'
 import { awgTable, iec60228 } from '@strandwise/core/tables'
-import type { Question } from '../question/question.ts'
-import { unitsField } from '../question/unitsField.ts'
-import { quoted } from '../rulesById.ts'
+import type { Question } from '../../question/question.ts'
+import { unitsField } from '../../question/unitsField.ts'
+import { quoted } from '../../rulesById.ts'
 import type { InsulationFacts, WireSizeFacts } from './facts.ts'
 
 const metals: Readonly<Partial<Record<MetalName, string>>> = {

@@ -2,9 +2,9 @@ import { UnknownEntryError } from '@strandwise/core/errors'
 import { type SleeveMaterialName, sleeveMaterials } from '@strandwise/core/materials'
 import { ruleFigure } from '@strandwise/core/rules'
 import { sleeveSizes } from '@strandwise/core/tables'
-import type { AskedQuantity, Question } from '../question/question.ts'
-import { unitsField } from '../question/unitsField.ts'
-import { quoted, rule } from '../rulesById.ts'
+import type { AskedQuantity, Question } from '../../question/question.ts'
+import { unitsField } from '../../question/unitsField.ts'
+import { quoted, rule } from '../../rulesById.ts'
 import type { SleeveFacts } from './facts.ts'
 
 /** The thickest that a repair of a lead asks for. */

@@ -1,0 +1,10 @@
+import MiniSearch from 'minisearch'
+import { searchEntries } from '../search/entries.ts'
+import { searchOptions } from '../search/options.ts'
+
+/** The index of the search, loaded when the search is opened. */
+export function GET(): Response {
+  const index = new MiniSearch(searchOptions)
+  index.addAll(searchEntries())
+  return new Response(JSON.stringify(index), { headers: { 'Content-Type': 'application/json' } })
+}

@@ -1,0 +1,66 @@
+import { handbook } from 'virtual:handbook'
+import { practiceRules } from '@strandwise/core/rules'
+import { topics } from '../handbook/topics.ts'
+import { lessons } from '../learn/lessons.ts'
+import { questions } from '../learn/questions.ts'
+import { roomTitle } from '../methodPage/roomTitles.ts'
+
+export interface SearchEntry {
+  readonly id: number
+  readonly kind: 'question' | 'lesson' | 'function' | 'table' | 'material' | 'rule'
+  readonly title: string
+  readonly path: string
+  readonly text: string
+}
+
+type Told = Omit<SearchEntry, 'id'>
+
+const materials = ['metals', 'solders', 'insulations', 'sleeveMaterials']
+/** A list of results is read at a glance. */
+const longestTitle = 50
+const cutAt = (text: string, length: number): readonly [string, string] => {
+  const at = text.length <= length ? -1 : text.lastIndexOf(' ', length)
+  return at === -1 ? [text, ''] : [`${text.slice(0, at)} …`, text.slice(at)]
+}
+/** Sizes by which a row is asked for. */
+const rowNames = (rows: readonly (readonly (number | string)[])[]): string =>
+  [...new Set(rows.map(([first]) => String(first)).filter((name) => name.length <= 6))].join(' ')
+
+const topicOf = new Map(topics.flatMap((topic) => topic.rules.map((rule) => [rule.id, topic] as const)))
+
+function told(): readonly Told[] {
+  return [
+    ...questions.map((one): Told => ({ kind: 'question', title: one.title, path: `questions/${one.id}/`, text: one.summary })),
+    ...lessons.map((one): Told => ({ kind: 'lesson', title: one.title, path: `examples/${one.id}/`, text: one.summary })),
+    ...handbook.functions.map(
+      (one): Told => ({
+        kind: 'function',
+        title: one.words,
+        path: `handbook/${one.name}/`,
+        text: [one.name, one.sentence, roomTitle(one.room).title, ...one.symbols.map(({ meaning }) => meaning)].join(' '),
+      }),
+    ),
+    ...handbook.data.map(
+      (one): Told => ({
+        kind: 'table',
+        title: one.words,
+        path: `handbook/tables/${one.name}/`,
+        text: `${one.name} ${one.sentence} ${one.tables.map(({ rows }) => rowNames(rows)).join(' ')}`,
+      }),
+    ),
+    ...handbook.data
+      .filter(({ name }) => materials.includes(name))
+      .flatMap(
+        (one) =>
+          one.tables[0]?.rows.map((row): Told => ({ kind: 'material', title: `${row[0]}`, path: `handbook/tables/${one.name}/`, text: one.words })) ?? [],
+      ),
+    ...practiceRules.map((rule): Told => {
+      const topic = topicOf.get(rule.id)
+      const [shown, rest] = cutAt(rule.statement, longestTitle)
+      return { kind: 'rule', title: shown, path: `handbook/rules/${topic?.id}/#${rule.id}`, text: rest }
+    }),
+  ]
+}
+
+/** Everything that can be found on the site. */
+export const searchEntries = (): readonly SearchEntry[] => told().map((one, id) => ({ ...one, id }))
