@@ -2,7 +2,7 @@ import { heatSolderSleeve, solder } from '@strandwise/core'
 
 const liquidusC = solder('Sn42Bi58').liquidusC.nominal
 const heldS = 60
-const weakC = 180
+const weakC = 240
 const strongC = 400
 const side = { areaMm2: 1, stubMm: 5, insulation: 'ETFE', insulationOutsideMm: 1.9 } as const
 const sleeve = {

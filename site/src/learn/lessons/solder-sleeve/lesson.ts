@@ -1,4 +1,4 @@
-import { heatSolderSleeve } from '@strandwise/core/heating'
+import { heatJointDefaults, heatSolderSleeve } from '@strandwise/core/heating'
 import { insulation } from '@strandwise/core/materials'
 import { bars } from '../../draw/bars.ts'
 import { curves } from '../../draw/chart.ts'
@@ -29,6 +29,7 @@ import { whatIf } from './whatIf.ts'
 
 const degree = (value: number): string => `${Math.round(value)} °C`
 const second = (value: number): string => say(value, 's', 2)
+const superheatK = heatJointDefaults.wettingSuperheatK.value
 const [side] = sleeve.conductors
 const shape = {
   conductorMm: sleeve.joint.diameterMm / 2,
@@ -72,7 +73,7 @@ export const lesson: Lesson = {
   number: 7,
   id: 'solder-sleeve',
   question: 'The ring has melted: is the joint soldered?',
-  summary: 'The class believes its eyes: tube tight, ring melted, so joined. Ring and tube lie in the stream and warm in seconds; the wire inside stays cold.',
+  summary: 'The class believes its eyes: tube tight, ring melted, so joined. Ring and tube lie in the stream and warm first; the wire inside stays too cool.',
   scenario: `Invented: on a windy quay someone shrinks a solder sleeve over a lamp’s lead with a weak hot-air tool: ${weakC} °C where it meets the sleeve. The tube grips, the ring melts and looks fine.`,
   given: [
     { name: 'ring', text: `Sn42Bi58, liquid at ${degree(liquidusC)}` },
@@ -89,8 +90,8 @@ export const lesson: Lesson = {
       ask: 'When does the ring melt, in this weak stream?',
       options: [
         { text: 'Not at all: the air is too cool', reply: `the air is above the ${degree(liquidusC)} of the alloy.` },
-        { text: 'Within about ten seconds' },
-        { text: 'After about a minute, when all is hot', reply: 'the ring is thin and lies at the stream: it does not wait for the wire.' },
+        { text: 'After about half a minute' },
+        { text: 'Only with the wire, when all is hot', reply: 'the ring is thin and lies under the tube: it does not wait for the wire.' },
       ],
       picture: asked,
       see: {
@@ -101,7 +102,7 @@ export const lesson: Lesson = {
         ]),
       },
       why: ['Thin plastic and a thin ring take up little heat. What you see is the outside of the joint.'],
-      keep: 'Tube and [[ring]] warm in seconds: they lie in the [[stream]].',
+      keep: 'Tube and [[ring]] warm first: they lie in the [[stream]].',
     },
     {
       id: 'wire',
@@ -109,10 +110,10 @@ export const lesson: Lesson = {
       ask: `The stream stays on for ${heldS} s. How warm is the wire under the ring?`,
       options: [
         { text: `${weakC} °C, as the air`, reply: 'the air gives its heat through the tube, and the copper leads it away at once.' },
-        { text: 'Just above the melting of the ring', reply: 'so it looks, for the ring is melted. They are not equally warm.' },
-        { text: 'Far below the melting of the ring' },
+        { text: 'Hot enough, for the ring has melted', reply: 'ring and wire are not equally warm.' },
+        { text: 'Below the melting of the ring' },
       ],
-      see: { short: `${degree(wireC)}: ${degree(liquidusC)} would be the least.`, picture: warming },
+      see: { short: `${degree(wireC)}: the alloy melts at ${degree(liquidusC)} and takes near ${degree(liquidusC + superheatK)}.`, picture: warming },
       why: ['Two wires lead heat away like fins, and the wall of the tube holds it back. Solder takes only on wire that is hotter than the melting solder.'],
       keep: 'The solder takes only when the [[wire]] is hotter than the [[melting]] solder.',
       working: { id: 'heatSolderSleeve', inputs: { ...sleeve, tool: { kind: 'hot-air', airC: weakC, airSpeedMPerS: 8 }, toolOffS: heldS } },
@@ -146,8 +147,8 @@ export const lesson: Lesson = {
       ask: `Now ${strongC} °C at the sleeve. The ring melts after ${second(ringMeltsStrongS)}. When is it joined?`,
       options: [
         { text: 'With the ring', reply: 'the wire always comes later.' },
-        { text: 'About twice as late', reply: 'the wire has far more copper than the ring has solder.' },
-        { text: 'More than five times as late' },
+        { text: 'A few seconds after it', reply: 'the wire has far more copper than the ring has solder.' },
+        { text: `About ${Math.round(wettedS / ringMeltsStrongS)} times as late` },
       ],
       see: { short: `After ${second(wettedS)}: ${figures(wettedS / ringMeltsStrongS, 2)} times as late.`, picture: both },
       why: ['So don’t lift the tool when the ring melts. Watch the solder run along the strands, out of the ring’s place, on both sides.'],
@@ -220,9 +221,9 @@ export const lesson: Lesson = {
     ],
     reads: 'probe when the ring melts',
     low: 30,
-    high: liquidusC - 20,
+    high: liquidusC - 5,
     unit: '°C',
-    why: `In the model the wire has ${degree(heatSolderSleeve({ ...sleeve, tool: { kind: 'hot-air', airC: weakC, airSpeedMPerS: 8 }, toolOffS: ringMeltsS }).jointAtToolOffC)} when the ring melts. Streams differ by half either way, so expect only this: far below ${degree(liquidusC)}.`,
+    why: `In the model the wire has ${degree(heatSolderSleeve({ ...sleeve, tool: { kind: 'hot-air', airC: weakC, airSpeedMPerS: 8 }, toolOffS: ringMeltsS }).jointAtToolOffC)} when the ring melts. Streams differ by half either way, so expect only this: below ${degree(liquidusC)}.`,
   },
   sheets,
   notes: {

@@ -8,9 +8,9 @@ const wire = (airC: number): number => held(airC).jointAtToolOffC
 export const whatIf: WhatIf = {
   title: 'What if the air were hotter?',
   ask: `Air of 300 °C, held for ${heldS} s. What does the wire under the ring come to?`,
-  setting: { label: 'air at the sleeve', unit: '°C', low: 150, high: 450, step: 10, start: 180 },
+  setting: { label: 'air at the sleeve', unit: '°C', low: 150, high: 450, step: 10, start: 240 },
   at: 300,
-  result: { label: `the wire after ${heldS} s`, unit: '°C', low: 0, high: 400, step: 10 },
+  result: { label: `the wire after ${heldS} s`, unit: '°C', low: 0, high: 300, step: 10 },
   limits: [{ name: `alloy liquid, ${figures(liquidusC, 3)} °C`, y: liquidusC, hot: false }],
   value: wire,
   picture: (airC) => {
