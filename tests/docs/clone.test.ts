@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -9,6 +10,12 @@ import { checkedOnly, commandsIn } from './shell.ts'
 const documents = ['README.md', 'DEVELOPERS.md'].filter((name) => existsSync(root + name))
 const shell = new Set(['sh', 'bash', 'console'])
 const scripts = (JSON.parse(readFileSync(`${root}package.json`, 'utf8')) as { readonly scripts: Readonly<Record<string, string>> }).scripts
+
+/** GNU parallel, which Debian has as a package; another program of that name has no --pipe. */
+function hasParallel(): { readonly there: boolean; readonly why: string } {
+  const { stdout } = spawnSync('parallel', ['--version'], { encoding: 'utf8' })
+  return { there: /GNU parallel/.test(stdout ?? ''), why: 'left out, for GNU parallel is not installed ("apt-get install parallel")' }
+}
 
 const clone = new Clone()
 beforeAll(async () => {
@@ -67,6 +74,40 @@ describe('the command in a shell', () => {
     expect(answer.output).toMatch(output)
     expect(answer.output).not.toMatch(/\n\s+at /)
     expect(answer.code, answer.output).toBe(code)
+  })
+
+  describe('an audit in parts', () => {
+    const parallel = hasParallel()
+    const kinds = ['PVC', 'XLPE', 'ETFE', 'silicone']
+    const sizes = ['18 AWG', '1.5 mm²', '0.5 mm²', '10 AWG']
+    beforeAll(() => {
+      const rows = Array.from({ length: 20_000 }, (_, n) => `"wire, ${n}",${sizes[n % 4]},${kinds[n % 3]},${1 + (n % 17)},${1 + (n % 13)},12,${20 + (n % 41)}`)
+      writeFileSync(join(clone.folder, 'wires.csv'), `name,size,insulation,outLengthM,currentA,supplyV,ambientC\n${rows.join('\n')}\n`)
+    })
+
+    test('threads give the same bytes as one', async () => {
+      for (const format of ['csv', 'ndjson', 'json', 'markdown']) {
+        const { output } = await clone.run(
+          `cmp <(${strandwise} audit wires.csv --workers 1 --format ${format} 2>/dev/null) <(${strandwise} audit wires.csv --workers 3 --format ${format} 2>/dev/null) && echo same`,
+        )
+        expect(output, format).toBe('same\n')
+      }
+    })
+
+    test('a reader that goes away ends it', async () => {
+      const { output } = await clone.run(`${strandwise} audit wires.csv 2>/dev/null | head -n 2 | wc -l`)
+      expect(output.trim()).toBe('2')
+    })
+
+    test.runIf(parallel.there)(
+      `under GNU parallel the union of the parts is the whole, byte for byte${parallel.there ? '' : `: ${parallel.why}`}`,
+      async () => {
+        const filter = `${strandwise} audit - --no-lines --format ndjson`
+        const parts = `parallel --will-cite --pipe --header : --block 200k --keep-order '${filter} 2>/dev/null' < wires.csv`
+        const { output } = await clone.run(`cmp <(${parts}) <(${filter} < wires.csv 2>/dev/null) && ${parts} | wc -l`)
+        expect(output.trim()).toBe('20000')
+      },
+    )
   })
 
   test('before it is built it says what to do', async () => {

@@ -4,7 +4,9 @@ import { root } from '../repository/tree.ts'
 import { type Fence, fencesIn, runnable } from './fences.ts'
 import { differences } from './printed.ts'
 
-const documents = ['README.md', 'DEVELOPERS.md'].filter((name) => existsSync(root + name))
+const documents = ['README.md', 'DEVELOPERS.md', 'packages/core/README.md', 'packages/working/README.md', 'packages/planner/README.md'].filter((name) =>
+  existsSync(root + name),
+)
 const rooms = import.meta.glob<Record<string, unknown>>('../../packages/*/src/{index,*/index}.ts')
 const code = new Set(['ts', 'js', 'mjs', 'typescript', 'javascript'])
 

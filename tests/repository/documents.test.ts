@@ -11,17 +11,28 @@ describe('package.json files', () => {
     name: '@strandwise/core',
     version: '1.0.0',
     description: 'x',
+    keywords: ['x'],
     license: 'MIT',
     type: 'module',
+    engines: { node: '>=20' },
     sideEffects: false,
-    files: ['dist'],
+    files: ['dist', 'src', 'CHANGELOG.md', '!dist/.tsbuildinfo', '!src/**/*.test.ts', '!src/**/*.sample.ts'],
     exports: {
       '.': { types: './dist/index.d.ts', default: './dist/index.js' },
+      './closed': null,
       './*': { types: './dist/*/index.d.ts', default: './dist/*/index.js' },
       './package.json': './package.json',
     },
   }
-  const tree = (changes: object, file = 'packages/core/package.json') => ({ 'package.json': rootManifest, [file]: JSON.stringify({ ...core, ...changes }) })
+  const tree = (changes: object, file = 'packages/core/package.json') => ({
+    LICENSE: 'MIT',
+    'packages/core/LICENSE': 'MIT',
+    'packages/core/README.md': '# core',
+    'packages/core/src/open/index.ts': '',
+    'packages/core/src/closed/a.ts': '',
+    'package.json': rootManifest,
+    [file]: JSON.stringify({ ...core, ...changes }),
+  })
 
   test('alike passes; each difference fails', () => {
     expect(unlikeManifests(sample(tree({})))).toEqual([])
@@ -31,6 +42,10 @@ describe('package.json files', () => {
     fails(unlikeManifests, tree({ sideEffects: true }), /"sideEffects" is true/)
     fails(unlikeManifests, tree({ type: 'commonjs' }), /"type"/)
     fails(unlikeManifests, tree({ exports: {} }), /"exports"/)
+    fails(unlikeManifests, tree({ exports: { ...core.exports, './closed': undefined } }), /"exports"/)
+    fails(unlikeManifests, tree({ files: ['dist'] }), /"files"/)
+    fails(unlikeManifests, { ...tree({}), 'packages/core/LICENSE': 'other' }, /another licence/)
+    fails(unlikeManifests, Object.fromEntries(Object.entries(tree({})).filter(([path]) => path !== 'packages/core/README.md')), /no README\.md in the tarball/)
     fails(unlikeManifests, tree({ main: 'x' }), /keys/)
     fails(unlikeManifests, tree({ private: undefined }, 'site/package.json'), /it could be published/)
   })

@@ -11,18 +11,41 @@ const manifestPath = /^(package\.json|(packages\/[^/]+|site|tests)\/package\.jso
 const exact = /^(npm:(@[^/]+\/)?[^@]+@)?\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/
 const groups = ['dependencies', 'devDependencies', 'peerDependencies', 'optionalDependencies']
 /** The keys of a package that is published, in this order; a missing optional one is left out. */
-const keys = ['name', 'version', 'description', 'license', 'type', 'sideEffects', 'files', 'bin', 'exports', 'dependencies']
+const keys = ['name', 'version', 'description', 'keywords', 'license', 'type', 'engines', 'sideEffects', 'files', 'bin', 'exports', 'dependencies']
 const optional = new Set(['bin', 'dependencies'])
 /** What every published package says alike. */
 const alike: Manifest = {
   license: 'MIT',
   type: 'module',
+  engines: { node: '>=20' },
   sideEffects: false,
-  exports: {
+}
+/** What the tarball holds beside README, LICENSE and package.json: what is built, its sources for the maps, and the changelog that stands in core. */
+const filesOf = (manifest: Manifest, folder: string): readonly string[] => [
+  ...('bin' in manifest ? ['bin'] : []),
+  'dist',
+  'src',
+  ...(folder === 'core' ? ['CHANGELOG.md'] : []),
+  '!dist/.tsbuildinfo',
+  '!src/**/*.test.ts',
+  '!src/**/*.sample.ts',
+]
+
+/** The root, each room that has an index, and package.json; a room without one is closed by name. */
+function exportsOf(files: readonly TreeFile[], folder: string): unknown {
+  const inside = new RegExp(`^packages/${folder}/src/([^/]+)/(.*)$`)
+  const rooms = new Map<string, boolean>()
+  for (const { path } of files) {
+    const [, room, file] = inside.exec(path) ?? []
+    if (room !== undefined) rooms.set(room, rooms.get(room) === true || file === 'index.ts')
+  }
+  const closed = [...rooms].filter(([, open]) => !open).map(([room]) => room)
+  return {
     '.': { types: './dist/index.d.ts', default: './dist/index.js' },
+    ...Object.fromEntries(closed.sort().map((room) => [`./${room}`, null])),
     './*': { types: './dist/*/index.d.ts', default: './dist/*/index.js' },
     './package.json': './package.json',
-  },
+  }
 }
 
 const manifestsIn = (files: readonly TreeFile[]) =>
@@ -74,8 +97,12 @@ export function unlikeManifests(files: readonly TreeFile[]): readonly Finding[] 
     const wanted = keys.filter((key) => key in manifest || !optional.has(key))
     if (Object.keys(manifest).join() !== wanted.join())
       say(`keys ${Object.keys(manifest).join(', ')}`, `${keys.join(', ')}, in this order; only ${[...optional].join(' and ')} may be absent`)
-    const files = 'bin' in manifest ? ['bin', 'dist'] : ['dist']
-    for (const [key, value] of Object.entries({ ...alike, files })) {
+    for (const name of ['README.md', 'LICENSE'])
+      if (!files.some((file) => file.path === `packages/${folder}/${name}`)) say(`no ${name} in the tarball`, `packages/${folder}/${name}`)
+    const own = files.find((file) => file.path === `packages/${folder}/LICENSE`)?.text
+    const licence = files.find((file) => file.path === 'LICENSE')?.text
+    if (own !== undefined && own !== licence) say('another licence than the root', 'the same text as LICENSE')
+    for (const [key, value] of Object.entries({ ...alike, files: filesOf(manifest, folder), exports: exportsOf(files, folder) })) {
       if (JSON.stringify(manifest[key]) !== JSON.stringify(value)) say(`"${key}" is ${JSON.stringify(manifest[key])}`, JSON.stringify(value))
     }
     return findings

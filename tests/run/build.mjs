@@ -28,13 +28,16 @@ function filesIn(folder, skip = made) {
   })
 }
 
+/** What the compiler makes of a source. */
+const madeFrom = /\.(d\.ts|js)(\.map)?$/
+
 /** The compiler leaves what it made from a source that is gone; such a file would still answer an import. */
 function removeLeftovers(name) {
   const dist = join(root, 'packages', name, 'dist')
   if (!existsSync(dist)) return
   for (const path of filesIn(dist)) {
     const source = join(root, 'packages', name, 'src', relative(dist, path))
-    if (/\.(d\.ts|js)$/.test(path) && !existsSync(source.replace(/\.(d\.ts|js)$/, '.ts'))) rmSync(path)
+    if (madeFrom.test(path) && !existsSync(source.replace(madeFrom, '.ts'))) rmSync(path)
   }
 }
 

@@ -1,6 +1,7 @@
 import { buildPackages, buildSite, hasSite, tool, typescript7 } from './build.mjs'
 import { ensureChromium } from './chromium.mjs'
 import { ensureInstalled } from './install.mjs'
+import { ensureParallel } from './parallel.mjs'
 import { newNode, root, toolEnvironment } from './place.mjs'
 import { run, step } from './terminal.mjs'
 import { vitestProject } from './vitest.mjs'
@@ -70,6 +71,7 @@ async function main() {
     browser = ensureChromium()
     await browser.catch(() => 'the step that needs it says so')
   }
+  if (wanted.some(([name]) => name === 'docs')) await ensureParallel()
   let passed = 0
   let failed = 0
   for (const [name, work] of wanted) {
