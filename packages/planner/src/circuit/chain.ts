@@ -28,7 +28,7 @@ export interface CircuitInput {
   /** Between the joint and the plug, where another wire lies there. */
   readonly beyond: WirePiece
   readonly load: LoadGiven
-  /** What the terminal carries in the air now; null where it has no rating. */
+  /** What the terminal carries in the hottest air; null where it has no rating. */
   readonly terminalA: number | null
 }
 

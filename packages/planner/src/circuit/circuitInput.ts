@@ -52,10 +52,11 @@ function wireBeyond({ wire, beyond }: JobFacts): Heat | null {
   return { ...wire, areaMm2, material, conductorDiameterMm, insulationThicknessMm, insulationConductivityWPerMK }
 }
 
-function terminalLimitA({ job, ambientC }: JobFacts): number | null {
+/** What the terminal carries: its rating, or less where the hottest air leaves less. */
+function terminalLimitA({ job, hottestC }: JobFacts): number | null {
   const { ratedCurrentA, ratedAmbientC = assumed.terminal.ratedAmbientC, limitC = assumed.terminal.limitC } = job.terminal ?? {}
   if (ratedCurrentA === undefined) return null
-  return ambientC >= limitC ? 0 : terminalCurrentA({ ratedCurrentA, ratedAmbientC, limitC, ambientC })
+  return hottestC >= limitC ? 0 : Math.min(ratedCurrentA, terminalCurrentA({ ratedCurrentA, ratedAmbientC, limitC, ambientC: hottestC }))
 }
 
 /** The job's facts as the chain takes them. */

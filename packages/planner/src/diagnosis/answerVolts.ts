@@ -4,18 +4,24 @@ import type { Finding } from '../facts/index.ts'
 import { type AnswerContext, systemWith } from './answerContext.ts'
 import { takenBy, verdictOf } from './locate.ts'
 import { amount, intervalValue, measuredOf, say, spanOf } from './say.ts'
-import { type System, sameSide } from './system.ts'
+import { type System, sameSide, systemAtCurrent } from './system.ts'
 import { faultAllowanceV, openShare, supplyAtRestV } from './systems.ts'
 
 const withCurrent = 'Say which current flowed, or read it with a clamp.'
 const finer = 'Use a finer range, or a larger known current.'
+
+/** By itself at its own current; without one in its state, where the other readings bound it. */
+function systemFor(context: AnswerContext, reading: TakenReading): System {
+  if (reading.state === 'on' && reading.currentA !== null && reading.currentA.high > 0) return systemAtCurrent(context.chain, [reading], [])
+  return systemWith(context, reading, reading.state === 'off' ? 'off' : 'on') as System
+}
 
 /** A drop along one lead, or volts between two places of it. */
 export function answerDrop(context: AnswerContext, reading: TakenReading): Finding {
   const { chain, units } = context
   const span = spanOf(chain, reading)
   const values = { measured: measuredOf(reading) }
-  const system = systemWith(context, reading, reading.state === 'off' ? 'off' : 'on') as System
+  const system = systemFor(context, reading)
   const { healthyV, allowedV } = takenBy(chain, system, reading.from, reading.to)
   const own = {
     measuredV: reading,

@@ -56,6 +56,42 @@ describe('what the readings prove', () => {
     const job = pump(read('drop', 'joint-in', 'joint-out', 0.001, { resolution: 0.0001 }), read('drop', 'joint-in', 'joint-out', 1.9, { when: 'moved' }))
     expect(diagnose(job)).toMatchObject({ fault: 'proven', at: { from: 'joint-in', to: 'joint-out' } })
   })
+  test('readings at different currents meet at the working current, and each is answered at its own', () => {
+    const fine = { resolution: 0.0001 }
+    const job = pump(
+      read('drop', 'joint-in', 'joint-out', 0.02, { ...fine, currentA: 0.5 }),
+      read('drop', 'fuse-out', 'terminal-wire', 0.35, { ...fine, currentA: 4.2 }),
+    )
+    const { at, stretches } = diagnose(job)
+    expect(at).toEqual({ from: 'joint-in', to: 'joint-out' })
+    // 20 mV at 0.5 A are 168 mV at 4.2 A.
+    expect(stretches.find(({ from }) => from === 'joint-in')?.measuredV?.low).toBeCloseTo(0.168 * (1 - 0.018), 2)
+    expect(codes(job)).toEqual(['drop-fault', 'drop-fault'])
+  })
+  test('return: the damaged joint on the way back is judged between load- and source-', () => {
+    const back = {
+      ...pump(read('drop', 'joint-in', 'joint-out', 1.2, { currentA: 4 }), read('drop', 'load-', 'return-joint', 1.2)),
+      damage: { ...bilgePumpFeed.damage, where: 'return' as const },
+    }
+    expect(diagnose(back)).toMatchObject({ fault: 'proven', at: { from: 'joint-in', to: 'joint-out' } })
+    expect(codes(back)).toEqual(['drop-fault', 'misplaced'])
+  })
+  test('load- to return-joint and return-joint to source- are judged together', () => {
+    const half = (value: number) => [
+      read('drop', 'load-', 'return-joint', value, { currentA: 4.2 }),
+      read('drop', 'return-joint', 'source-', value, { currentA: 4.2 }),
+    ]
+    expect(diagnose(pump(...half(0.16))).at).toEqual({ from: 'load-', to: 'source-' })
+    expect(diagnose(pump(...half(0.09))).at).toBeNull()
+  })
+  test('a clamp gives the current of the readings in its state that name none', () => {
+    const clamp = read('current', 'source+', 'fuse-in', 3.6)
+    const joint = read('drop', 'joint-in', 'joint-out', 0.1, { resolution: 0.001 })
+    const healthy = (job: RepairJob) => diagnose(job).stretches.find(({ from }) => from === 'joint-in')?.healthyV.high as number
+    expect(healthy(pump(joint, clamp))).toBeLessThan(0.003)
+    expect(healthy(pump(joint))).toBeGreaterThan(0.01)
+    expect(healthy(pump(joint, { ...clamp, when: 'moved' }))).toBeGreaterThan(0.01)
+  })
   test('swapped probes change nothing', () => {
     const straight = diagnose(pump(read('drop', 'joint-in', 'joint-out', 1.9, { currentA: 3.6 })))
     expect(diagnose(pump(read('drop', 'joint-out', 'joint-in', 1.9, { currentA: 3.6 })))).toEqual(straight)

@@ -147,7 +147,9 @@ export function systemWithoutCurrent(chain: Chain, readings: readonly TakenReadi
     low: 0,
     high: restingSupplyV(input).high,
   }
-  const within = combine(places.length, [...free, ...read, supplied])
+  // Two readings that err against each other leave a stretch between them next to nothing: its bound is taken wide.
+  const wide = read.map((item) => ({ ...item, ...widened(item.low, item.high, widening) }))
+  const within = combine(places.length, [...free, ...wide, supplied])
   const cold = healthyOhm(chain, deadWarmth(airOf(readings)))
   const last = places.length - 1
   let mostA = restingSupplyV(input).high / (cold(0, chain.loadAt).low + cold(chain.loadAt + 1, last).low)
