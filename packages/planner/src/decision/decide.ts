@@ -1,5 +1,5 @@
 import type { MethodName } from '@strandwise/core'
-import { bySeverity, type Finding, filled, findingOf, type JobFacts, type PlanValue, planValue } from '../facts/inner.ts'
+import { bySeverity, type Finding, filled, findingOf, firstSentence, type JobFacts, type PlanValue, planValue } from '../facts/inner.ts'
 import { type JudgedWay, jointShape, methodTitles, rankNames } from '../ways/inner.ts'
 import { type Decided, decideKind, type Grounds } from './decisionKind.ts'
 import type { Decision } from './decisionShapes.ts'
@@ -48,11 +48,11 @@ function wireToFetch(facts: JobFacts, way: JudgedWay): Decision['wire'] {
 }
 
 const terminalWords: Readonly<Record<JobFacts['terminal']['kind'], string>> = {
-  'contact-in-housing': 'crimped contact in its housing',
+  'contact-in-housing': 'crimped contact',
   'push-on': 'push-on terminal',
   ring: 'ring terminal',
   fork: 'fork terminal',
-  'screw-clamp': 'end in its screw clamp, with a ferrule',
+  'screw-clamp': 'ferrule in its screw clamp',
   'spring-clamp': 'end in its spring clamp',
   'cable-lug': 'cable lug',
 }
@@ -79,7 +79,9 @@ function sentence({ facts, diagnosis, wire }: Grounds, { code, way, why }: Decid
         terminal: terminalName(to),
         place: facts.terminal.place,
         when: facts.wet ? 'after the next rain or wash, and at the next service' : 'at the next service',
-        next: diagnosis.next?.finding.text ?? 'The readings do not show where the fault is: read volts with the load on over the next stretch.',
+        next:
+          firstSentence(diagnosis.next?.finding.text ?? '') ||
+          'The readings do not show where the fault is: read volts with the load on over the next stretch.',
         from: at.from,
         to: at.to,
         stop: why.text,
@@ -109,9 +111,9 @@ const notBefore: readonly string[] = [
   'out-of-zone',
   'long-run',
   'drop-over-ours',
-  'temporary',
   'limit-passed',
   'support',
+  'gives-away',
 ]
 
 /** What to settle before beginning: at most two, worst first; a fuse to change comes first among equals. */
@@ -125,6 +127,7 @@ function beforeOf({ wire, facts }: Grounds, { way, code }: Decided): readonly Fi
   const first = ['fuse-over-wire', 'overheated', 'fetch-tool', 'no-tool', 'does-not-fit', 'length-unknown']
   const place = ({ code: found }: Finding) => (first.includes(found) ? first.indexOf(found) : first.length)
   return all
+    .filter((finding) => !(finding.code === 'overheated' && !wire.suits))
     .filter((finding) => !(code === 'fit-fuse' && finding.code.startsWith('fuse')) && !(facts.duty !== null && finding.code === 'fuse-near-load'))
     .sort((one, other) => bySeverity(one.verdict, other.verdict) || place(one) - place(other))
     .slice(0, 2)
@@ -141,6 +144,7 @@ const rankWords: Readonly<Record<(typeof rankNames)[number], string>> = {
   'the whole run': 'it gives up a whole run that can stay',
   'ends to make': 'it has more ends to make',
   joints: 'it has more joints',
+  'wire to put in': 'it gives up more of the wire',
   conditions: 'it is right only on more conditions',
   steps: 'it takes more steps',
   'not what was meant': 'another way is as good',
@@ -168,8 +172,13 @@ function notAsMeant({ facts, ways }: Grounds, { way, kind }: Decided): Finding |
   return findingOf(decisionWords, facts.units, 'not-as-meant-rank', judged.verdict, { names: { ...names, why } })
 }
 
-/** The sentence of a finding that holds its reason: of a rule that forbids, the rule's own first one. */
+/** Words that a reason may have on the card. */
+const shortReasonWords = 20
+
+/** The sentence of a finding that holds its reason: of a rule that forbids, the rule's own first one, up to its colon where it is long. */
 function shortReason(finding: Finding): string {
-  const sentences = finding.text.split(/(?<=[.!?]) /)
-  return (finding.code === 'forbidden' ? sentences[1] : sentences[0]) ?? finding.text
+  const sentences = finding.text.split(/(?<=[.!?]) (?=[A-Z0-9])/)
+  const sentence = (finding.code === 'forbidden' ? sentences[1] : sentences[0]) ?? finding.text
+  if (sentence.split(' ').length <= shortReasonWords) return sentence
+  return `${(sentence.split(/[:;]/)[0] ?? sentence).replace(/\.$/, '')}.`
 }

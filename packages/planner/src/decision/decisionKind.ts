@@ -31,6 +31,8 @@ export interface Grounds {
   readonly wire: WireChoice
   /** Best first; judged when they are first asked for: where nothing is joined none is. */
   readonly ways: () => readonly JudgedWay[]
+  /** The same for a fault in the terminal itself, whatever was said of the damage's place. */
+  readonly waysAtTerminal: () => readonly JudgedWay[]
 }
 
 /** Decides: damage in sight is mended whatever the readings say; what is not seen is decided by the readings. */
@@ -58,11 +60,12 @@ function mend(ways: readonly JudgedWay[], why: Finding, only?: JudgedWay['method
   const { cut, method } = way
   if (method === 'replace-the-run') return { kind: 'replace the run', code: 'new-run', way, why }
   if (method === 'new-crimped-terminal') return { kind: 'mend', code: cut.insertMm > 0 ? 'terminal-insert' : 'terminal', way, why }
+  if (way.facts.job.circuit.kind === 'thermocouple') return { kind: 'mend', code: 'thermocouple', way, why }
   return { kind: 'mend', code: cut.insertMm === 0 ? 'splice' : way.facts.flexes ? 'splice-outside' : 'splice-insert', way, why }
 }
 
 /** By the readings alone. */
-function decideUnseen({ facts, diagnosis, readings, wire, ways }: Grounds): Decided {
+function decideUnseen({ facts, diagnosis, readings, wire, ways, waysAtTerminal }: Grounds): Decided {
   const summary = (code: string) => readings.findings.find((finding) => finding.code === code)
   const [first] = readings.findings
   const short = summary('short-proven')
@@ -75,7 +78,7 @@ function decideUnseen({ facts, diagnosis, readings, wire, ways }: Grounds): Deci
   if (leak !== undefined) return { kind: 'mend', code: 'leak', way: null, why: leak }
   if (diagnosis.fault === 'proven' && diagnosis.at !== null) {
     const why = summary('fault-proven') ?? (first as Finding)
-    return decideAt(diagnosis.at, diagnosis, ways, why)
+    return decideAt(diagnosis.at, diagnosis, { ways, waysAtTerminal }, why)
   }
   const worn = wornJoint(facts, diagnosis)
   if (worn !== null) return mend(ways(), worn)
@@ -95,10 +98,15 @@ const wirePieces = [
   ['joint-out', 'terminal-wire'],
 ] as const
 
-function decideAt(at: Pick<Stretch, 'from' | 'to'>, diagnosis: Diagnosis, ways: Grounds['ways'], why: Finding): Decided {
+function decideAt(
+  at: Pick<Stretch, 'from' | 'to'>,
+  diagnosis: Diagnosis,
+  { ways, waysAtTerminal }: Pick<Grounds, 'ways' | 'waysAtTerminal'>,
+  why: Finding,
+): Decided {
   if (atPlaces(at, 'joint-in', 'joint-out')) return mend(ways(), why)
   if (atPlaces(at, 'fuse-in', 'fuse-out')) return { kind: 'mend', code: 'fuse-contact', way: null, why }
-  if (atPlaces(at, 'terminal-wire', 'terminal-mate') || atPlaces(at, 'terminal-mate', 'load+')) return mend(ways(), why, 'new-crimped-terminal')
+  if (atPlaces(at, 'terminal-wire', 'terminal-mate') || atPlaces(at, 'terminal-mate', 'load+')) return mend(waysAtTerminal(), why, 'new-crimped-terminal')
   if (atPlaces(at, 'load+', 'load-')) return { kind: 'mend', code: 'load', way: null, why }
   if (at.from === 'load-' || at.from === 'return-joint') return { kind: 'mend', code: 'return-contact', way: null, why }
   if (wirePieces.some(([from, to]) => atPlaces(at, from, to))) return mend(ways(), why, 'replace-the-run')

@@ -8,6 +8,7 @@ export const decisionWords = {
   'splice-outside': { says: 'mend', text: 'Put in {insert} or more of {wire}, with two {title}s where the lead does not move.' },
   terminal: { says: 'mend', text: 'Cut back to bright copper and fit a new {terminal}.' },
   'terminal-insert': { says: 'mend', text: 'Fit a new {terminal} on {insert} of {wire}, spliced once to the lead well back from the {place}.' },
+  thermocouple: { says: 'mend', text: 'Join each leg to its own alloy with crimps or connectors of that alloy, side by side: no copper, no solder.' },
   'new-run': { says: 'replace the run', text: 'Replace the run: draw in {length} of {wire} from terminal to terminal.' },
   leave: { says: 'leave it', text: 'Leave it: nothing that was read is wrong. Look again {when}.' },
   measure: { says: 'measure first', text: '{next} Cut nothing yet.' },

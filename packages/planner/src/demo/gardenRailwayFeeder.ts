@@ -7,7 +7,7 @@ export const gardenRailwayFeeder: RepairJob = {
   circuit: { kind: 'power', supplyV: 18, allowedDropV: 0.9, sourceResistanceOhm: 0.05, fuseA: 5, fuseSeries: 'ISO 8820-3', fuseDistanceM: 0.1 },
   load: { currentA: 2.5 },
   wire: { areaMm2: 0.75, material: 'annealed-copper', strandCount: 24, insulation: 'silicone', insulationThicknessMm: 0.6, outLengthM: 4, returnLengthM: 4 },
-  damage: { kind: 'corroded', fromTerminationMm: 900, discolouredMm: 20, slackMm: 120 },
+  damage: { kind: 'corroded', fromTerminationMm: 900, discolouredMm: 20, slackMm: 220 },
   surroundings: { ambientC: 15, hottestC: 40, coldestC: -10, location: 'damp', vibration: 'none', flexes: false, flammableVapour: false },
   readings: [{ kind: 'four-wire', from: 'joint-in', to: 'joint-out', load: 'off', value: 0.42, percentOfReading: 0.5, counts: 3, resolution: 0.001 }],
   intendedMethod: 'soldered-lineman-splice',

@@ -36,6 +36,6 @@ export const robotMotorLead: RepairJob = {
       longitudinalChange: { low: -0.08, high: 0.02 },
     },
   ],
-  hasCrimpTool: false,
-  hasTerminalDie: false,
+  hasCrimpTool: true,
+  hasTerminalDie: true,
 }

@@ -199,7 +199,7 @@ export const readingsWords = {
   },
 
   // Causes and the next reading.
-  'causes-leading': { says: 'the likely causes', text: 'Likely causes by the readings: {causes}.' },
+  'causes-leading': { says: 'the likely causes', text: 'The readings leave these causes. {causes}.' },
   'next-probe': { says: 'the next reading', text: 'Next, read {what} from {span}, {state}. {expects}' },
   'next-any': { says: 'the next reading', text: 'Next, read {what} from {span}, {state}.' },
   'next-again': { says: 'the next reading', text: 'Next, read {what} from {span} again, {state}. The readings there contradict each other.' },

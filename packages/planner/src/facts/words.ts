@@ -15,6 +15,9 @@ export interface Filling {
   readonly names?: Readonly<Record<string, string>>
 }
 
+/** The sentence that says what, by how much, what to do: the first of a finding's text. */
+export const firstSentence = (text: string): string => text.split(/(?<=[.!?]) (?=[A-Z0-9])/)[0] ?? text
+
 /** A sentence with its values in the job's units and its words in place. */
 export function filled(template: string, { values = {}, names = {} }: Filling, units: Units): string {
   const text = template.replace(/\{(\w+)\}/g, (_, name: string) => {
@@ -24,5 +27,6 @@ export function filled(template: string, { values = {}, names = {} }: Filling, u
     if (word === undefined) throw new Error(`no value or word "${name}" for "${template}"`)
     return word
   })
-  return text.charAt(0).toUpperCase() + text.slice(1)
+  // A word that begins a sentence stands with a capital.
+  return text.replace(/(^|[.!?] )(\p{Ll})/gu, (_, before: string, letter: string) => before + letter.toUpperCase())
 }

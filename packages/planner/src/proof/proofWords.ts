@@ -8,7 +8,7 @@ export const proofWords = {
   },
   covered: {
     says: 'at most {fresh} over the joint',
-    text: 'Covered: with {current} flowing for {settle}, at most {fresh} over the joint, after taking off {metre} for each metre of plain wire.',
+    text: 'Covered: with {current} for {settle}, at most {fresh} over the joint. Take off {metre} for each metre of plain wire between.',
   },
   'covered-blind': {
     says: 'covered, the wire hides the joint',
@@ -26,7 +26,7 @@ export const proofWords = {
   run: { says: 'the run drops at most {allowed}', text: 'Over the whole run, out and back, at most {allowed} with {current} flowing for {settle}.' },
   signal: {
     says: 'its receiver sees every state',
-    text: 'A signal lead is proven by what its receiver sees, in all its states, steady while the lead is moved.',
+    text: 'What its receiver shows is right in all its states, and steady while the lead is moved.',
   },
   works: {
     says: 'the circuit works in all its states',
@@ -36,6 +36,6 @@ export const proofWords = {
   sample: { says: 'the sample holds {pull}', text: 'A sample made the same way holds {pull}. Never pull the repair itself so.' },
   'no-table': { says: 'a sample breaks outside the barrel', text: 'No pull table has this size: the sample’s wire must break outside the barrel.' },
   warmth: { says: 'no warmer than its wire by {most}', text: 'At full load the joint is at most {most} warmer than the wire {away} away.' },
-  looks: { says: 'it looks as it should', text: '{statement}' },
+  looks: { says: 'it looks as it should', text: 'It looks as a rule of the trade asks. {statement}' },
   'look-again': { says: 'look again', text: 'Look and feel again after the first hour, the first rain or trip, and at the next service.' },
 } as const satisfies SectionWords

@@ -1,4 +1,4 @@
-import { printed } from '../facts/inner.ts'
+import { firstSentence, printed } from '../facts/inner.ts'
 import type { RepairPlan } from './repairPlan.ts'
 import { valueText } from './words.ts'
 
@@ -10,10 +10,13 @@ const wordsIn = (lines: readonly string[]): number =>
     .join(' ')
     .split(/\s+/)
     .filter((word) => word !== '').length
-/** The sentence that says what, by how much, what to do. */
-export const firstSentence = (text: string): string => text.split(/(?<=[.!?]) (?=[A-Z])/)[0] ?? text
-
-/** The card, first thing in every report: what to do, not what was meant, what to fetch, lengths, what to settle, the reading that shows it is done. */
+/**
+ * The card, first thing in every report: what to do, not what was meant, what to fetch, lengths, what to settle, the reading that shows it is done.
+ *
+ * @throws nothing
+ * @example
+ * cardLines(planRepair(kilnHeater)) // ["Mains, shore power and inverter outputs: licensed people only. Ask an electrician.", "Verdict: refused."]
+ */
 export function cardLines(plan: RepairPlan): readonly string[] {
   const { decision } = plan
   const lines = [decision.says]
@@ -29,15 +32,17 @@ export function cardLines(plan: RepairPlan): readonly string[] {
 }
 
 /** Wire, fuse and terminal as they are asked for over a counter. */
-function fetchLine({ decision, parts, units }: RepairPlan): string {
+function fetchLine({ decision, parts, units, sequence }: RepairPlan): string {
+  if (decision.kind !== 'mend' && decision.kind !== 'replace the run') return ''
   const items: string[] = []
   const { wire, fuseA } = decision
   if (wire !== null) {
     const length = wire.lengthM < 1 ? printed(1000 * wire.lengthM, 'mm', units) : printed(wire.lengthM, 'm', units)
-    items.push(`${length} of ${wire.size} ${wire.insulation} wire`)
+    items.push(`Wire: ${length} of ${wire.size} ${wire.insulation}.`)
   }
-  if (fuseA !== null) items.push(`a ${printed(fuseA, 'A', units)} fuse`)
+  const changes = sequence.some(({ code }) => code === 'swap-fuse' || code === 'add-fuse')
+  if (fuseA !== null) items.push(`Fuse: ${printed(fuseA, 'A', units)}${changes ? ', to fit' : ', as found'}.`)
   const terminal = parts.find(({ name }) => /contact|terminal|lug|ferrule/.test(name))
-  if (terminal !== undefined) items.push(terminal.name)
-  return items.length === 0 ? '' : `Wire, fuse, terminal: ${items.join('; ')}.`
+  if (terminal !== undefined) items.push(`Terminal: ${terminal.name}.`)
+  return items.join(' ')
 }

@@ -1,6 +1,6 @@
 import type { Decided } from '../decision/inner.ts'
 import { type Finding, type JobFacts, rule } from '../facts/inner.ts'
-import type { RulesTold } from './rulesTold.ts'
+import { type RulesTold, rulesOf } from './rulesTold.ts'
 
 /** Said before every repair that touches a wire. */
 const always = ['ca-power-off', 'ca-prove-dead', 'ca-all-sources', 'ca-jewellery', 'ca-eyes-cutting', 'ca-identify-wire'] as const
@@ -8,8 +8,9 @@ export const generalCautions: readonly string[] = always.map((id) => rule(id).st
 export const localCodes = 'Local codes and licensed practice come before this plan.'
 
 /** A refusal says who to ask, and nothing that tells how to probe. */
-export function stopCautions(stops: readonly Finding[]): readonly string[] {
-  return [...new Set([...stops.map(({ text }) => text), localCodes])]
+export function stopCautions(stops: readonly Finding[], circuit: string): readonly string[] {
+  const forbidding = rulesOf('method', { circuit }).holding.filter(({ id, effect }) => effect === 'forbids' && rule(id).conditions.length > 0)
+  return [...new Set([...stops.map(({ text }) => text), ...forbidding.map(({ text }) => text), localCodes])]
 }
 
 /** The cautions that this job needs, each once; vapour first. */

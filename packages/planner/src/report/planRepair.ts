@@ -51,7 +51,7 @@ function refusal(job: RepairJob, stops: readonly Finding[]): RepairPlan {
       doneWhen: [],
     },
     verdict: 'refused',
-    cautions: stopCautions(stops),
+    cautions: stopCautions(stops, job.circuit.kind),
     diagnosis: nothingRead,
     sections: [],
     ways: [],
@@ -71,7 +71,7 @@ function fullPlan(job: RepairJob, worked: WorkedOut): RepairPlan {
   const to = way?.facts ?? facts
   const joint = way === null || way.limits === null ? null : { method: way.method, ...way.limits }
   const proof = proofOf(to, joint, way?.method === 'replace-the-run')
-  const own = way === null ? [wire.found.section] : way.sections
+  const own = way === null ? [wire.found.section] : way.advised()
   const sections: readonly PlanSection[] = [readings, ...own, proof.section]
   const verdict = verdictOf(worked, own)
   const work = { facts, diagnosis, wire, decided, decision }
@@ -109,7 +109,10 @@ function verdictOf({ deciding: { decided }, wire, facts }: WorkedOut, own: reado
 
 function shownWays(ways: readonly JudgedWay[], chosen: JudgedWay): RepairPlan['ways'] {
   const sorted = [chosen, ...ways.filter((way) => way !== chosen)]
-  return sorted.map(({ method, meant, verdict, decides, sections }) => ({ method, meant, chosen: method === chosen.method, verdict, decides, sections }))
+  return sorted.map((way) => {
+    const { method, meant, verdict, decides, sections } = way
+    return { method, meant, chosen: way === chosen, verdict, decides, sections: meant || way === chosen ? way.advised() : sections }
+  })
 }
 
 function fuseOptions({ facts, deciding }: WorkedOut): readonly PlanOption[] {

@@ -1,7 +1,8 @@
 import type { PlanSection, PlanStep } from '../facts/index.ts'
+import { firstSentence } from '../facts/inner.ts'
 import { methodTitles } from '../ways/inner.ts'
 import type { Block } from './blocks.ts'
-import { cardLines, firstSentence } from './card.ts'
+import { cardLines } from './card.ts'
 import type { RepairPlan } from './repairPlan.ts'
 import type { RuleTold } from './rulesTold.ts'
 import { statusMark, valueText } from './words.ts'
@@ -47,6 +48,13 @@ function everything(plan: RepairPlan): readonly Block[] {
       firstSentence(way.decides.text),
     ])
     blocks.push({ kind: 'heading', level: 2, text: 'Ways compared' }, { kind: 'table', head: ['way', 'verdict', 'what decides'], rows })
+  }
+  const meant = plan.ways.find((way) => way.meant && !way.chosen)
+  if (meant !== undefined) {
+    const items = meant.sections.flatMap(({ id, verdict, findings }) =>
+      id === 'wire-and-protection' || verdict === 'sound' ? [] : findings.map(({ text }) => text),
+    )
+    blocks.push({ kind: 'heading', level: 2, text: `The way you meant: ${methodTitles[meant.method]} (${meant.verdict})` }, { kind: 'list', items })
   }
   for (const section of plan.sections) blocks.push(...sectionBlocks(plan, section))
   const cautions = plan.rules.find(({ topic }) => topic === 'cautions')

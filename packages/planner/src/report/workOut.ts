@@ -29,13 +29,19 @@ export function workOut(job: RepairJob): WorkedOut | { readonly stops: readonly 
     if (!assumptions.some((item) => item.field === field)) assumptions.push({ field, value, why })
     return value
   }
-  const { diagnosis, section } = diagnosisOf(facts)
+  const { diagnosis, section, assumptions: taken } = diagnosisOf(facts)
+  assumptions.push(...taken)
   const wire = chooseWire(facts)
   let judged: readonly JudgedWay[] = []
   const ways = () => {
     if (judged.length === 0) judged = judgeWays(facts, wire, assume)
     return judged
   }
-  const deciding = decide({ facts, diagnosis, readings: section, wire, ways })
+  const waysAtTerminal = () => {
+    const at = jobFacts({ ...job, damage: { ...job.damage, fromTerminationMm: 0 } })
+    judged = judgeWays(at, chooseWire(at), assume)
+    return judged
+  }
+  const deciding = decide({ facts, diagnosis, readings: section, wire, ways, waysAtTerminal })
   return { facts, assumptions, diagnosis, readings: section, wire, ways: judged, deciding }
 }

@@ -4,7 +4,10 @@ import type { SectionWords } from '../facts/inner.ts'
 export const coveringWords = {
   'no-joint': { says: 'no joint to cover', text: 'No joint to cover: the insulation of the new run is whole.' },
   'in-housing': { says: 'the housing covers the terminal', text: 'The housing covers the terminal: no sleeve, unless it is open.' },
-  'on-stud': { says: 'sleeve the barrel, boot the stud', text: 'Cover the barrel of the {terminal} with {needed}, cut {cut} long; boot a live stud.' },
+  'on-stud': {
+    says: 'sleeve the barrel, boot the stud',
+    text: 'Cover the barrel of the {terminal} with a sleeve cut {cut} long, and boot a live stud. Take {needed}.',
+  },
   'own-seal': {
     says: 'the splice brings its own seal',
     text: 'The splice brings its own sealing sleeve: shrink it from the middle until adhesive shows all round at both ends.',

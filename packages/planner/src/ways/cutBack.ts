@@ -37,7 +37,8 @@ function eachMm({ job: { damage } }: JobFacts): number {
 }
 
 /** A lead that moves is spliced at both ends of an inserted length, outside the zone that moves. */
-export const splicedOutside = (method: MethodName, facts: JobFacts): boolean => facts.flexes && isSplice(method)
+export const splicedOutside = (method: MethodName, facts: JobFacts): boolean =>
+  facts.flexes && method !== 'replace-the-run' && (isSplice(method) || !nearTerminal(facts))
 
 /** What cutting back leaves for the method: a new terminal loses the stub at the plug, a break in the run is cut on both sides. */
 export function cutBackFor(method: MethodName, facts: JobFacts): CutBack {

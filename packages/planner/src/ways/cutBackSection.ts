@@ -35,6 +35,8 @@ function ends(draft: Draft, facts: JobFacts, cut: CutBack, method: MethodName): 
       rule: 'cb-bright-metal',
     })
   else draft.say('cut-both-ends', 'sound', { values: { each }, rule: 'cb-bright-metal' })
+  if (method === 'new-crimped-terminal' && !nearTerminal(facts))
+    draft.say('gives-away', 'caution', { values: { stub: planValue('break from the terminal', damage.fromTerminationMm, 'mm') }, names })
   if (damage.discolouredMm === undefined && (damage.kind === 'corroded' || damage.kind === 'overheated' || damage.kind === 'unknown'))
     draft.say('length-unknown', 'caution', { rule: 'cb-bright-metal' })
   if (damage.kind === 'corroded' && facts.wet) draft.say('wicking', 'sound', { rule: 'cb-wicking' })

@@ -10,7 +10,7 @@ export const cutBackWords = {
   'cut-both-ends': { says: 'cut back {each} on both sides', text: 'Cut back {each} on both sides of the break, until every strand is bright all round.' },
   'length-unknown': {
     says: 'how far the damage runs is not known',
-    text: 'How far the dark copper runs is not known: open the insulation until every strand is bright, and plan again with that length.',
+    text: 'How far dark copper runs is not known: open the insulation until every strand is bright. Plan again where that is longer.',
   },
   'dark-too-long': { says: 'dark over more than {most}', text: '{dark} of dark wire is more than {most}: replace the run.' },
   wicking: {
@@ -27,17 +27,18 @@ export const cutBackWords = {
   },
   'no-room': {
     says: 'no room for a splice {from} from the {place}',
-    text: 'The break is {from} from the {place}: a splice needs {needs}. Fit a new terminal, or put in a length and splice further back.',
+    text: 'The break is {from} from the {place} and a splice needs {needs}: fit a new terminal.',
   },
   'slack-enough': { says: '{left} of slack stays', text: '{slack} of slack less {cut} cut back leaves {left}: enough.' },
   insert: {
     says: 'put in {insert} of wire',
-    text: '{slack} of slack less {cut} cut back leaves {left}; {keep} should stay. Put in {insert} with {splices}, away from the {place}.',
+    text: '{slack} of slack less {cut} cut back leaves {left}: put in {insert} with {splices}, away from the {place}. {keep} should stay.',
   },
   'insert-outside': {
     says: 'splice outside the zone that moves',
-    text: 'Put in a length past the zone that moves, {insert} or more, with both splices where nothing moves, of wire as fine-stranded as the old.',
+    text: 'Put in {insert} or more past the zone that moves, with every splice where nothing moves. The wire is as fine-stranded as the old.',
   },
+  'gives-away': { says: 'gives up {stub} of wire', text: 'A new terminal gives up the {stub} between break and {place}: a splice keeps it.' },
   'insert-unlike': {
     says: 'the wire put in matches the thicker side',
     text: 'The two sides are unlike: put in wire of the thicker side’s size, and splice the step to the thinner one last.',

@@ -22,7 +22,7 @@ export const jointWords = {
   },
   'joint-cool': {
     says: 'the joint settles at {joint}',
-    text: 'With {current} the joint settles at {joint} in the hottest air, {room} below the {limit} of {limitOf}.',
+    text: 'With {current} the joint settles at {joint} in the hottest air, {room} below its limit. {limitOf} ends at {limit}.',
   },
   'joint-too-hot': {
     says: 'the joint settles at {joint}',

@@ -34,6 +34,7 @@ export const rankNames = [
   'the whole run',
   'ends to make',
   'joints',
+  'wire to put in',
   'conditions',
   'steps',
   'not what was meant',
@@ -65,6 +66,15 @@ export function compareRanks(one: readonly number[], other: readonly number[]): 
   return 0
 }
 
+/** The answer of a question that is asked more than once, reckoned the first time. */
+function once<T extends object>(ask: () => T): () => T {
+  let known: T | null = null
+  return () => {
+    known ??= ask()
+    return known
+  }
+}
+
 /** What all ways are judged from. */
 interface Bench {
   readonly found: JobFacts
@@ -94,7 +104,7 @@ function judgeWay({ found, wire, ground, assess, assume }: Bench, method: Method
   const toFetch = [...rules.toFetch, ...heat.toFetch, ...covering.toFetch]
   const conditions = conditionsOf(sections, rules.section)
   const meant = found.job.intendedMethod === method
-  const ends = newRun ? 2 : method === 'new-crimped-terminal' ? 1 + 2 * cut.cut.splices : 2 * cut.cut.splices
+  const ends = newRun ? 2 : method === 'new-crimped-terminal' ? 2 + 2 * cut.cut.splices : 2 * cut.cut.splices
   const joints = newRun ? 2 : method === 'new-crimped-terminal' ? 1 + cut.cut.splices : cut.cut.splices
   const rank = [
     rules.forbidden === null ? 0 : 1,
@@ -106,6 +116,7 @@ function judgeWay({ found, wire, ground, assess, assume }: Bench, method: Method
     newRun ? 1 : 0,
     ends,
     joints,
+    newRun ? 0 : cut.cut.insertMm,
     conditions,
     stepsOf[method],
     meant ? 0 : 1,
@@ -118,6 +129,11 @@ function judgeWay({ found, wire, ground, assess, assume }: Bench, method: Method
     verdict,
     decides: decidesOf(method, against, sections),
     sections,
+    advised: once(() => {
+      heat.advise()
+      const heated = heat.section()
+      return sections.map((section) => (section.id === 'heating' ? heated : section))
+    }),
     options: [...heat.options, ...covering.options],
     cut: cut.cut,
     limits: joint.limits,

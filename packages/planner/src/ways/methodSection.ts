@@ -1,5 +1,5 @@
 import { assessMethods, galvanicDifferenceV, type MethodAssessment, type MethodName, UnknownEntryError } from '@strandwise/core'
-import { type Finding, figure, type JobFacts, methodContext, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
+import { clampedKinds, type Finding, figure, type JobFacts, methodContext, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
 import { splicedOutside } from './cutBack.ts'
 import { methodTitles } from './methodTitles.ts'
 import { methodWords } from './methodWords.ts'
@@ -26,6 +26,8 @@ const metBySteps: readonly string[] = [
 ]
 /** Room at the terminal is the cut-back's own matter. */
 const toldElsewhere: readonly string[] = ['cb-no-room-at-plug', 'cb-splice-12in', 'me-databus']
+/** What the trade thinks of solder in general stands among its rules. */
+const solderOrder = 'me-conflict-solder'
 /** A new run longer than this has to find its way: a limit of ours. */
 const longRunM = 2
 /** Days after which a temporary repair is due: ours. */
@@ -76,6 +78,7 @@ export function methodSection(facts: JobFacts, method: MethodName, assess: Asses
   if (outside) conditional = draft.say('out-of-zone', 'caution', { rule: 'cb-splice-not-where-flexed' })
   if (method === 'replace-the-run' && facts.outLengthM > longRunM)
     conditional ??= draft.say('long-run', 'caution', { values: { run: planValue('run', facts.outLengthM, 'm') }, rule: 'cb-end-to-end' })
+  if (method === 'replace-the-run') runTools(draft, facts, toFetch)
   if (facts.temporary)
     draft.say('temporary', 'caution', {
       values: { days: planValue('to be renewed within', temporaryDays, 'days', { status: 'common practice', source: 'choice of this plan' }) },
@@ -93,7 +96,7 @@ function told(draft: Draft, facts: JobFacts, title: string, reason: MethodAssess
     if (facts.temporary && id === 'me-boat-lap-and-sleeve') return draft.say('condition', 'caution', { names, rule: id })
     return draft.say('forbidden', 'unsound', { names, rule: id })
   }
-  if (reason.effect === 'favours') return draft.say('favoured', 'sound', { names, rule: id })
+  if (reason.effect === 'favours') return id === solderOrder ? null : draft.say('favoured', 'sound', { names, rule: id })
   const tool = toolOf[id]
   if (tool !== undefined) {
     if (!toFetch.includes(tool)) {
@@ -104,6 +107,14 @@ function told(draft: Draft, facts: JobFacts, title: string, reason: MethodAssess
   }
   if (metBySteps.includes(id)) return draft.say('in-the-steps', 'sound', { names, rule: id })
   return draft.say('condition', 'caution', { names, rule: id })
+}
+
+/** A new run has two ends to crimp, clamps apart. */
+function runTools(draft: Draft, facts: JobFacts, toFetch: string[]): void {
+  if (clampedKinds.includes(facts.terminal.kind) || (facts.job.hasTerminalDie ?? facts.job.hasCrimpTool) !== false) return
+  const tool = 'the die for that terminal'
+  toFetch.push(tool)
+  draft.say('fetch-tool', 'caution', { names: { tool }, rule: 'me-barrel-range' })
 }
 
 /** Pairs of metals that touch in this way. */

@@ -3,10 +3,10 @@ import type { SectionWords } from '../facts/inner.ts'
 /** Why a way to join suits the place or not. */
 export const methodWords = {
   suits: { says: '{title}: suits this place', text: 'A {title} suits this place: no rule of the trade that binds here speaks against it.' },
-  forbidden: { says: '{title}: the wrong joint here', text: 'A {title} is the wrong joint here. {statement} It changes if {changesIf}.' },
+  forbidden: { says: '{title}: the wrong joint here', text: 'A {title} is the wrong joint here: a rule forbids it. {statement} It changes if {changesIf}.' },
   condition: { says: '{title}: on conditions', text: 'A {title} is right only if {changesIf}. {statement}' },
-  'in-the-steps': { says: '{title}: suits this place', text: 'The steps see to it: {statement}' },
-  favoured: { says: '{title}: suits this place', text: '{statement}' },
+  'in-the-steps': { says: '{title}: suits this place', text: 'The steps see to this rule of the trade. {statement}' },
+  favoured: { says: '{title}: suits this place', text: 'A rule of the trade puts it first here. {statement}' },
   'fetch-tool': { says: 'fetch {tool}', text: 'Fetch {tool}: it is not among what you have.' },
   'fetch-way': { says: '{title}: not at hand', text: 'A {title} is not among the ways at hand: fetch what it needs.' },
   'out-of-zone': { says: 'spliced outside the zone that moves', text: 'Where the lead moves every splice breaks again: both splices go where nothing moves.' },

@@ -25,6 +25,8 @@ export interface JudgedWay {
   readonly verdict: PlanVerdict
   readonly decides: Finding
   readonly sections: readonly PlanSection[]
+  /** The same with what would make its heat sound: reckoned where it is shown. */
+  readonly advised: () => readonly PlanSection[]
   readonly options: readonly PlanOption[]
   readonly cut: CutBack
   /** null where nothing is joined. */

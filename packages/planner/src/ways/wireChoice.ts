@@ -1,5 +1,5 @@
 import { type SizeFound, wireVerdict } from '@strandwise/core'
-import { type Finding, findingOf, type JobFacts, jobFacts, type PlanOption } from '../facts/inner.ts'
+import { type Finding, findingOf, firstSentence, type JobFacts, jobFacts, type PlanOption } from '../facts/inner.ts'
 import type { RepairJob } from '../job/index.ts'
 import { quietly, wireShape, wireSize } from '../job/inner.ts'
 import { wireJob } from './wireJob.ts'
@@ -28,11 +28,18 @@ function withWire(facts: JobFacts, { size, standard, areaMm2 }: Pick<SizeFound, 
   const { job } = facts
   const { strandCount: _count, strandDiameterMm: _strand, insulationThicknessMm: _wall, outsideDiameterMm: _outside, areaMm2: _area, ...kept } = job.wire
   const { wireBeyond: _beyond, ...rest } = job
-  const named = standard === 'AWG' || standard === 'SAE J1128' ? { size: `${size.replace(/ ?AWG$/, '')} AWG` } : { size: `${areaMm2} mm²` }
+  const named = standard === 'AWG' || standard === 'SAE J1128' ? { size: `${sold(size)} AWG` } : { size: `${areaMm2} mm²` }
   // Copper in place of what should not be in a new run.
   const material = facts.material === 'copper-clad-aluminium' ? ({ material: 'annealed-copper' } as const) : {}
   const wire = { ...kept, ...material, standard, ...named }
   return { ...rest, wire: { ...wire, ...growBundle(facts, wire) } }
+}
+
+/** A gauge that is sold: odd ones hardly are, so that the next thicker takes their place. */
+function sold(size: string): string {
+  const gauge = size.replace(/ ?AWG$/, '')
+  const number = Number(gauge)
+  return Number.isInteger(number) && number > 1 && number % 2 === 1 ? String(number - 1) : gauge
 }
 
 /** The bundle's outside grows as the thicker wires fill it. */
@@ -64,10 +71,9 @@ export function chooseWire(facts: JobFacts): WireChoice {
 
 /** What the old wire lacks, told as the reason for the new one. */
 function replacedBy(against: Finding, other: JobFacts): Finding {
-  const [first = ''] = against.text.split(/(?<=[.!?]) /)
   return findingOf(wireWords, other.units, 'wire-replaced', 'caution', {
     values: against.values,
-    names: { ...against.names, wire: other.sizeText, why: first },
+    names: { ...against.names, wire: other.sizeText, why: firstSentence(against.text) },
     sources: against.sources,
     ...(against.rule === undefined ? {} : { rule: against.rule }),
   })

@@ -30,12 +30,13 @@ export function judgeWire(facts: JobFacts, replaced: Finding | null = null): Wir
   if (facts.limitSource !== null) draft.cite(facts.limitSource)
   const metal = ofMetal(draft, facts)
   if (facts.job.damage.kind === 'overheated') draft.say('overheated', 'caution', { rule: 'me-conditions-overloaded' })
-  const { job, verdict, fitA, stallPasses } = verdictOn(facts)
+  const judged = verdictOn(facts)
+  const { job, verdict } = judged
   draft.working('wireVerdict', job)
   if (verdict.conductorC !== null) draft.value('conductor, in the hottest air', verdict.conductorC.high, '°C', undefined, verdict.conductorC)
   if (verdict.dropV !== null) draft.value('drop over the wire, out and back', verdict.dropV, 'V')
   if (verdict.continuousA !== null) draft.value('wire at steady state, in the hottest air', verdict.continuousA.low, 'A', undefined, verdict.continuousA)
-  const teller = new WireTeller(draft, facts, verdict, fitA, stallPasses)
+  const teller = new WireTeller(draft, facts, judged)
   const wire = verdict.findings.filter(({ topic }) => topic !== 'fuse').flatMap((found) => teller.wire(found) ?? [])
   const fuse = wantsFuse(facts) || facts.job.circuit.fuseA !== undefined ? teller.fuse() : { fuseA: null, change: null, none: null }
   fuseDistance(draft, facts)

@@ -1,11 +1,13 @@
-import type { WireFinding, WireVerdict } from '@strandwise/core'
+import type { WireFinding, WireJob, WireVerdict } from '@strandwise/core'
 import { type Finding, figure, type JobFacts, type PlanValue, planValue, printed, rule, type SectionDraft } from '../facts/inner.ts'
-import { fuseKindWords } from './wireJob.ts'
+import { fuseKindWords, type verdictOn } from './wireJob.ts'
 import type { wireWords } from './wireWords.ts'
 
 type Draft = SectionDraft<typeof wireWords>
 
 const thickerTodo = 'Take thicker wire or better insulation.'
+/** Of its rating: beyond it a lasting load tires a fuse. A limit of ours. */
+const tiredShare = 0.9
 const amperes = (name: string, value: number) => planValue(name, value, 'A')
 
 /** Findings of core by which the wire itself will not do. */
@@ -37,13 +39,15 @@ export class WireTeller {
   readonly #verdict: WireVerdict
   readonly #fitA: number | null
   readonly #stallPasses: boolean
+  readonly #run: NonNullable<WireJob['run']>
 
-  constructor(draft: Draft, facts: JobFacts, verdict: WireVerdict, fitA: number | null, stallPasses: boolean) {
+  constructor(draft: Draft, facts: JobFacts, { job, verdict, fitA, stallPasses }: ReturnType<typeof verdictOn>) {
     this.#draft = draft
     this.#facts = facts
     this.#verdict = verdict
     this.#fitA = fitA
     this.#stallPasses = stallPasses
+    this.#run = job.run as NonNullable<WireJob['run']>
   }
 
   /** The finding where it speaks against this wire, else null. */
@@ -59,11 +63,15 @@ export class WireTeller {
     const says = (code: WireFinding['code']) => findings.find((found) => found.code === code)
     // Without a current at all the wire has told it.
     if (this.#verdict.continuousA === null) return { fuseA: given, change: null, none: null }
+    if (given === null && this.#limited()) return { fuseA: null, change: null, none: null }
     if (says('fuse-no-band') !== undefined) return this.#only(findings, given)
     const wrong = ['fuse-over-wire', 'fuse-below-load', 'fuse-passes-stall', 'fuse-none-serves'] as const
     const [first] = wrong.flatMap((code) => says(code) ?? [])
     const larger = says('fuse-may-open-on-inrush') !== undefined && this.#fitA !== null && given !== null && this.#fitA > given
     const missing = says('fuse-missing')
+    // A fuse at nearly its rating is renewed where a larger one guards the wire as well.
+    const near = says('fuse-near-load')
+    const tired = near !== undefined && (near.values.share ?? 0) > tiredShare && this.#fitA !== null && given !== null && this.#fitA > given
     const swaps = (first !== undefined && first.code !== 'fuse-none-serves') || larger || missing !== undefined
     let change: Finding | null = null
     let none: Finding | null = null
@@ -71,7 +79,11 @@ export class WireTeller {
       // What must be fitted is a caution: the steps see to it. Without one that serves the wire will not do.
       if (found.code === 'fuse-none-serves' || found.code === 'fuse-missing') continue
       if (found.code === 'fuse-passes-stall' && this.#stallPasses && this.#fitA === given) this.#say(found.code, 'caution', found)
-      else if (wrong.some((code) => code === found.code) || (larger && found.code === 'fuse-may-open-on-inrush')) {
+      else if (
+        wrong.some((code) => code === found.code) ||
+        (larger && found.code === 'fuse-may-open-on-inrush') ||
+        (tired && found.code === 'fuse-near-load')
+      ) {
         if (this.#fitA === null) continue
         change ??= this.#say(found.code, 'caution', found)
       } else this.#say(found.code, found.verdict, found)
@@ -86,7 +98,18 @@ export class WireTeller {
     )
       none = this.#say('fuse-none-serves', 'unsound', says('fuse-none-serves') ?? first ?? (missing as WireFinding))
     const keeps = first === undefined || (first.code === 'fuse-passes-stall' && this.#fitA === given)
-    return { fuseA: keeps && !larger && missing === undefined ? given : this.#fitA, change: keeps && !larger && missing === undefined ? null : change, none }
+    const stays = keeps && !larger && !tired && missing === undefined
+    return { fuseA: stays ? given : this.#fitA, change: stays ? null : change, none }
+  }
+
+  /** A dynamo or a small supply that drives less into a short than the wire bears for good needs no fuse for the wire's sake. */
+  #limited(): boolean {
+    const { sourceOhm } = this.#run
+    const bearsA = this.#verdict.continuousA?.low ?? 0
+    if (sourceOhm === undefined || sourceOhm === 0 || this.#facts.supplyV / sourceOhm > bearsA) return false
+    const values = { source: amperes('source into a short', this.#facts.supplyV / sourceOhm), bears: amperes('wire bears', bearsA) }
+    this.#draft.say('source-limited', 'sound', { values, names: { size: this.#facts.sizeText } })
+    return true
   }
 
   #only(findings: readonly WireFinding[], given: number | null) {
@@ -127,6 +150,7 @@ export class WireTeller {
       how: duty === null ? 'settles at' : 'peaks at',
       todo: thickerTodo,
       kind,
+      holds: duty === null ? printed(this.#facts.currentA, 'A') : `${printed(this.#facts.currentA, 'A')} for ${printed(duty.onS, 's')}`,
       ends: ends.length === 0 ? '' : `${ends.join(', ')}.`,
       ...stall,
     }

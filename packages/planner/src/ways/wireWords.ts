@@ -4,15 +4,15 @@ import type { SectionWords } from '../facts/inner.ts'
 export const wireWords = {
   'current-within-limit': {
     says: '{size} carries {current}',
-    text: '{size} with {current} {how} {conductor} in air of {air}, {room} below the {limit} of {limitOf}.',
+    text: '{size} with {current} {how} {conductor}, {room} below the {limit} of {limitOf}. The air there has up to {air}.',
   },
   'current-near-limit': {
     says: '{size} runs close to its limit',
-    text: '{size} with {current} {how} {conductor}: only {room} below the {limit} of {limitOf}. Keep it out of bundles and heat.',
+    text: '{size} with {current} {how} {conductor}, only {room} below its limit: keep it out of bundles and heat. {limitOf} ends at {limit}.',
   },
   'current-over-limit': {
     says: '{size} is too thin for {current}',
-    text: '{size} with {current} {how} {conductor}: {over} above the {limit} of {limitOf}. {todo}',
+    text: '{size} with {current} {how} {conductor}, {over} above the {limit} of {limitOf}. {todo}',
   },
   'no-steady-state': {
     says: '{size} is too thin for {current}',
@@ -43,7 +43,7 @@ export const wireWords = {
   'drop-over-budget': { says: '{size} drops {drop}, {allowed} is allowed', text: 'The wire alone drops {drop}: {allowed} is allowed. {todo}' },
   'terminal-range': {
     says: '{size} does not suit the terminal’s barrel',
-    text: 'The terminal’s barrel takes {low} to {high}; {size} has {area}. Fit the terminal made for it; never cut strands to fit.',
+    text: 'The terminal’s barrel takes {low} to {high}, {size} has {area}: fit the terminal made for it. Never cut strands to fit.',
   },
   'terminal-carries': {
     says: 'the terminal carries {carries}',
@@ -51,7 +51,7 @@ export const wireWords = {
   },
   'terminal-too-small': {
     says: 'the terminal carries only {carries}',
-    text: 'The terminal, rated {rated}, carries only {carries} at {air}, too little for {current}. Fit a larger one: a small one burns again.',
+    text: 'The terminal, rated {rated}, carries only {carries} at {air}, too little for {current}: fit a larger one.',
   },
   'terminal-hot': {
     says: 'the air is at the terminal’s own limit',
@@ -64,20 +64,20 @@ export const wireWords = {
   },
   'fuse-over-wire': {
     says: 'the {fuse} fuse does not guard {size}',
-    text: 'The {fuse} fuse may pass {passes} for minutes; {size} bears only {bears}. Fit {fit}.',
+    text: 'The {fuse} fuse may pass {passes}; {size} bears only {bears}: fit {fit}.',
   },
   'fuse-none-serves': {
     says: 'no blade fuse guards {size} at {current}',
-    text: 'No blade fuse carries {current} and guards {size}, which bears {bears}. {ends} {todo}',
+    text: 'No blade fuse carries {current} and guards {size}, which bears {bears}: take thicker wire. {ends}',
   },
   'fuse-within-rule': {
     says: 'the {fuse} fuse is within 150 % of the wire',
     text: 'The {fuse} fuse may pass {passes} and the wire bears {bears}: within what small-craft law allows. {fit} would guard it.',
   },
-  'fuse-missing': { says: 'no fuse is named: fit {fit}', text: 'No fuse is named for this wire. Fit {fit} within {near} of the source.' },
+  'fuse-missing': { says: 'no fuse is named: fit {fit}', text: 'No fuse is named: fit {fit} within {near} of the source.' },
   'fuse-no-band': {
     says: 'the {kind} is judged by its own curve',
-    text: 'A {fuse} {kind} is not judged by the blade curve. Read its maker’s: at {hold} it must hold, at {bears} open before the wire is hot.',
+    text: 'The {fuse} {kind} is judged by its maker’s curve: it must hold {holds}, and at {bears} open before the wire is hot.',
   },
   'fuse-air-beyond-data': {
     says: 'no fuse is rated for air of {air}',
@@ -89,12 +89,12 @@ export const wireWords = {
   },
   'fuse-near-load': {
     says: 'the {fuse} fuse runs near its rating',
-    text: '{fuse} is small for a lasting {load}: {usual} of its rating is usual, here it is {share}. It may tire and open for no fault.',
+    text: '{load} is {share} of the {fuse} fuse at {air}; {usual} is usual: fit {fit}, or it may open for no fault.',
   },
-  'fuse-below-load': { says: 'the {fuse} fuse is too small for {load}', text: 'The {fuse} fuse carries {carries} at {air}: too small for {load}. Fit {fit}.' },
+  'fuse-below-load': { says: 'the {fuse} fuse is too small for {load}', text: 'The {fuse} fuse carries {carries} at {air}, too little for {load}: fit {fit}.' },
   'fuse-may-open-on-inrush': {
     says: 'the {fuse} fuse may open on the inrush',
-    text: 'The {fuse} fuse may open within {shortest} on {inrush}, which lasts {lasts}. {fit} would carry it.',
+    text: 'The {fuse} fuse may open within {shortest} on the {inrush} that lasts {lasts}: fit {fit}.',
   },
   'fuse-slower-than-wire': {
     says: 'between {low} and {high} the fuse is slow',
@@ -103,7 +103,7 @@ export const wireWords = {
   'fuse-opens-stall': { says: 'the fuse opens on a stalled motor', text: 'Stalled, the motor draws {stall}: the {fuse} fuse opens within {opens}.' },
   'fuse-passes-stall': {
     says: 'a stalled motor may not open the fuse',
-    text: 'Stalled, the motor draws {stall}; a {fuse} fuse is sure to open only from {sure}. {fit}',
+    text: 'Stalled, the motor draws {stall}; the {fuse} fuse is sure to open only from {sure}. {fit}',
   },
   'fuse-opens-far-fault': {
     says: 'a short at the far end opens the fuse',
@@ -120,6 +120,10 @@ export const wireWords = {
   'fuse-supply-voltage': {
     says: 'the fuse is not made for {supply}',
     text: 'The supply of {supply} is above the {rated} that blade fuses are made for: take one rated for it.',
+  },
+  'source-limited': {
+    says: 'the source cannot overload the wire',
+    text: 'The source drives at most {source} into a short and {size} bears {bears}: no fuse is needed for the wire.',
   },
   'fuse-far': {
     says: 'the fuse sits far from the source',

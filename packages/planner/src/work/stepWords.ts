@@ -51,7 +51,7 @@ export const stepWords = {
     text: 'Strip {strip}, untinned, and crimp the new {terminal} with its own die.',
     check: 'Brush and insulation show where they should; a light tug moves nothing.',
   },
-  'splice-insert': { text: 'Crimp the {splices} with the ratchet tool made for them.', check: 'Wire shows in the inspection hole; a light tug moves nothing.' },
+  'splice-insert': { text: 'Crimp the {splices} with the ratchet tool made for it.', check: 'Wire shows in the inspection hole; a light tug moves nothing.' },
   aluminium: {
     text: 'Brush the strands bright, paste them at once, and crimp within {delay}, with parts made for aluminium.',
     check: 'Paste shows at the barrel’s mouth; the tools never touched copper.',
@@ -67,7 +67,7 @@ export const stepWords = {
     check: 'Warm the splices by hand: the reading does not move.',
   },
   'lay-lap': {
-    text: 'Strip {strip} of each end, tin both with rosin flux, and lay them side by side over {overlap}.',
+    text: 'Strip {strip} of each end, tin both with rosin flux, and lay them side by side over {overlap}, bound with fine bare wire.',
     check: 'No strand stands out; nothing pulls.',
   },
   'lay-sleeve': {
