@@ -8,8 +8,8 @@ test("README's shortened plan holds only lines that the command prints, in their
   const printed = reportText(planRepair(bilgePumpFeed))
     .split('\n')
     .map((line) => line.trimEnd())
-  const fence = fencesIn(readFileSync(`${root}README.md`, 'utf8')).find(({ text }) => text.startsWith('REPAIR PLAN'))
-  expect(fence, 'README.md shows the demo plan in a fenced block that begins with "REPAIR PLAN"').toBeDefined()
+  const fence = fencesIn(readFileSync(`${root}README.md`, 'utf8')).find(({ text }) => text.startsWith('Bilge pump feed'))
+  expect(fence, 'README.md shows the demo plan in a fenced block that begins with "Bilge pump feed"').toBeDefined()
   const lines = (fence?.text ?? '').split('\n').filter((line) => line !== '' && line !== '…')
   expect(lines.length).toBeGreaterThan(20)
   let from = 0
