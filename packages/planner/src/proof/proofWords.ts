@@ -12,7 +12,7 @@ export const proofWords = {
   },
   'covered-blind': {
     says: 'covered, the wire hides the joint',
-    text: 'Covered, from {from} to {to}, the plain wire alone may differ by {spread}, more than the {fresh} allowed: take the ratio before you cover it.',
+    text: 'Covered, the plain wire alone may differ by {spread}, more than the {fresh} allowed: take the ratio before covering. Probes stand at {from} and {to}.',
   },
   duty: {
     says: 'read within {on}',
