@@ -58,9 +58,19 @@ function suited(job: WireJob, ratings: readonly FuseRating[], standard: SizeStan
 /** Smallest standard size that suits in current, drop and fuse; null where none does. */
 export function smallestSize(job: WireJob, ratings: readonly FuseRating[], ratedA?: number): SizeFound | null {
   const standard = job.sizes ?? verdictDefaults.sizes
-  for (const size of sizesOf(standard)) {
-    const found = suited(job, ratings, standard, size, ratedA)
-    if (found !== null) return found
+  const sizes = sizesOf(standard)
+  // A thicker wire carries more, drops less and bears a larger fuse: halve the list.
+  let found: SizeFound | null = null
+  let low = 0
+  let high = sizes.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    const size = suited(job, ratings, standard, sizes[middle] as Size, ratedA)
+    if (size === null) low = middle + 1
+    else {
+      found = size
+      high = middle
+    }
   }
-  return null
+  return found
 }
