@@ -1,9 +1,9 @@
 import { DomainError, requireFinite, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
 import { adiabatic } from '../tables/index.ts'
 
-/** Coldest start in °C, from where the straight line of resistance holds. */
+/** Coldest start in °C: lower end of linear resistance. */
 const coldestC = -60
-/** Melting points in °C, past which no solid conductor is left: the highest that the sources print. */
+/** Melting points in °C, the highest printed in the sources: above, no solid conductor is left. */
 const meltingC = { copper: 1084.62, aluminium: 660.32, steel: 1538, lead: 327.46 } as const
 
 function solid(parameter: string, temperatureC: number, melts: number): number {
@@ -16,7 +16,7 @@ function solid(parameter: string, temperatureC: number, melts: number): number {
 /**
  * Gives the short-circuit current that heats a conductor to its final temperature in a time, all heat kept in the metal.
  *
- * Meant for up to 5 s; beyond, the heat that leaves makes it the safe side.
+ * Meant for up to 5 s; beyond, heat loss makes it conservative.
  *
  * @equation I = K S sqrt(ln((Tf + beta)/(Ti + beta))/t)
  * @symbol K - material - A s^0.5/mm2 - constant of the metal: copper 226, aluminium 148, steel 78, lead 41, with its beta

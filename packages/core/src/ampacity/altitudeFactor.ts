@@ -6,14 +6,14 @@ const lapseKPerM = 0.0065
 const airGasConstantJPerKgK = 287.05287
 const freeFallMPerS2 = 9.80665
 const tropopauseM = 11000
-/** Air density in powers of the temperature ratio. */
+/** Exponent of air density against the temperature ratio. */
 const densityExponent = freeFallMPerS2 / (airGasConstantJPerKgK * lapseKPerM) - 1
 
 /**
  * Gives the share of its sea-level current that a wire keeps in the thin air of a height, as if it shed heat by laminar convection alone.
  *
  * Derived, and it over-derates: radiation does not thin with the air (the aircraft circular reads 0.91 at 6096 m).
- * A verdict takes the air pressure in the heat balance instead.
+ * Verdicts use the air pressure in the heat balance instead.
  *
  * @equation F = (1 - 0.0065 h/288.15)^(4.2559/4)
  * @symbol h - altitudeM - m - geopotential altitude

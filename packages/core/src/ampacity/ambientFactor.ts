@@ -3,7 +3,7 @@ import { DomainError, requireTemperature } from '../errors/index.ts'
 /**
  * Gives the share of a tabulated current that a wire keeps in air hotter or colder than the table's.
  *
- * The heat goes with the rise; a table of a code comes before it.
+ * Assumes heat loss proportional to the rise; where a code has a table, the table takes precedence.
  *
  * @equation F = sqrt((Tl - Ta)/(Tl - Tr))
  * @symbol Tl - limitC - C - temperature limit of the insulation

@@ -10,34 +10,34 @@ export interface Balance {
   readonly pressurePa: number
   readonly morgan: boolean
   readonly sunWPerM: number
-  /** From the conductor to the surface. */
+  /** From conductor to surface. */
   readonly insideMKPerW: number
-  /** From the surface to the air where a film is given, else null. */
+  /** From surface to air with a given film coefficient, else null. */
   readonly filmMKPerW: number | null
   readonly resistance20OhmPerM: number
   readonly coefficientPerK: number
   readonly meltingC: number
-  /** Surface above air, and what it sheds by convection and radiation, at the last evaluation. */
+  /** Rise of the surface above the air, and its heat loss, at the last evaluation. */
   riseK: number
   flowWPerM: number
   evaluations: number
-  /** Share of the conductor's rise across the surface, and what each further kelvin of it sheds, at the last one found; 0 is unknown. */
+  /** Fraction of the conductor's rise that is across the surface film, and the slope of the heat loss, at the last solution; 0 if unknown. */
   outerShare: number
   outerWPerMK: number
 }
 
-/** Heat residual in W/m; a share of a heat below 1 W/m, down to a thousandth. */
+/** Allowed residual in W/m, or as a fraction of a heat below 1 W/m, down to 1/1000. */
 const residualAllowed = 1e-9
 const leastHeatWPerM = 1e-3
 const evaluationsAllowed = 400
-/** Miss of the surface as a share of the conductor's rise, from which one more straight step needs no evaluation. */
+/** Error of the surface's rise, as a fraction of the conductor's, below which a final secant step needs no evaluation. */
 const surfaceNear = 1e-7
-/** Share of the rise that stands across the surface of a common wire; where a search begins. */
+/** Starting guess: fraction of the rise across the surface film of a common wire. */
 export const startingShare = 0.9
-/** Two surfaces closer than this share of their rise are the same number. */
+/** Relative difference below which two surface rises are equal in floating point. */
 const sameRise = 4e-16
 
-/** Convection and radiation at a rise of the surface above the air: the terms of the balance, once. */
+/** Heat loss by convection and radiation at a rise of the surface above the air; the only place that adds these terms. */
 export function shed(b: Balance, riseK: number): number {
   b.riseK = riseK
   b.evaluations += 1
@@ -75,7 +75,7 @@ export function findRise(b: Balance, heatWPerM: number, perK: number, scale: num
       const d = (x - x1) / (h - h1)
       step = n === 1 ? -h * d : -h * d + (h * h1 * (d - (x1 - x0) / (h1 - h0))) / (h - h0)
     }
-    // A step that leaves the bracket, or a search that no longer gains, halves the bracket instead.
+    // Bisect if a step leaves the bracket or the search stops converging.
     const next = n > 3 && high < Infinity && Math.abs(h) > 0.5 * Math.abs(h1) ? Number.NaN : rise * Math.exp(step)
     x0 = x1
     h0 = h1
@@ -96,7 +96,7 @@ export function findRise(b: Balance, heatWPerM: number, perK: number, scale: num
 
 /**
  * Net heat into the surface, W/m, of a conductor at this temperature: finds the surface where rise + R (shed - sun) is the
- * conductor's rise. Starts from the last share that stood across the surface.
+ * conductor's rise. Starts from the last solution's outerShare.
  */
 export function flowAtConductor(b: Balance, conductorC: number): number {
   const R = b.insideMKPerW
@@ -117,7 +117,7 @@ export function flowAtConductor(b: Balance, conductorC: number): number {
   for (let n = 0; n < evaluationsAllowed; n += 1) {
     const flow = shed(b, rise)
     const over = rise + R * flow - whole
-    // Flow grows nearly as the rise to a power; without a second point 1.15 is close.
+    // Heat flow is nearly a power of the rise; without a second point the exponent 1.15 is close.
     if (n > 0 && rise !== rise0) perK = (flow - flow0) / (rise - rise0)
     if (!(perK > 0)) perK = (1.15 * flow) / rise
     const step = over / (1 + R * perK)

@@ -9,7 +9,7 @@ function band(models: readonly { readonly correlation: Correlation; readonly val
 }
 
 /**
- * Gives the settled temperature of the conductor by both still-air correlations; its high end is the unfavourable one.
+ * Gives the steady temperature of the conductor by both still-air correlations; its high end is the unfavourable one.
  *
  * @equation low, high = the two of conductorTemperatureC
  * @symbol I - currentA - A - steady current

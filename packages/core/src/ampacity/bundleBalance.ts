@@ -13,27 +13,27 @@ export type WireBundle = WireHeat & {
   readonly bundleConductivityWPerMK?: number
 }
 
-/** Which of the three cases is meant: the bundle as given, the loaded wires packed by themselves, or one wire by itself. */
+/** The three cases: the bundle as given, the loaded wires packed by themselves, one wire alone. */
 export type BundleCaseName = 'bundle' | 'packed' | 'alone'
 
-/** One of the three cases that a bundle is judged by. */
+/** One of the three cases of a bundle. */
 interface BundleCase {
   readonly name: BundleCaseName
   readonly balance: Balance
 }
 
-/** Share of their round outline that wires lying together fill with their own circles. */
+/** Fill factor: wire area over the circle round packed wires. */
 const packedFill = 0.8
-/** Beyond any bundle; keeps the arithmetic finite. */
+/** Larger than any bundle; keeps the arithmetic finite. */
 const largestOutsideM = 1e30
 
-/** Diameter with the circumference of the hull of n equal wires lying together, in wire diameters; null where the hull is as good as round. */
+/** Diameter of a circle with the perimeter of the hull of n equal packed wires, in wire diameters; null if the hull is nearly round. */
 function hullRatio(n: number): number | null {
   if (n === 1) return 1
   return n <= 4 ? (n + Math.PI) / Math.PI : null
 }
 
-/** The loaded wires as a round heat source of coreM diameter in the middle of a cylinder of outsideM diameter. */
+/** A cylinder of outsideM diameter, with the loaded wires as a round heat source of coreM diameter at its centre. */
 function cylinder(wire: Balance, n: number, outsideM: number, coreM: number, conductivityWPerMK: number): Balance {
   return {
     ...wire,
@@ -44,7 +44,7 @@ function cylinder(wire: Balance, n: number, outsideM: number, coreM: number, con
   }
 }
 
-/** The three cases of a bundle; the hottest is the answer, so that other wires around the loaded ones never help. */
+/** The three cases of a bundle. The hottest is the answer, so unloaded wires never help. */
 export function bundleCases(i: WireBundle): readonly [BundleCase, BundleCase, BundleCase] {
   const wire = resolveWire(i)
   const n = requireWhole('loadedWires', i.loadedWires, 1)

@@ -2,7 +2,7 @@ import { NoSteadyStateError, requireNotNegative } from '../errors/index.ts'
 import { type BundleCaseName, bundleCases, type WireBundle } from './bundleBalance.ts'
 import { currentAtCeiling, steadyConductorC, steadyWithin } from './steady.ts'
 
-/** A case at its steady state. */
+/** Steady state of one case. */
 export interface BundleState {
   readonly name: BundleCaseName
   readonly outsideMm: number
@@ -16,7 +16,7 @@ function stateOf({ name, balance: b }: ReturnType<typeof bundleCases>[0], curren
 }
 
 /**
- * Gives the steady state of the three cases that a bundle is judged by: as given, the loaded wires packed, one wire alone.
+ * Gives the steady state of a bundle's three cases: as given, the loaded wires packed, one wire alone.
  *
  * bundleTemperatureC takes the hottest of them.
  *
@@ -45,7 +45,7 @@ export function bundleStates(i: WireBundle & { readonly currentA: number }): rea
   throw new NoSteadyStateError(cause, Math.min(...cases.map(({ balance }) => currentAtCeiling(balance, meltingC))), meltingC)
 }
 
-/** The hottest of the three. */
+/** The hottest of the three cases. */
 export function hottest(states: readonly [BundleState, BundleState, BundleState]): BundleState {
   let found: BundleState = states[0]
   for (const state of states) if (state.centreC > found.centreC) found = state

@@ -73,7 +73,7 @@ describe('bundleTemperatureC', () => {
           const bundleOutsideMm = 2.48 * Math.sqrt(loadedWires / 0.8) * wider
           const near = { ...wire, correlation, loadedWires, bundleOutsideMm, currentA: currentA / Math.sqrt(loadedWires) }
           const far = { ...near, bundleOutsideMm: bundleOutsideMm * step }
-          // Morgan's steps in Nu are up to 0.8 %.
+          // Morgan's law jumps by up to 0.8 % in Nu.
           const slack = correlation === 'morgan' ? 1.01 : 1 + 1e-9
           expect((bundleTemperatureC(far).centreC - 40) * slack).toBeGreaterThanOrEqual(bundleTemperatureC(near).centreC - 40)
           expect(bundleCurrentA({ ...far, limitC: 105 })).toBeLessThanOrEqual((bundleCurrentA({ ...near, limitC: 105 }) ?? 0) * slack)

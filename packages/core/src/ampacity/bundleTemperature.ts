@@ -5,8 +5,7 @@ import { bundleStates, hottest } from './bundleStates.ts'
  * Gives the temperature in the middle and at the surface of a bundle of equal wires that carry the same current at the same time.
  *
  * The loaded wires are taken to lie together in the middle. The answer is the hottest of three: the bundle as given, the loaded
- * wires packed by themselves, and one wire by itself; so the other wires of a bundle never help. Centre and surface are of the
- * case that decides. A sun is taken as the same watts per metre in each. Errs hot where the loaded wires lie apart.
+ * wires packed by themselves, and one wire by itself; so unloaded wires in a bundle never help. Centre and surface belong to the hottest case. Sun is the same W/m in each case. Errs hot if the loaded wires lie apart.
  *
  * @equation q = n I^2 R20 (1 + alpha (Tc - 20)) = convection + radiation - sun at the surface; Tc = Ts + q/(4 pi kb) + q ln(D/Dc)/(2 pi kb)
  * @symbol I - currentA - A - current in each loaded wire

@@ -4,9 +4,9 @@ import { conductorAtCurrent } from './steady.ts'
 import type { WireHeat } from './wire.ts'
 
 /**
- * Gives the temperature at which the conductor of one wire in air settles under a steady current.
+ * Gives the steady temperature of the conductor of one wire in air at a given current.
  *
- * Nothing balances where I^2 R20 alpha times the thermal resistance reaches 1; the ceiling is the melting point of the metal at most.
+ * There is no steady state where I^2 R20 alpha times the thermal resistance reaches 1 (thermal runaway); the ceiling is at most the metal's melting point.
  *
  * @equation I^2 R20 (1 + alpha (Tc - 20)) = q = convection + radiation - sun; Tc = Ts + q ln(D/d)/(2 pi k)
  * @symbol I - currentA - A - steady current

@@ -5,7 +5,7 @@ import { changeAfterK } from './passage.ts'
 
 vi.mock('./passage.ts', { spy: true })
 
-/** Instead of a wire: what a step changes is told by where it starts, one function a step. */
+/** Test double for a wire: the temperature change of each step as a function of its start. */
 function changes(...byStep: readonly ((startC: number) => number)[]): {
   readonly motions: readonly Motion[]
   readonly steps: readonly { currentA: number; timeS: number }[]
@@ -57,7 +57,7 @@ describe('the start of a cycle', () => {
   })
 
   test('a slope that leads past melting is taken back to the last safe step', () => {
-    // It falls by a tenth of a kelvin a kelvin to 100 °C, then by one; from 115 °C it melts.
+    // The gain falls by 0.1 K per kelvin up to 100 °C, then by 1; from 115 °C the wire melts.
     const gain = (T: number): number => (T < 100 ? 10 - 0.1 * (T - 20) : T < 115 ? 102 - T : Infinity)
     expect(found(gain)).toBeCloseTo(102, 8)
     expect(starts().slice(0, 4)).toEqual([20, 30, 120, 39])

@@ -1,23 +1,23 @@
 import type { Motion } from './motion.ts'
 import { changeAfterK } from './passage.ts'
 
-/** One current for one time. */
+/** A current and its duration. */
 export interface Step {
   readonly currentA: number
   readonly timeS: number
 }
 
-/** A start this close to the steady cycle's, in K, is it; or one that comes back to this share of the way it went. */
+/** Convergence: a start within this many K of the steady cycle's, or a gain below this fraction of the cycle's excursion. */
 const startAllowedK = 1e-9
 const shareAllowed = 1e-12
-/** Two starts nearer than this, in K, tell no new slope. */
+/** Two starts closer than this, in K, give no secant slope. */
 const slopeApartK = 1e-6
-/** Rounds of the fast search; then a scan in this many strides up to the melting point, and halvings of the stride it finds. */
+/** Limit of secant rounds; then a scan in this many strides up to the melting point, and bisections of the stride found. */
 const fastRounds = 40
 const strides = 64
 const halvings = 60
 
-/** Changes over the steps from a start; Infinity in the step in which the metal melts. */
+/** Temperature change over the steps from a start; Infinity from the step in which the metal melts. */
 export function changesOver(motions: readonly Motion[], steps: readonly Step[], startC: number): readonly number[] {
   let T = startC
   return motions.map((m, index) => {
@@ -30,9 +30,9 @@ export function changesOver(motions: readonly Motion[], steps: readonly Step[], 
 const sum = (changes: readonly number[]): number => changes.reduce((total, change) => total + change, 0)
 
 /**
- * Start of the cycle that repeats itself, the first one above the coolest start; Infinity where none is found below melting.
- * A cycle keeps the order of starts, so a start moved by its own gain never passes that first one: such a step is safe. Secant steps
- * on the gain are faster and may pass it; they are kept between the last start that gained and the first that lost or melted.
+ * Start temperature of the periodic cycle: the first one above the coolest start; Infinity if none below melting.
+ *
+ * A cycle keeps the order of starts, so adding a start's own gain never passes the fixed point: that step is safe. Secant steps are faster but may pass it, so they are kept between the last start that gained and the first that lost or melted.
  */
 export function cycleStart(motions: readonly Motion[], steps: readonly Step[], coolestC: number, meltingC: number): number {
   let T = coolestC
@@ -72,7 +72,7 @@ export function cycleStart(motions: readonly Motion[], steps: readonly Step[], c
   return scanForStart(motions, steps, low, meltingC)
 }
 
-/** The slow way: the first stride at whose end a cycle loses, halved. */
+/** Fallback: scans for the first stride at whose end the cycle loses, then bisects it. */
 function scanForStart(motions: readonly Motion[], steps: readonly Step[], fromC: number, meltingC: number): number {
   const stride = (meltingC - fromC) / strides
   for (let n = 1; n <= strides; n += 1) {

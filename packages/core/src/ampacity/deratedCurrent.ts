@@ -1,7 +1,7 @@
 import { DomainError, requireFiniteResult, requireNotNegative } from '../errors/index.ts'
 import type { Provenance } from '../materials/index.ts'
 
-/** One factor of a derating chain, with where it comes from. */
+/** One factor of a derating chain, with its source. */
 export interface DeratingLink {
   readonly name: string
   readonly factor: number
@@ -9,7 +9,7 @@ export interface DeratingLink {
 }
 
 /**
- * Gives the current left after a chain of derating factors, and what stands after each link.
+ * Gives the current left after a chain of derating factors, and the current after each link.
  *
  * @equation I = I_b f1 f2 ...
  * @symbol I_b - baseA - A - current of the table

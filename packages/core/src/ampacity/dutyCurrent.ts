@@ -1,7 +1,7 @@
 import { requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 
 /**
- * Gives the current of an on-and-off load that reaches the same peak temperature as a steady current does.
+ * Gives the steady current that reaches the same peak temperature as an on-and-off load.
  *
  * @equation I = I_s sqrt((1 - exp(-(on + off)/tau))/(1 - exp(-on/tau)))
  * @symbol on - onS - s - time on in each cycle

@@ -22,7 +22,7 @@ test('in that air one wire alone is as hot as in its bundle, whatever the bundle
         const it = { ...wire, ...more, correlation, loadedWires, bundleOutsideMm, currentA: amps / Math.sqrt(loadedWires) }
         const ambientC = effectiveAmbientC(it)
         expect(ambientC).toBeGreaterThanOrEqual(30)
-        // Morgan's law has steps, in which no air fits exactly.
+        // Morgan's law jumps, and at a jump no air temperature fits exactly.
         expect(Math.abs(conductorTemperatureC({ ...it, ambientC }) - bundleTemperatureC(it).centreC)).toBeLessThan(correlation === 'morgan' ? 0.5 : 1e-6)
       },
     ),

@@ -3,7 +3,7 @@ import { bundleCases, type WireBundle } from './bundleBalance.ts'
 import { bundleStates, hottest } from './bundleStates.ts'
 
 const referenceC = 20
-/** Halvings of the bracket; a double has 53 bits. */
+/** Bisections; a double has 53 bits. */
 const halvings = 60
 
 /**

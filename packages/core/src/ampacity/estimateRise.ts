@@ -1,10 +1,7 @@
 import { heatDefaults, stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../heat/index.ts'
 import type { Balance } from './balance.ts'
 
-/**
- * A start for findRise, good to about a tenth, from air whose properties are simple powers of its temperature about 300 K:
- * leaves the rise in b.riseK and returns the slope of ln(shed/heat) there. It evaluates no term of the balance.
- */
+/** Starting guess for findRise, within about 10 %, with air properties as powers of temperature about 300 K. Leaves the rise in b.riseK and returns the slope of ln(shed/heat) there. Evaluates no term of the balance. */
 export function estimateRise(b: Balance, heatWPerM: number, perK: number): number {
   const D = b.outsideM
   const rough = heatWPerM / (0.085 + 19 * D)

@@ -4,11 +4,11 @@ import { frozen } from '../errors/inner.ts'
 import type { ProvenanceStatus } from '../materials/index.ts'
 
 const mmPerInch = 25.4
-/** Highest melting point in °C that a source prints for copper is 1084.62. */
+/** Above the highest printed melting point of copper, 1084.62 °C. */
 const hottestC = 1100
 const coldestC = -60
 
-/** Constants of the two rules that tell when a wire is destroyed. */
+/** Constants of the two fusing formulas. */
 export const fusingConstants = /* @__PURE__ */ frozen({
   /** A per inch^1.5. */
   preece: {
@@ -28,7 +28,7 @@ export const fusingConstants = /* @__PURE__ */ frozen({
 /**
  * Gives the current that melts a long bare wire in open air after a while.
  *
- * It tells when the wire is destroyed; it is no rating, and short or insulated wires differ widely.
+ * This is the point of destruction, not a rating; short or insulated wires differ widely.
  *
  * @equation I = C d^1.5, d in inches
  * @symbol C - material - A/in^1.5 - constant of the metal
@@ -54,7 +54,7 @@ export function fusingCurrentPreeceA(i: {
 /**
  * Gives the time in which a copper wire reaches its melting point, all heat kept in it.
  *
- * It tells when the wire is destroyed; it is no rating, and past about 10 s the air takes too much of the heat.
+ * This is the point of destruction, not a rating; beyond about 10 s too much heat escapes to the air.
  *
  * @equation t = (A/I)^2 log10(1 + (Tm - Ti)/(234 + Ti))/33, A in circular mils
  * @symbol A - areaMm2 - mm2 - area of the wire

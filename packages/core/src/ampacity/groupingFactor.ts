@@ -1,7 +1,7 @@
 import { requireWhole, UnknownEntryError } from '../errors/index.ts'
 import { type GroupingRow, groupingFactors } from '../tables/index.ts'
 
-/** "4", "4 to 6", "41 or more": how many a row holds for. */
+/** The conductor counts of a row as text: "4", "4 to 6", "41 or more". */
 function span({ from, to }: GroupingRow): string {
   return to === null ? `${from} or more` : to === from ? `${from}` : `${from} to ${to}`
 }

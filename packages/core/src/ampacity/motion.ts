@@ -4,20 +4,20 @@ import { conductorDiameterMm, metalOf, requireConductorC, resolveWire } from './
 import { steadyConductorC } from './steady.ts'
 import { type WireHeat, type WireStore, wireDefaults } from './wire.ts'
 
-/** A wire under one steady current: C' dT/dt = heat made - heat shed. */
+/** A wire at constant current: C' dT/dt = heat generated - heat lost. */
 export interface Motion {
   readonly b: Balance
   readonly capacityJPerMK: number
   readonly heat20WPerM: number
-  /** Where it tends; without a steady temperature within reach, a point past melting that only scales the steps. */
+  /** Steady temperature that it approaches; if there is none within reach, a point past melting that only scales the steps. */
   readonly targetC: number
   readonly tends: boolean
 }
 
-/** Past the melting point by this much, in K, a steady temperature is as good as none. */
+/** A steady temperature more than this many K above melting counts as none. */
 const beyondMelting = 1000
 
-/** Heat stored in one metre for each kelvin: the conductor, and a share of the insulation. */
+/** Heat capacity per metre: the conductor and a share of the insulation. */
 export function capacityJPerMK(i: WireHeat & WireStore): number {
   const m = metalOf(i)
   const rho = requirePositive('conductorDensityKgPerM3', i.conductorDensityKgPerM3 ?? m.densityKgPerM3.nominal)
@@ -43,18 +43,18 @@ export function motion(b: Balance, capacity: number, currentA: number): Motion {
   }
 }
 
-/** Checked wire and store, moving under a current. */
+/** Checks wire and store, and sets up the motion at a current. */
 export function motionOf(i: WireHeat & WireStore, currentA: number): Motion {
   const b = resolveWire(i)
   return motion(b, capacityJPerMK(i), currentA)
 }
 
-/** Rate of the conductor in K/s. */
+/** Rate of change of the conductor's temperature. */
 export function rateKPerS(m: Motion, conductorC: number): number {
   return (m.heat20WPerM * (1 + m.b.coefficientPerK * (conductorC - 20)) - flowAtConductor(m.b, conductorC)) / m.capacityJPerMK
 }
 
-/** A temperature a wire may begin with. */
+/** Checks the starting temperature of a wire. */
 export function requireInitialC(b: Balance, initialC: number | undefined): number {
   return requireConductorC('initialC', initialC ?? b.ambientC, b)
 }

@@ -1,9 +1,7 @@
 import { requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 
 /**
- * Gives how much more short-circuit current a conductor stands than without the heat that its insulation takes meanwhile.
- *
- * X and Y belong to the metal, the insulation and their contact and are the caller's: the standard's tables are not shipped.
+ * Gives the factor by which heat loss into the insulation raises the adiabatic short-circuit current. X and Y depend on metal, insulation and their contact and are inputs: the standard's tables are not shipped.
  *
  * @equation eps = sqrt(1 + X sqrt(t/S) + Y t/S)
  * @symbol S - areaMm2 - mm2 - area of the conductor

@@ -1,55 +1,55 @@
 import { type Motion, rateKPerS } from './motion.ts'
 
-/** A temperature nearer to its end than this share of the way is there only in the limit. */
+/** A target closer to the steady temperature than this fraction of the way is reached only asymptotically. */
 const onlyTends = 1e-9
-/** Gauss and Legendre, five points on 0 to 1: exact to the ninth power. */
+/** Gauss-Legendre quadrature, five points on 0 to 1: exact to the ninth power. */
 const root = [5 - 2 * Math.sqrt(10 / 7), 5 + 2 * Math.sqrt(10 / 7)].map((x) => Math.sqrt(x) / 6) as unknown as readonly [number, number]
 const points = [0.5, 0.5 - root[0], 0.5 + root[0], 0.5 - root[1], 0.5 + root[1]] as const
 const outer = 13 * Math.sqrt(70)
 const weights = [64 / 225, (322 + outer) / 1800, (322 + outer) / 1800, (322 - outer) / 1800, (322 - outer) / 1800] as const
-/** Step in s, where the way left shrinks as exp(-s); shorter about the temperature of the air, where the film sets in. */
+/** Step in s, where the remaining way to the steady temperature is proportional to exp(-s). Steps are shorter near the air temperature, where the film coefficient changes fastest. */
 const panel = 0.5
 const shortestPanel = 0.02
-/** A way left that is shorter, in K, is rounding: the pace of this one stands for it. */
+/** A remaining way below this, in K, is rounding: the local time constant is taken here instead. */
 const leastWayK = 1e-6
-/** Where a step in s is found: to a share of itself, or to a temperature in K after a few rounds. */
+/** Convergence of a step in s: relative, or in K after a few rounds. */
 const roundsAllowed = 100
 const stepAllowed = 1e-12
 const leftAllowedK = 1e-8
 
-/** Seconds in which the way left shrinks by 1/e, at this temperature: smooth where the rate itself goes to 0. */
+/** Local time constant in seconds at this temperature; smooth where the rate goes to 0. */
 function paceS(m: Motion, wayK: number): number {
   const way = Math.abs(wayK) < leastWayK ? Math.sign(wayK) * leastWayK : wayK
   return -way / rateKPerS(m, m.targetC + way)
 }
 
-/** Where on its way, in s, the conductor stands at the temperature of the air; -Infinity where it never does. */
+/** The s at which the conductor passes the air temperature; -Infinity if never. */
 function airAtS(m: Motion, wayK: number): number {
   const ratio = wayK / (m.b.ambientC - m.targetC)
   return ratio > 0 ? Math.log(ratio) : -Infinity
 }
 
-/** Step from s that ends on the air's temperature or keeps clear of it. */
+/** Step from s that ends on the air temperature or stays clear of it. */
 function stepFrom(s: number, airS: number): number {
   const past = s - airS
   if (past >= 0) return Math.min(panel, Math.max(shortestPanel, 2 * past))
   return -past < 2 * shortestPanel ? -past : Math.min(panel, -0.7 * past)
 }
 
-/** Seconds from s to s + step of a way that begins with wayK. */
+/** Seconds from s to s + step, starting wayK from the steady temperature. */
 function panelS(m: Motion, wayK: number, s: number, step: number): number {
   let sum = 0
   for (let n = 0; n < 5; n += 1) sum += (weights[n] as number) * paceS(m, wayK * Math.exp(-(s + step * (points[n] as number))))
   return sum * step
 }
 
-/** Rate per kelvin of a linear wire: -(1/R - I^2 R20 alpha)/C'. */
+/** Rate constant of a linear wire: -(1/R - I^2 R20 alpha)/C'. */
 function linearPerS(m: Motion): number {
   const { b } = m
   return (m.heat20WPerM * b.coefficientPerK - 1 / (b.insideMKPerW + (b.filmMKPerW ?? 0))) / m.capacityJPerMK
 }
 
-/** Change of the temperature in timeS, free of cancellation; Infinity where it passes the melting point. */
+/** Temperature change in timeS, free of cancellation; Infinity past the melting point. */
 export function changeAfterK(m: Motion, initialC: number, timeS: number): number {
   const { b } = m
   const room = b.meltingC - initialC
@@ -77,10 +77,7 @@ export function changeAfterK(m: Motion, initialC: number, timeS: number): number
   return way === 0 ? 0 : way * Math.expm1(-s - (timeS - elapsed) / paceS(m, way * Math.exp(-s)))
 }
 
-/**
- * The step in s that takes wantedS, of one of size `most` that takes more; near the end of the way only as far as kelvins tell.
- * Newton in a bracket: where the film jumps within the panel, halving still closes in on it.
- */
+/** The step in s that takes wantedS, within a step `most` that takes longer; near the steady temperature only to the tolerance in K. Newton in a bracket: at a jump of the film, bisection still converges. */
 function stepWithin(m: Motion, way: number, s: number, most: number, wantedS: number, wholeS: number): number {
   let low = 0
   let high = most
@@ -96,7 +93,7 @@ function stepWithin(m: Motion, way: number, s: number, most: number, wantedS: nu
   return step
 }
 
-/** Seconds until wantedC; null where it only tends there or moves away. */
+/** Seconds to wantedC; null if it is approached only asymptotically or not at all. */
 export function timeTo(m: Motion, initialC: number, wantedC: number): number | null {
   if (wantedC === initialC) return 0
   const { b } = m

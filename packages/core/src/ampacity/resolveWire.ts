@@ -5,13 +5,13 @@ import { type Metal, metal } from '../materials/index.ts'
 import { type Balance, startingShare } from './balance.ts'
 import { type WireHeat, wireDefaults } from './wire.ts'
 
-/** Diameter of the conductor over that of a solid round of its area: nominal areas are a little larger than the circle, never by more. */
+/** Least conductor diameter over that of a solid round of the same area: a nominal area may exceed the true one, within this. */
 const leastDiameterShare = 0.85
-/** No wire comes near it, and no power of it in the correlations overflows. */
+/** Above any real input; powers of it in the correlations do not overflow. */
 const largestNumber = 1e30
 const referenceC = 20
 
-/** Refuses what is beyond every wire: a correlation of it would overflow. */
+/** Refuses a value above largestNumber, which would overflow in a correlation. */
 function withinReach(parameter: string, value: number): number {
   return value <= largestNumber ? value : requireFiniteResult(parameter, value, Infinity)
 }
@@ -24,7 +24,7 @@ function notNegative(parameter: string, value: number): number {
   return typeof value === 'number' && value >= 0 && value <= largestNumber ? value : withinReach(parameter, requireNotNegative(parameter, value))
 }
 
-/** Diameter of the conductor in mm, given or that of a solid round. */
+/** Diameter of the conductor in mm: given, else of a solid round. */
 export function conductorDiameterMm(i: WireHeat): number {
   const solid = Math.sqrt((4 * positive('areaMm2', i.areaMm2)) / Math.PI)
   if (i.conductorDiameterMm === undefined) return solid
@@ -41,7 +41,7 @@ export function conductorDiameterMm(i: WireHeat): number {
   return d
 }
 
-/** The metal whose properties stand in where a field is absent. */
+/** The metal that supplies properties not given. */
 export function metalOf(i: WireHeat): Metal {
   return metal(i.material ?? wireDefaults.material)
 }
@@ -87,7 +87,7 @@ export function resolveWire(i: WireHeat): Balance {
   }
 }
 
-/** A temperature of the conductor: no colder than the air of the correlations, no hotter than its metal's melting point. */
+/** Checks a conductor temperature: between the coldest air of the correlations and the metal's melting point. */
 export function requireConductorC(parameter: string, temperatureC: number, b: Balance): number {
   if (!(requireFinite(parameter, temperatureC) >= airLowestC && temperatureC <= b.meltingC)) {
     throw new DomainError(parameter, temperatureC, `from ${airLowestC} to ${b.meltingC}, where its material melts`)

@@ -10,7 +10,7 @@ import { wireState } from './wireState.ts'
 
 const base = Object.freeze({ areaMm2: 1.5, insulationThicknessMm: 0.7, insulationConductivityWPerMK: 0.17, ambientC: 30 })
 
-/** Any sensible wire: thin to thick, bare to padded, cold to hot, still to windy, shade to sun, both correlations. */
+/** Any plausible wire: thin to thick, bare to thickly insulated, cold to hot, still to windy, shade to sun, both correlations. */
 const anyWire: fc.Arbitrary<WireHeat> = fc
   .record({
     areaMm2: fc.double({ min: 0.05, max: 95, noNaN: true }),
@@ -34,7 +34,7 @@ describe('conductorTemperatureC and steadyCurrentA', () => {
         const currentA = steadyCurrentA({ ...wire, limitC })
         if (currentA === null) return
         const back = conductorTemperatureC({ ...wire, currentA })
-        // At a jump of the piecewise law one current has two temperatures, or a temperature no current.
+        // At a jump of Morgan's law one current may have two temperatures, or a temperature no current.
         expect(Math.abs(back - limitC)).toBeLessThan(wire.correlation === 'morgan' ? 0.01 * riseK : 1e-6)
       }),
       { numRuns: 500 },

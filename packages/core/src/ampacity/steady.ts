@@ -5,12 +5,12 @@ import { type Balance, findRise, flowAtConductor, shed, startingShare } from './
 import { estimateRise } from './estimateRise.ts'
 
 const referenceC = 20
-/** Rounding allowed on a temperature at its ceiling, as a share of the absolute temperature. */
+/** Rounding allowed at the ceiling, relative to absolute temperature. */
 const ceilingSlack = 1e-9
-/** The Rayleigh number past one of Morgan's downward jumps within which a lower root may exist before it. */
+/** Below one of Morgan's downward jumps a lower root can exist only within this factor in Rayleigh number. */
 const lowerRootReach = 1.05
 
-/** Current that brings the conductor to this temperature; null where none is allowed. */
+/** Current at which the conductor reaches this temperature; null if even zero current is too much. */
 export function currentAtConductor(b: Balance, conductorC: number): number | null {
   if (conductorC <= b.ambientC) return null
   const flow = flowAtConductor(b, conductorC)
@@ -19,7 +19,7 @@ export function currentAtConductor(b: Balance, conductorC: number): number | nul
   return requireFiniteResult('areaMm2', b.resistance20OhmPerM, allowedA)
 }
 
-/** Rise at which the Rayleigh number stands just below an edge, from a rise a little above it. */
+/** Rise with a Rayleigh number just below an edge, from a rise a little above it. */
 function riseBelowEdge(b: Balance, riseK: number, rayleigh: number, edge: number): number {
   let rise = riseK
   let Ra = rayleigh
@@ -30,7 +30,7 @@ function riseBelowEdge(b: Balance, riseK: number, rayleigh: number, edge: number
   return rise
 }
 
-/** Where Morgan's law drops, the balance may also hold before the drop; the first root is the answer. */
+/** At a drop of Morgan's law the balance may also hold below the drop; the lower root is the answer. */
 function takeLowerRoot(b: Balance, heatWPerM: number, perK: number, scale: number): void {
   const rise = b.riseK
   const Ra = surfaceRayleigh(b.ambientC + rise, b.ambientC, b.outsideM, b.pressurePa)
@@ -43,9 +43,9 @@ function takeLowerRoot(b: Balance, heatWPerM: number, perK: number, scale: numbe
 }
 
 /**
- * Steady temperature of the conductor, with b left at the answer; NaN where nothing balances, Infinity where the surface alone
- * passes ceilingC. By correlations the surface is the unknown: the wall's drop and the resistance at the conductor are put in,
- * so the heat is a straight line in the surface's rise.
+ * Steady temperature of the conductor, with b left at the solution; NaN without a steady state, Infinity if the surface alone passes ceilingC.
+ *
+ * With correlations the unknown is the surface rise: substituting the wall's drop and the conductor's resistance makes the heat linear in it.
  */
 export function steadyConductorC(b: Balance, currentA: number, ceilingC: number): number {
   const { ambientC, insideMKPerW: R, filmMKPerW: film, coefficientPerK: al, sunWPerM } = b
@@ -73,7 +73,7 @@ export function steadyConductorC(b: Balance, currentA: number, ceilingC: number)
   return ambientC + b.riseK + R * (b.flowWPerM - sunWPerM)
 }
 
-/** The current that reaches ceilingC, with the search begun afresh; 0 where none is allowed. */
+/** The current that reaches ceilingC, solved from a fresh start; 0 if none is allowed. */
 export function currentAtCeiling(b: Balance, ceilingC: number): number {
   b.outerShare = startingShare
   b.outerWPerMK = 0
@@ -85,12 +85,12 @@ export function failSteady(b: Balance, cause: 'runaway' | 'ceiling', ceilingC: n
   throw new NoSteadyStateError(cause, currentAtCeiling(b, ceilingC), ceilingC)
 }
 
-/** Whether a steady temperature stays at or below its ceiling, rounding aside. */
+/** True if a steady temperature is at or below its ceiling, rounding aside. */
 export function steadyWithin(conductorC: number, ceilingC: number): boolean {
   return conductorC <= ceilingC + ceilingSlack * (ceilingC - absoluteZeroC)
 }
 
-/** Steady temperature of the conductor, or NoSteadyStateError where nothing balances or the answer passes ceilingC. */
+/** Steady temperature of the conductor; NoSteadyStateError if there is none or it passes ceilingC. */
 export function conductorAtCurrent(b: Balance, currentA: number, ceilingC: number): number {
   const conductorC = steadyConductorC(b, currentA, ceilingC)
   if (Number.isNaN(conductorC)) return failSteady(b, 'runaway', ceilingC)

@@ -6,7 +6,7 @@ import type { WireHeat, WireStore } from './wire.ts'
 /**
  * Gives the temperature of the conductor some time after a steady current is switched on, its resistance rising with it.
  *
- * One temperature for the conductor and a share of its wall: for times below about wall^2 rho_i c_i/k take insulationShare 0, the safe side.
+ * The conductor and a share of its insulation are one lump: for times below about wall^2 rho_i c_i/k take insulationShare 0, the safe side.
  *
  * @equation C' dT/dt = I^2 R20 (1 + alpha (T - 20)) - q(T); C' = A rho_c c_c + s rho_i c_i pi w (d + w)
  * @symbol I - currentA - A - current, steady from the start

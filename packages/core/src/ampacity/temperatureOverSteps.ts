@@ -6,7 +6,7 @@ import { currentAtConductor } from './steady.ts'
 import { type WireHeat, type WireStore, wireDefaults } from './wire.ts'
 
 /**
- * Gives the temperature of the conductor at the end of each step of a list of currents, and its peak; once, or repeated for ever.
+ * Gives the temperature of the conductor at the end of each step of a list of currents, and its peak; once, or in the periodic steady state.
  *
  * @equation C' dT/dt = I^2 R20 (1 + alpha (T - 20)) - q(T) in each step; repeated: T(end) = T(start)
  * @symbol I - steps - A - current and time of each step

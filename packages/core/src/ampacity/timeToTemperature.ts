@@ -5,7 +5,7 @@ import { requireConductorC } from './resolveWire.ts'
 import type { WireHeat, WireStore } from './wire.ts'
 
 /**
- * Gives the time that the conductor takes from its start to a wanted temperature under a steady current.
+ * Gives the time in which the conductor goes from its start to a wanted temperature at a steady current.
  *
  * @equation t = integral of C' dT/(I^2 R20 (1 + alpha (T - 20)) - q(T)) from T0 to T
  * @symbol I - currentA - A - current, steady from the start

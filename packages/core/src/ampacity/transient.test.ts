@@ -8,10 +8,10 @@ import { thermalTimeConstantS } from './thermalTimeConstant.ts'
 import { timeToTemperatureS } from './timeToTemperature.ts'
 
 const wire = Object.freeze({ areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 23 })
-/** Of the wire above by hand: 1e-6 x 8890 x 385 + 0.85 x 1350 x 1050 x pi x 0.6 x 1.88e-6 = 3.42265 + 4.26974 J/(m K). */
+/** By hand, for the wire above: 1e-6 x 8890 x 385 + 0.85 x 1350 x 1050 x pi x 0.6 x 1.88e-6 = 3.42265 + 4.26974 J/(m K). */
 const storedJPerMK = 7.69239
 
-/** Runge-Kutta of the fourth order over the wire's own balance, the surface by bisection: another way to the same number. */
+/** Fourth-order Runge-Kutta on the wire's heat balance, its surface by bisection: an independent method. */
 function stepped(currentA: number, timeS: number, initialC: number, steps: number, correlation: Correlation): number {
   const wall = Math.log(2.48 / 1.28) / (2 * Math.PI * 0.17)
   const shed = (T: number) => {

@@ -3,13 +3,13 @@ import type { Correlation } from '../heat/index.ts'
 import { heatDefaults } from '../heat/index.ts'
 import type { Interval, MetalName, Provenance } from '../materials/index.ts'
 
-/** One horizontal wire in air: what heats it and how it sheds the heat. Absent fields stand in wireDefaults. */
+/** One horizontal wire in air: its heat sources and heat loss. Defaults are in wireDefaults. */
 export interface WireHeat {
   readonly areaMm2: number
   readonly material?: MetalName
-  /** Solid round of that area where absent; nominal areas may be a little larger than the circle. */
+  /** Default: a solid round of that area; nominal areas may exceed the true one a little. */
   readonly conductorDiameterMm?: number
-  /** Multiplies the resistance, not the stored heat. */
+  /** Multiplies the resistance, not the heat capacity. */
   readonly layFactor?: number
   readonly resistivity20OhmM?: number
   readonly temperatureCoefficient20PerK?: number
@@ -21,11 +21,11 @@ export interface WireHeat {
   readonly pressurePa?: number
   readonly solarAbsorbedWPerM?: number
   readonly correlation?: Correlation
-  /** In place of convection and radiation; the sun still counts. */
+  /** Replaces convection and radiation; the sun still counts. */
   readonly filmWPerM2K?: number
 }
 
-/** What a wire stores: one temperature for the conductor and a share of its insulation. */
+/** Heat capacity of a wire: the conductor and a share of its insulation as one lump. */
 export interface WireStore {
   readonly conductorDensityKgPerM3?: number
   readonly conductorSpecificHeatJPerKgK?: number
@@ -34,12 +34,12 @@ export interface WireStore {
   readonly insulationShare?: number
 }
 
-/** An answer by both still-air correlations; a verdict rests on the unfavourable end. */
+/** Result by both still-air correlations; a verdict uses the unfavourable end. */
 export interface Band extends Interval {
   readonly models: readonly { readonly correlation: Correlation; readonly value: number }[]
 }
 
-/** What the wire models assume where nothing is said; a metal's own properties are its nominal ones. */
+/** Defaults of the wire models; metal properties are the nominal ones. */
 export const wireDefaults = /* @__PURE__ */ frozen({
   material: 'annealed-copper',
   layFactor: 1,
@@ -52,11 +52,11 @@ export const wireDefaults = /* @__PURE__ */ frozen({
   repeated: false,
   insulationDensityKgPerM3: 1350,
   insulationSpecificHeatJPerKgK: 1050,
-  /** Share of the insulation's heat that follows the conductor after about a time constant. */
+  /** Share of the insulation's heat capacity that follows the conductor after about one time constant. */
   insulationShare: 0.85,
-  /** Rise above the air at which a time constant is taken. */
+  /** Rise above the air at which the time constant is taken. */
   riseK: 1,
-  /** Wires, their walls and the air between them, across a bundle. */
+  /** Effective conductivity across a bundle: wires, insulation and the air between. */
   bundleConductivityWPerMK: 0.2,
   provenance: {
     status: 'from memory',

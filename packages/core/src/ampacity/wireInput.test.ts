@@ -52,7 +52,7 @@ const storeFields: readonly (readonly [string, readonly number[]])[] = [
 
 describe.each(Object.entries({ ...heat, ...store }))('%s', (name, call) => {
   test.each(name in store ? [...heatFields, ...storeFields] : heatFields)('refuses %s by name', (parameter, values) => {
-    // A number written as text is none.
+    // A number written as text is refused.
     for (const value of [...values, ...never, '1' as unknown as number]) {
       expect(() => call({ ...base, [parameter]: value } as WireHeat)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
     }
@@ -90,7 +90,7 @@ describe('the fields that tell the metal', () => {
   test('a coefficient so large that the line of resistance falls below 0 in that air is refused', () => {
     const call = () => conductorTemperatureC({ ...base, ambientC: -150, temperatureCoefficient20PerK: 0.006, currentA: 1 })
     expect(call).toThrow(expect.objectContaining({ parameter: 'ambientC' }))
-    // 20 °C less 1/0.006.
+    // 20 °C - 1/0.006 K.
     expect(call).toThrow('above -146.7')
   })
 

@@ -58,7 +58,7 @@ describe('wireState', () => {
     const outsideM = (Math.sqrt(6 / Math.PI) + 1.4) / 1000
     expect(state.rayleigh).toBe(rayleighNumber(state.surfaceC, 30, outsideM, 101325))
     expect(state.reynolds).toBeGreaterThan(100)
-    // The air halfway between surface and surroundings.
+    // Air properties at the film temperature.
     const air = airProperties((state.surfaceC + 30) / 2)
     expect(state.reynolds).toBeCloseTo((air.densityKgPerM3 * outsideM) / air.viscosityPaS, 9)
     expect(wireState({ ...base, currentA: 20 }).reynolds).toBe(0)
@@ -67,7 +67,7 @@ describe('wireState', () => {
 
 describe('the jumps of the piecewise law', () => {
   const bare = { ...base, insulationThicknessMm: 0, emissivity: 0, correlation: 'morgan' as const }
-  /** Conductor of the bare wire whose Rayleigh number stands at the edge at 60 °C. */
+  /** Area of the bare wire whose Rayleigh number is at the edge at 60 °C. */
   const areaAt = (edge: number) => {
     let [low, high] = [1e-9, 1e9]
     while (high / low > 1 + 1e-15) {
@@ -91,11 +91,11 @@ describe('the jumps of the piecewise law', () => {
       if (share < 0) expect(state.conductorC).toBeLessThan(60)
       else if (share > 1) expect(state.conductorC).toBeGreaterThan(60)
       else if (drops) {
-        // Both a cooler and a hotter temperature balance: the cooler one is reached first.
+        // A cooler and a hotter temperature both balance; the cooler one is reached first.
         expect(state.conductorC).toBeLessThan(60 + 1e-6)
         expect(Math.abs(state.residual)).toBeLessThan(1e-9)
       } else {
-        // None balances: the jump itself, where heat outgrows what is shed on one side only.
+        // At the jump no temperature balances: the heat exceeds the loss on one side only.
         expect(state.conductorC).toBeCloseTo(60, 6)
       }
     }

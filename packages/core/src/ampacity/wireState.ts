@@ -5,7 +5,7 @@ import { resolveWire } from './resolveWire.ts'
 import { conductorAtCurrent } from './steady.ts'
 import type { WireHeat } from './wire.ts'
 
-/** The straight line of resistance holds to about 1 % between these, in °C. */
+/** Range in °C in which resistance is linear to about 1 %. */
 const resistivityHolds = { lowC: -60, highC: 300 } as const
 
 type Extrapolated = 'rayleigh' | 'reynolds-prandtl' | 'resistivity'

@@ -17,20 +17,16 @@ export const zeroCelsiusK = 273.15
 export const airLowestC = -173.15
 /** Hottest air in °C (1900 K) for which Sutherland's viscosity law is used. */
 export const airHighestC = 1626.85
-/** Reynolds times Prandtl at and below which Churchill and Bernstein give no value. */
+/** Re Pr at or below which the Churchill-Bernstein correlation is not used. */
 export const leastReynoldsPrandtl = 0.2
-/**
- * Lowest absolute pressure in Pa at which air round a wire conducts and flows as a continuum: the mean free path is then 7 micrometres,
- * a hundredth of a wire of 0.7 mm. In thinner air a wire keeps less and less convection and at last radiation alone; still-air
- * correlations go on conducting and would promise too much (5.5 A for AWG 24 in a vacuum where 3.4 A is allowed).
- */
+/** Lowest absolute pressure in Pa at which air round a wire is a continuum: the mean free path is then 7 micrometres, 1/100 of a 0.7 mm wire. In thinner air convection fades and only radiation remains, while still-air correlations keep conducting and would allow too much current (5.5 A for AWG 24 in a vacuum, where 3.4 A is right). */
 export const leastPressurePa = 1000
 /** Rayleigh number up to which both natural correlations were fitted. */
 export const largestRayleigh = 1e12
 /** Rayleigh number at which Morgan's first band begins. */
 export const leastRayleighMorgan = 1e-10
 
-/** Where the constants of this room come from. */
+/** Source of the constants in this room. */
 export const heatConstantsProvenance = /* @__PURE__ */ frozen({
   status: 'published',
   source:

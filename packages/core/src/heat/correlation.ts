@@ -4,10 +4,10 @@ import type { Provenance } from '../materials/index.ts'
 /** Still-air convection round a horizontal cylinder: two published fits that differ by about a fifth on thin wire. */
 export type Correlation = 'churchill-chu' | 'morgan'
 
-/** Both fits, in the order in which a band lists them. */
+/** Both correlations, in the order of a band. */
 export const correlations = /* @__PURE__ */ frozen(['churchill-chu', 'morgan'] as const satisfies readonly Correlation[])
 
-/** What the heat models assume where nothing is said. */
+/** Defaults of the heat models. */
 export const heatDefaults = /* @__PURE__ */ frozen({
   airSpeedMPerS: 0,
   pressurePa: 101325,

@@ -4,7 +4,7 @@ import { frozen } from '../errors/inner.ts'
 type FinEnd = 'insulated' | 'held'
 const finEnds = ['insulated', 'held'] as const satisfies readonly FinEnd[]
 
-/** What finConductanceWPerK assumes of the far end: no heat leaves through it. Without a length the fin is endless. */
+/** Defaults of finConductanceWPerK: an adiabatic far end, and without a length an endless fin. */
 export const finDefaults = /* @__PURE__ */ frozen({
   end: 'insulated',
   provenance: { status: 'common practice', source: 'the fin with an adiabatic tip of the textbooks' },
@@ -43,6 +43,6 @@ export function finConductanceWPerK(i: {
   const L = requirePositive('lengthMm', i.lengthMm) / 1000
   const mL = (Math.sqrt(G) / Math.sqrt(kA)) * L
   if (end === 'insulated') return requireFiniteResult('areaMm2', i.areaMm2, Y * Math.tanh(mL))
-  // Without loss, and where m L is too small to tell, the held fin is a plain bar.
+  // Without loss, or for m L too small for tanh, a fin with its far end held is a plain bar.
   return requireFiniteResult('lengthMm', i.lengthMm, mL < 1e-9 ? kA / L : Y / Math.tanh(mL))
 }

@@ -2,7 +2,7 @@ import { requireFiniteResult, requirePositive, requireTemperature } from '../err
 import { surfaceRayleigh } from './surfaceFlow.ts'
 
 /**
- * Gives the Rayleigh number of a horizontal wire in air: how strongly the warmed air rises against its own stiffness.
+ * Gives the Rayleigh number of a horizontal wire in air: the buoyancy of the warmed air against viscosity and conduction.
  *
  * @equation Ra = g beta |Ts - Ta| D^3 Pr/nu^2, air at (Ts + Ta)/2
  * @symbol Ts - surfaceC - C - temperature of the surface

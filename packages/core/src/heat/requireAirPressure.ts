@@ -1,7 +1,7 @@
 import { DomainError, requirePositive } from '../errors/index.ts'
 import { leastPressurePa } from './constants.ts'
 
-/** An absolute pressure at which air round a wire still flows as a continuum. */
+/** Requires an absolute pressure at which air round a wire is a continuum. */
 export function requireAirPressure(parameter: string, pressurePa: number): number {
   requirePositive(parameter, pressurePa)
   if (pressurePa < leastPressurePa) {

@@ -34,7 +34,7 @@ export const heatLimits = /* @__PURE__ */ frozen({
   pressurePa: [1, 1e9],
   tubeMm: [1e-4, 1e3],
   gripWPerM2K: [1e-3, 1e12],
-  /** Ends between which advice may move a temperature. */
+  /** Range of a temperature that advice may vary. */
   leverC: [-273, hottestC],
   superheatK: [0, 1e4],
   /** A run no shorter than this. */

@@ -10,7 +10,7 @@ vi.mock('../heatJoint.ts', { spy: true })
 const side = { areaMm2: 1, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2.5 } as const
 const joint = ironJoint(side, { ...side, stubMm: 8 })
 
-/** Instead of a heating curve: what flows is told of the input itself. Returns the changes that make it flow. */
+/** Test double for the heating curve: whether solder flows is a function of the input. Returns the changes that make it flow. */
 function toFlow(
   flows: (input: HeatJointInput) => boolean,
   input: HeatJointInput = joint,
@@ -26,7 +26,7 @@ const levers = (changes: readonly HeatChange[]): readonly string[] => changes.ma
 const setC = (input: HeatJointInput): number => (input.tool as { readonly setC: number }).setC
 const contact = (input: HeatJointInput): number => (input.tool as { readonly contactResistanceKPerW: number }).contactResistanceKPerW
 const clipsAt = (input: HeatJointInput): readonly (number | undefined)[] => input.conductors.map((one) => one.clip?.distanceMm)
-/** The places of a clip that were tried, in their order. */
+/** Clip positions tried, in order. */
 const tried = (): readonly number[] =>
   vi.mocked(heatJoint).mock.calls.flatMap(([input]) =>
     clipsAt(input)

@@ -7,7 +7,7 @@ import { heatJointAdviceDefaults, leverOf, leversOf, moved } from './adviceLever
 import type { AdviceLimits } from './adviceLimits.ts'
 import { moveOf, nearestPosition } from './adviceSearch.ts'
 
-/** A joint, what may be done to it, and how far. */
+/** A joint, its levers and their limits. */
 interface Search {
   readonly input: HeatJointInput
   readonly start: HeatJointResult
@@ -16,23 +16,23 @@ interface Search {
   readonly limits: AdviceLimits
 }
 
-/** A clip is some millimetres wide: its middle stays this far from the insulation. */
+/** Half the clip's width: least distance between its middle and the insulation. */
 const clipMarginMm = 1
-/** Places of a clip that are tried, from the insulation inwards. */
+/** Number of clip positions tried, from the insulation towards the joint. */
 const clipPlaces = 5
 
 function sliding({ input, allowedExposureS, limits }: Search, goal: Goal): HeatChange[] {
   return leversOf(input).flatMap((lever): HeatChange[] => {
     const from = leverOf(input, lever)
     if (from === null) return []
-    // Stubs only grow: what is stripped stays stripped.
+    // A stub can be stripped longer, never shorter.
     const range = lever === 'stubMm' ? { low: from, high: limits.stubMm.high } : limits[lever]
     const to = nearestPosition(from, range, (value) => reaches(heatJoint(moved(input, lever, value)), goal, allowedExposureS))
     return to === null ? [] : [{ lever, from, to, result: heatJoint(moved(input, lever, to)) }]
   })
 }
 
-/** Takes the clips off, or sets one on each bare stub, as near to the insulation as serves: there it costs the joint least. */
+/** Removes the clips, or sets one on each bare stub, as near to the insulation as works: there it takes least heat from the joint. */
 function clipping({ input, allowedExposureS, limits }: Search, goal: Goal): HeatChange[] {
   const clips = input.conductors.flatMap((side) => (side.clip ? [side.clip.distanceMm] : []))
   if (clips.length > 0) {
@@ -50,7 +50,7 @@ function clipping({ input, allowedExposureS, limits }: Search, goal: Goal): Heat
   return []
 }
 
-/** The alloy whose liquidus lies nearest to the present one's. */
+/** The alloy with the nearest liquidus that reaches the goal. */
 function otherAlloy({ input, allowedExposureS, alloys, limits }: Search, goal: Goal): HeatChange[] {
   const present = alloyValues(input.alloy, input.ambientC).liquidusC
   const from = typeof input.alloy === 'string' ? input.alloy : (input.alloy.name ?? null)
@@ -70,7 +70,7 @@ function otherAlloy({ input, allowedExposureS, alloys, limits }: Search, goal: G
   return []
 }
 
-/** The single changes that reach a goal, the smallest move first; none where it is reached already. */
+/** The single changes that reach a goal, smallest first; empty if it is reached already. */
 export function changesFor(search: Search, goal: Goal): readonly HeatChange[] {
   if (reaches(search.start, goal, search.allowedExposureS)) return []
   const found = [...sliding(search, goal), ...clipping(search, goal), ...otherAlloy(search, goal)]

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import type { HeatJointResult } from '../heatJointTypes.ts'
 import { type Goal, reaches } from './adviceGoals.ts'
 
-/** Only what a goal asks of a run. */
+/** Only the fields of a result that the goals read. */
 const run = (wettedAtS: number | null, insulationExposureS: readonly number[]) => ({ wettedAtS, insulationExposureS }) as unknown as HeatJointResult
 
 test.each<[string, HeatJointResult, readonly [boolean, boolean, boolean]]>([

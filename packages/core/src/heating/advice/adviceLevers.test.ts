@@ -13,7 +13,7 @@ describe('the levers of a joint', () => {
     expect(leversOf(joint)).toEqual(['contactResistanceKPerW', 'tipResistanceKPerW', 'setC', 'maximumW', 'stubMm', 'toolOffS'])
     expect(leversOf(by(air))).toEqual(['airC', 'airSpeedMPerS', 'stubMm', 'toolOffS'])
     expect(leversOf(by({ ...air, filmWPerM2K: 100 }))).toEqual(['airC', 'stubMm', 'toolOffS'])
-    // What a form once held of a stream is no matter to an iron.
+    // An iron ignores a stream's film coefficient.
     expect(leversOf(by({ ...iron, filmWPerM2K: 100 } as Tool))).toContain('setC')
   })
 

@@ -3,7 +3,7 @@ import type { Provenance } from '../../materials/index.ts'
 import { heatJointDefaults } from '../heatJointDefaults.ts'
 import type { HeatChange, HeatJointInput } from '../heatJointTypes.ts'
 
-/** What heatJointAdvice may try where its input sets no limits: ends of each lever, in the lever's own unit. */
+/** Default limits of each lever of heatJointAdvice, in the lever's own unit. */
 export const heatJointAdviceDefaults = /* @__PURE__ */ frozen({
   allowedExposureS: 0,
   /** A heat-sink clip between joint and edge. */
@@ -30,7 +30,7 @@ export const heatJointAdviceDefaults = /* @__PURE__ */ frozen({
   readonly provenance: Provenance
 })
 
-/** A lever that slides. */
+/** A lever with a continuous range. */
 type SlidingLever = Exclude<HeatChange['lever'], 'clip' | 'alloy'>
 
 type IronLever = 'contactResistanceKPerW' | 'tipResistanceKPerW' | 'setC' | 'maximumW'
@@ -38,13 +38,13 @@ type AirLever = 'airC' | 'airSpeedMPerS'
 const ironLevers = ['contactResistanceKPerW', 'tipResistanceKPerW', 'setC', 'maximumW'] as const satisfies readonly IronLever[]
 const airLevers = ['airC', 'airSpeedMPerS'] as const satisfies readonly AirLever[]
 
-/** The sliding levers that this joint's tool and wires have. */
+/** The continuous levers of this joint's tool and wires. */
 export function leversOf(i: HeatJointInput): readonly SlidingLever[] {
   const tool = i.tool.kind === 'iron' ? ironLevers : i.tool.filmWPerM2K === undefined ? airLevers : (['airC'] as const)
   return [...tool, 'stubMm', 'toolOffS']
 }
 
-/** Where a lever stands; null where there is nothing to move: a power without limit, a tip without resistance. */
+/** Present position of a lever; null without one: unlimited power, or a tip without resistance. */
 export function leverOf(i: HeatJointInput, lever: SlidingLever): number | null {
   if (lever === 'stubMm') return Math.min(...i.conductors.map((side) => side.stubMm))
   if (lever === 'toolOffS') return i.toolOffS
@@ -52,12 +52,12 @@ export function leverOf(i: HeatJointInput, lever: SlidingLever): number | null {
   return value === undefined || (lever === 'tipResistanceKPerW' && value === 0) ? null : value
 }
 
-/** The same joint with one lever moved. Stubs shorter than the value grow to it; the time watched after the tool stays. */
+/** The same joint with one lever moved. Shorter stubs are lengthened to the value; the time observed after the tool leaves stays the same. */
 export function moved(i: HeatJointInput, lever: SlidingLever, value: number): HeatJointInput {
   if (lever === 'stubMm') return { ...i, conductors: i.conductors.map((side) => ({ ...side, stubMm: Math.max(side.stubMm, value) })) }
   if (lever === 'toolOffS') {
     const after = (i.observeS ?? i.toolOffS + heatJointDefaults.observeAfterToolOffS.value) - i.toolOffS
-    // Never earlier than before, so that every sample still lies in the run.
+    // The run never gets shorter, so that every sample time still lies in it.
     return { ...i, toolOffS: value, observeS: Math.max(value, i.toolOffS) + after }
   }
   return { ...i, tool: { ...i.tool, [lever]: value } as HeatJointInput['tool'] }

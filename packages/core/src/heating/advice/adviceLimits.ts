@@ -4,11 +4,11 @@ import type { HeatChange } from '../heatJointTypes.ts'
 import { heatLimits } from '../heatLimits.ts'
 import { heatJointAdviceDefaults } from './adviceLevers.ts'
 
-/** How far each lever may be moved, where that is set. */
+/** Limits of the levers given by the caller. */
 export type GivenLimits = Readonly<Partial<Record<HeatChange['lever'], Interval>>>
 export type AdviceLimits = Readonly<Record<HeatChange['lever'], Interval>>
 
-/** Nothing that heatJoint itself refuses is ever tried. */
+/** Widest limits: the domain of heatJoint. */
 const widest: Readonly<Record<HeatChange['lever'], readonly [number, number]>> = {
   contactResistanceKPerW: heatLimits.resistanceKPerW,
   tipResistanceKPerW: heatLimits.smallResistanceKPerW,
@@ -22,7 +22,7 @@ const widest: Readonly<Record<HeatChange['lever'], readonly [number, number]>> =
   toolOffS: heatLimits.timeS,
 }
 
-/** The limits of every lever: as given, else the defaults. */
+/** Limits of every lever: given or default. */
 export function readLimits(given: GivenLimits = {}): AdviceLimits {
   const levers = Object.keys(widest) as HeatChange['lever'][]
   const of = (lever: HeatChange['lever']): Interval => {

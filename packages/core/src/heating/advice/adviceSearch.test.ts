@@ -42,7 +42,7 @@ describe('the nearest position that serves', () => {
 })
 
 describe('the places that are tried', () => {
-  /** The values asked for where none or some serve. */
+  /** The values tried by the search. */
   const tried = (from: number, low: number, high: number, serves: (value: number) => boolean = () => false): readonly number[] => {
     const values: number[] = []
     nearestPosition(from, { low, high }, (value) => {

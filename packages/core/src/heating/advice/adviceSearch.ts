@@ -1,18 +1,18 @@
 import type { Interval } from '../../materials/index.ts'
 
-/** Places tried on the way to a lever's end: what is wanted may lie between two ends that both fail. */
+/** Positions tried between the present one and the limit: a value in between may work where both ends fail. */
 const places = 4
-/** A lever is moved to within this share of just far enough. */
+/** Relative tolerance of the smallest move. */
 const nearEnough = 1e-3
 const mostTrials = 60
 
-/** From one position of a lever to another, by equal ratios where both are above 0. */
+/** Interpolates between two positions of a lever, geometrically if both are positive. */
 function between(from: number, to: number, share: number): number {
   if (share === 1) return to
   return from > 0 && to > 0 ? from * (to / from) ** share : from + (to - from) * share
 }
 
-/** The least move from one end, which does not serve, towards the other; null where no place tried serves. */
+/** The smallest move from one end, which fails, towards the other; null if every position tried fails. */
 function leastMove(from: number, to: number, serves: (value: number) => boolean): number | null {
   let bad = from
   for (let place = 1; place <= places; place++) {
@@ -31,12 +31,12 @@ function leastMove(from: number, to: number, serves: (value: number) => boolean)
   return null
 }
 
-/** |ln(to/from)|: how far a lever was moved; Infinity where that has no meaning. */
+/** Size of a move, |ln(to/from)|; Infinity if undefined. */
 export function moveOf(from: number | string | null, to: number | string): number {
   return typeof from === 'number' && typeof to === 'number' && from > 0 && to > 0 ? Math.abs(Math.log(to / from)) : Infinity
 }
 
-/** The position nearest to `from`, which does not serve itself, within the limits; null where none serves. */
+/** The working position nearest to `from`, which itself fails, within the limits; null if none. */
 export function nearestPosition(from: number, { low, high }: Interval, serves: (value: number) => boolean): number | null {
   const down = low < from ? leastMove(from, low, serves) : null
   const up = high > from ? leastMove(from, high, serves) : null

@@ -16,14 +16,14 @@ const named = (changes: readonly HeatChange[], lever: HeatChange['lever']): Heat
 }
 const levers = (changes: readonly HeatChange[]): string[] => changes.map((change) => change.lever)
 
-/** The joint with one of the iron's or the joint's own fields set. */
+/** The joint with one field of the iron or the joint changed. */
 function set(input: HeatJointInput, lever: HeatChange['lever'], value: number): HeatJointInput {
   if (lever === 'stubMm') return { ...input, conductors: input.conductors.map((one) => ({ ...one, stubMm: value })) }
   if (lever === 'toolOffS') return { ...input, toolOffS: value, observeS: Math.max(value, input.toolOffS) + 30 }
   return { ...input, tool: { ...input.tool, [lever]: value } as HeatJointInput['tool'] }
 }
 
-/** Worked out once, within a test. */
+/** Computed on first use, then kept. */
 function once<T>(work: () => T): () => T {
   let kept: T | undefined
   return () => {
@@ -130,7 +130,7 @@ describe('insulation that suffers', () => {
     const clip = { distanceMm: 9, resistanceKPerW: 8, temperatureC: 23 }
     expect(result).toEqual(heatJoint({ ...joint, conductors: [long, long].map((one) => ({ ...one, clip })) }))
     expect(levers(heatJointAdvice({ ...joint, conductors: [{ ...side, stubMm: 2.5 }, long] }).toSpareInsulation)).not.toContain('clip')
-    // Where the nearest place does not serve, one further in may.
+    // If the position nearest to the insulation fails, one nearer to the joint may work.
     expect(levers(heatJointAdvice({ ...joint, conductors: [long, long], limits: { clip: { low: 2, high: 5 } } }).both)).toContain('clip')
   })
 
@@ -197,7 +197,7 @@ test('what is refused, and by which name', () => {
   expect(refusal({ limits: { maximumW: { low: 0, high: 300 } } })).toBe('limits.maximumW.low out-of-range')
   expect(refusal({ limits: { stubMm: { low: 0, high: Infinity } } })).toBe('limits.stubMm.high not-finite')
   expect(refusal({ alloys: ['Sn1'] })).toBe('unknown')
-  // Also where nothing is sought.
+  // Refused even when no change is needed.
   expect(refusal({ alloys: ['Sn1'], allowedExposureS: 1e6 })).toBe('unknown')
   expect(refusal({ toolOffS: 0 })).toBe('toolOffS out-of-range')
 })

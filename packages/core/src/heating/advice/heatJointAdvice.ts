@@ -7,12 +7,11 @@ import { heatJointAdviceDefaults } from './adviceLevers.ts'
 import { type GivenLimits, readLimits } from './adviceLimits.ts'
 
 /**
- * Finds the smallest single change that makes a joint flow, that spares its insulation, and that does both; empty where nothing is amiss.
+ * Finds the smallest single change that makes a joint flow, that spares its insulation, and that does both; empty if nothing needs changing.
  *
- * Each lever is moved alone, just far enough, and found by solving; one that cannot is absent. Flowing means liquidus and superheat within the run;
- * sparing means that no insulation's edge is above its limit for longer than allowed. Stubs only grow. A clip is set on each bare stub as near to the
- * insulation as serves. The alloy is the one whose liquidus lies nearest; whether it may go onto what is on the wire is not asked here.
- * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
+ * Each lever is moved alone and solved for the smallest sufficient move; a lever that cannot reach the goal is absent. Flowing means liquidus and superheat within the run;
+ * sparing means that no insulation's edge is above its limit for longer than allowed. Stubs only grow. A clip is set on each bare stub, as near to the insulation as works. The alloy is the one with the nearest liquidus; its compatibility with the wire's plating is not checked here.
+ * A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
  *
  * @equation least |ln(to/from)| with wettedAtS not null, or insulationExposureS <= allowed
  * @symbol to - result - 1 - where the lever goes, in its own unit

@@ -1,7 +1,7 @@
 import { gamma, type HeatedJoint, stages } from './heatedJoint.ts'
 
 /**
- * A step as it is told: a cubic through both ends with their slopes for each entry, or a straight line where the step was forced.
+ * Dense output of a step: for each entry a cubic Hermite through both ends, or a straight line if the step was accepted in spite of its error.
  * Entries: heat of the joint and of tip or tube; then of each wire the edge's rise, and the tube's at three places: next to the lap, at the stub's end
  * and over the insulation's edge.
  */
@@ -14,13 +14,13 @@ export const tubeEntry = (w: number, k: 0 | 1 | 2): number => edgeEntry(w) + 1 +
 
 export function newCourse(joint: HeatedJoint) {
   const list = (): Float64Array => new Float64Array(edgeEntry(joint.wires.length))
-  // Slopes are per second.
+  // Slopes per second.
   return { atS: 0, durationS: 0, start: list(), end: list(), startSlope: list(), endSlope: list() }
 }
 
 const tubePlaces = [0, 1, 2] as const
 
-/** Reads the entries at the start (0) or the end (the last stage) of a step; the tube's with their slopes. */
+/** Reads the entries at the start (stage 0) or end (last stage) of a step; for the tube also the slopes. */
 export function readEntries(joint: HeatedJoint, stage: number, values: Float64Array, slopes: Float64Array): void {
   const lumps = joint.lumps[stage] as Float64Array
   values[0] = lumps[0] as number
@@ -46,7 +46,7 @@ export function readEntries(joint: HeatedJoint, stage: number, values: Float64Ar
   }
 }
 
-/** Slopes of lumps and edges at the end of a step that was solved: those of its last stage. */
+/** Slopes of lumps and edges at the end of a solved step: those of its last stage. */
 export function endSlopes(joint: HeatedJoint, durationS: number, slopes: Float64Array): void {
   const nuS = gamma * durationS
   const lumps = joint.lumps[stages] as Float64Array
@@ -58,7 +58,7 @@ export function endSlopes(joint: HeatedJoint, durationS: number, slopes: Float64
   }
 }
 
-/** Takes a straight line for every entry. */
+/** Replaces every cubic by a straight line. */
 export function straighten({ start, end, startSlope, endSlope, durationS }: Course): void {
   for (let k = 0; k < start.length; k++) {
     const slope = ((end[k] as number) - (start[k] as number)) / durationS
@@ -67,7 +67,7 @@ export function straighten({ start, end, startSlope, endSlope, durationS }: Cour
   }
 }
 
-/** An entry at the share x of the step. */
+/** Value of an entry at the fraction x of the step. */
 export function courseAt({ start, end, startSlope, endSlope, durationS }: Course, entry: number, x: number): number {
   const from = start[entry] as number
   const to = end[entry] as number
@@ -78,10 +78,10 @@ export function courseAt({ start, end, startSlope, endSlope, durationS }: Course
   return from + x * (change + (1 - x) * (a * (1 - x) + b * x))
 }
 
-/** Pieces of a step, at whose ends peaks, limits and passings are looked at. */
+/** Pieces of a step; peaks, limits and crossings are checked at their ends. */
 export const pieces = 16
 
-/** Where an entry passes a value between two shares of the step: by the chord and one step of Newton's method. */
+/** Fraction of the step at which an entry crosses a value between x0 and x1: secant, then one Newton step. */
 function passingBetween(course: Course, entry: number, value: number, x0: number, x1: number): number {
   const low = courseAt(course, entry, x0)
   const x = x0 + ((value - low) / (courseAt(course, entry, x1) - low)) * (x1 - x0)
@@ -91,7 +91,7 @@ function passingBetween(course: Course, entry: number, value: number, x0: number
   return next >= x0 && next <= x1 ? next : x
 }
 
-/** Whether an entry may pass a value in the step: a cubic stays within the hull of its control points. */
+/** False if an entry certainly does not cross the value in the step: a cubic stays within the hull of its control points. */
 function mayPass({ start, end, startSlope, endSlope, durationS }: Course, entry: number, value: number): boolean {
   const a = start[entry] as number
   const d = end[entry] as number
@@ -100,7 +100,7 @@ function mayPass({ start, end, startSlope, endSlope, durationS }: Course, entry:
   return Math.min(a, b, c, d) <= value && Math.max(a, b, c, d) >= value
 }
 
-/** Share of the step at which an entry first passes a value upwards, or downwards; Infinity where it does not. */
+/** Fraction of the step at which an entry first crosses a value upwards (or downwards); Infinity if it does not. */
 export function firstPassing(course: Course, entry: number, value: number, upwards: boolean): number {
   if (!mayPass(course, entry, value)) return Infinity
   let before = course.start[entry] as number
@@ -112,13 +112,13 @@ export function firstPassing(course: Course, entry: number, value: number, upwar
   return Infinity
 }
 
-/** Share of a piece above a limit, by its chord. */
+/** Fraction of a piece above a limit, by linear interpolation. */
 export function shareAbove(before: number, now: number, limit: number): number {
   if (before > limit) return now > limit ? 1 : (before - limit) / (before - now)
   return now <= limit ? 0 : (now - limit) / (now - before)
 }
 
-/** Where in a piece a limit is first passed, by its chord; Infinity where it is not. */
+/** Fraction of a piece at which a limit is first exceeded, by linear interpolation; Infinity if it is not. */
 export function passedAt(before: number, now: number, limit: number): number {
   if (before > limit) return 0
   return now <= limit ? Infinity : (limit - before) / (now - before)

@@ -4,12 +4,12 @@ import { exchange, type HeatCurve, heatCurve, riseOf, slopeOf, X } from './lumps
 import { type WireState, wireMesh } from './wireMesh.ts'
 
 // Singly diagonally implicit Runge-Kutta method of five stages and order 4, L-stable, its last stage the step's end: Hairer and Wanner, Solving Ordinary
-// Differential Equations II, table IV.6.5. Written without slopes: as a stage's slope is (Y - z)/(gamma h), each z is a fixed mixture of earlier states.
+// Differential Equations II, table IV.6.5. Written without slopes: a stage's slope is (Y - z)/(gamma h), so each z is a fixed linear combination of earlier states.
 
 export const stages = 5
-/** Each stage is an implicit step of this share. */
+/** Diagonal coefficient: each stage is an implicit step of this fraction. */
 export const gamma = 1 / 4
-/** z of stages 1 to 5, of the start and the stages before it; then the estimate of the step's error. */
+/** Coefficients of z for stages 1 to 5 (start and earlier stages), then of the error estimate. */
 const mixtures = [
   [1],
   [-1, 2],
@@ -21,7 +21,7 @@ const mixtures = [
 /** Weights of the stages' slopes over the step. */
 const weights = Float64Array.of(25 / 24, -49 / 48, 125 / 16, -85 / 12, 1 / 4)
 
-/** Writes z of a stage into the stage's own list. */
+/** Writes z of a stage into that stage's own list. */
 function mix(states: readonly Float64Array[], stage: number, length: number): void {
   const into = states[stage] as Float64Array
   for (let s = 0; s < stage; s++) {
@@ -40,13 +40,13 @@ function errorOf(states: readonly Float64Array[], i: number): number {
 }
 
 const mostTrials = 30
-/** Newton stops where a trial moves a lump by less than this share of the step's tolerance. */
+/** Newton's method has converged when a lump moves by less than this fraction of the step's tolerance. */
 const settledShare = 1e-3
 
-/** The tool's tip where it stores heat, or a tube over the joint, in J/K; else 0. */
+/** Heat capacity in J/K of a tip that stores heat, or of a tube over the joint; else 0. */
 const bodyOf = (source: HeatSource): number => (source.kind === 'heavy-iron' || source.kind === 'tube' ? source.capacityJPerK : 0)
 
-/** The time in which the joint could reach the solidus at full power with no loss but to the wires' first millimetres: nothing of interest is much faster. */
+/** Shortest time scale of the run: from start to solidus at full power, losing heat only to the first millimetres of wire. */
 export function shortestTimeS(model: HeatModel): number {
   const { source } = model
   const out = new Float64Array(8)
@@ -60,7 +60,7 @@ export function shortestTimeS(model: HeatModel): number {
   return Math.max(Math.min(reachedS, model.toolOffS / 10), 1e-12 * model.observeS)
 }
 
-/** The joint, what heats it and its wires, at the start and the stages of a step. Lumps hold heat, the joint at 0 and the tip or tube at 1. */
+/** State of the joint, its heat source and wires, at the start and stages of a step. Lumps hold heat: the joint is lump 0, the tip or tube lump 1. */
 export type HeatedJoint = ReturnType<typeof heatedJoint>
 
 export function heatedJoint(model: HeatModel, shortestS: number) {
@@ -75,20 +75,20 @@ export function heatedJoint(model: HeatModel, shortestS: number) {
     state,
     wires: model.wires.map((wire) => heatedWire(wire, wireMesh(wire, model.accuracy, shortestS, model.observeS), state)),
     lumps: Array.from({ length: statesHeld }, () => new Float64Array(2)),
-    /** z of the last stage, which gives the slope at the step's end. */
+    /** z of the last stage, needed for the slope at the step's end. */
     lastZ: new Float64Array(2),
     edgeLastZ: new Float64Array(model.wires.length),
     flows: new Float64Array(8),
-    /** Heat from the tool, and to the surroundings, over the step that was solved. */
+    /** Heat from the tool, and to the surroundings, over the solved step. */
     heatInJ: 0,
     lossJ: 0,
   }
-  // A tip with mass is hot at the start.
+  // A tip with heat capacity starts hot.
   if (model.source.kind === 'heavy-iron') (joint.lumps[0] as Float64Array)[1] = bodyJPerK * model.source.setRiseK
   return joint
 }
 
-/** Takes another source and what it does to the wires; a tip's mass goes with it. */
+/** Switches to another heat source and its effect on the wires; the tip's stored heat leaves with the tip. */
 export function changeSource(joint: HeatedJoint, source: HeatSource, state: WireState): void {
   joint.source = source
   joint.state = state
@@ -96,10 +96,10 @@ export function changeSource(joint: HeatedJoint, source: HeatSource, state: Wire
   if (bodyOf(source) === 0) (joint.lumps[0] as Float64Array)[1] = 0
 }
 
-/** Rise of the tip or tube. */
+/** Temperature rise of the tip or tube. */
 export const bodyRiseOf = (joint: HeatedJoint, heatJ: number): number => (joint.bodyJPerK === 0 ? 0 : heatJ / joint.bodyJPerK)
 
-/** Heat of joint and tip or tube at a stage, by Newton's method; false where it does not settle. */
+/** Solves for the heat of joint and tip or tube at a stage by Newton's method; false if it does not converge. */
 function solveLumps(joint: HeatedJoint, stage: number, nuS: number, toleranceK: number, taken: number, given: number): boolean {
   const { model, source, curve, bodyJPerK, flows } = joint
   const at = joint.lumps[stage] as Float64Array
@@ -137,7 +137,7 @@ function solveLumps(joint: HeatedJoint, stage: number, nuS: number, toleranceK: 
   return false
 }
 
-/** One implicit stage from the mixtures that stand in its lists; false where the lumps do not settle. */
+/** Solves one implicit stage; false if the lumps do not converge. */
 function solveStage(joint: HeatedJoint, stage: number, nuS: number, toleranceK: number): boolean {
   let taken = 0
   let given = 0
@@ -152,7 +152,7 @@ function solveStage(joint: HeatedJoint, stage: number, nuS: number, toleranceK: 
   return true
 }
 
-/** Adds what a stage puts in and loses, by its weight. */
+/** Adds a stage's heat input and loss, with its quadrature weight. */
 function book(joint: HeatedJoint, stage: number, weightS: number): void {
   const { model, source, curve, flows } = joint
   const at = joint.lumps[stage] as Float64Array
@@ -163,7 +163,7 @@ function book(joint: HeatedJoint, stage: number, weightS: number): void {
   joint.lossJ += weightS * lost
 }
 
-/** Solves a step of this length; false where a stage does not settle. */
+/** Solves a step of this length; false if a stage does not converge. */
 export function solveStep(joint: HeatedJoint, durationS: number, toleranceK: number): boolean {
   const nuS = gamma * durationS
   joint.heatInJ = 0
@@ -189,7 +189,7 @@ function keepLastZ(joint: HeatedJoint): void {
   })
 }
 
-/** Largest error of the step that was solved, in K, of the lumps by their heat and of the edges. */
+/** Largest error of the solved step, in K, over lumps and edges. */
 export function stepErrorK(joint: HeatedJoint): number {
   let error = Math.abs(errorOf(joint.lumps, 0)) / joint.curve.capacityJPerK
   if (joint.bodyJPerK > 0) error = Math.max(error, Math.abs(errorOf(joint.lumps, 1)) / joint.bodyJPerK)
@@ -197,7 +197,7 @@ export function stepErrorK(joint: HeatedJoint): number {
   return error
 }
 
-/** Takes the end of the step that was solved as the start of the next. */
+/** Makes the end of the solved step the start of the next. */
 export function acceptStep(joint: HeatedJoint): void {
   ;(joint.lumps[0] as Float64Array).set(joint.lumps[stages] as Float64Array)
   for (const wire of joint.wires) {
@@ -206,7 +206,7 @@ export function acceptStep(joint: HeatedJoint): void {
   }
 }
 
-/** Slopes of the lumps' heat and of the edges right after a change from outside: by one very short implicit stage. */
+/** Slopes of the lumps' heat and of the edges just after a discontinuity, by one very short implicit stage. */
 export function startSlopes(joint: HeatedJoint, nuS: number, heatW: Float64Array, edgeKPerS: Float64Array): boolean {
   mix(joint.lumps, 1, 2)
   for (const wire of joint.wires) {

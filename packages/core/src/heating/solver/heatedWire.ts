@@ -1,18 +1,17 @@
 import type { Wire } from '../heatModel.ts'
 import { finZones, type WireMesh, type WireState } from './wireMesh.ts'
 
-/** A clip without resistance is one with hardly any. */
+/** Stands in for a clip without thermal resistance. */
 const leastClipKPerW = 1e-6
 /** Simpson's weights. */
 const weights = [1 / 6, 4 / 6, 1 / 6] as const
-/** States that a step holds: its start and its five stages. */
+/** States held per step: the start and five stages. */
 export const statesHeld = 6
 
 const held = (length: number): readonly Float64Array[] => Array.from({ length: statesHeld }, () => new Float64Array(length))
 
 /**
- * One wire on its elements, as a heat balance of its nodes: store u' + (loss + stiffness) u = drive. Under a tube each place of an element, three an
- * element, has a temperature of the tube too, which is eliminated into the node's loss and drive. Filled anew where the tool goes or the tube shrinks.
+ * One wire on its elements, as a heat balance of its nodes: store u' + (loss + stiffness) u = drive. Under a tube each of an element's three nodes also has a tube temperature, which is eliminated into the node's loss and drive. Assembled again when the tool leaves or the tube shrinks.
  */
 type HeatedWire = ReturnType<typeof heatedWire>
 
@@ -36,7 +35,7 @@ export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState) {
     tubeOut: list(mostPlaces),
     tubeDrive: list(mostPlaces),
     tubeIn: list(mostPlaces),
-    /** Rises of nodes and of the tube at start and stages. */
+    /** Temperature rises of wire nodes and tube, at the start and each stage. */
     u: held(nodes),
     tubeU: held(mostPlaces),
     /** Factored system of the present step: one over each diagonal, the share of a middle in its ends, couplings of neighbouring ends, the tube's. */
@@ -46,7 +45,7 @@ export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState) {
     tubeInverse: list(mostPlaces),
     right: list(nodes),
     stepNuS: 0,
-    /** p of p T - r, the heat that the joint gives this tail in a stage. */
+    /** p of p T - r, the heat flow from the joint into this wire at a stage. */
     taken: 0,
   }
   assemble(heated, state)
@@ -55,7 +54,7 @@ export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState) {
   return heated
 }
 
-/** Store, loss and drive of every node and place for what acts at the moment; the temperatures stay. */
+/** Assembles store, loss and drive of every node for the present source; temperatures stay. */
 export function assemble(heated: HeatedWire, state: WireState): void {
   const { wire, mesh, elements, stiffness, store, loss, drive, tubeStore, tubeOut, tubeDrive, tubeIn } = heated
   const zones = finZones(wire, state)
@@ -97,7 +96,7 @@ export function assemble(heated: HeatedWire, state: WireState): void {
   heated.stepNuS = 0
 }
 
-/** Factors (store + nu (loss + stiffness)): middles of elements into their ends, then ends from the far one inwards. */
+/** Factors (store + nu (loss + stiffness)): eliminates mid-nodes into element ends, then the ends from the far one inwards. */
 export function factor(heated: HeatedWire, nuS: number): void {
   if (heated.stepNuS === nuS) return
   heated.stepNuS = nuS
@@ -117,7 +116,7 @@ export function factor(heated: HeatedWire, nuS: number): void {
     const middle = 1 / ((inverse[a + 1] as number) + 16 * s)
     const eliminated = 64 * s * s * middle
     const c = s - eliminated
-    // All that lies farther out is in the far end by now.
+    // By now everything farther out is eliminated into the far end.
     const far = 1 / ((inverse[a + 2] as number) + 7 * s - eliminated)
     inverse[a + 1] = middle
     inverse[a + 2] = far
@@ -128,7 +127,7 @@ export function factor(heated: HeatedWire, nuS: number): void {
   heated.taken = inverse[0] as number
 }
 
-/** Sweeps a stage inwards from the mixture z of earlier states, held in the stage's own lists: returns r of p T - r. */
+/** Forward sweep towards the joint, from the z held in the stage's own lists: returns r of p T - r. */
 export function sweepIn(heated: HeatedWire, stage: number): number {
   const { elements, store, drive, inverse, carry, coupling, right, places, tubeStore, tubeDrive, tubeIn, tubeInverse, stepNuS: nuS } = heated
   const z = heated.u[stage] as Float64Array
@@ -152,7 +151,7 @@ export function sweepIn(heated: HeatedWire, stage: number): number {
   return far
 }
 
-/** Sweeps a stage outwards from the joint's rise, into the stage's own lists. */
+/** Back substitution outwards from the joint's rise, into the stage's own lists. */
 export function sweepOut(heated: HeatedWire, stage: number, jointRiseK: number): void {
   const { elements, inverse, carry, coupling, right, places, tubeIn, tubeInverse, stepNuS: nuS } = heated
   const u = heated.u[stage] as Float64Array
@@ -172,7 +171,7 @@ export function sweepOut(heated: HeatedWire, stage: number, jointRiseK: number):
   }
 }
 
-/** What a wire loses to its surroundings at a stage, and what its tube takes from the stream, in W; heat in wire and tube, in J. */
+/** Heat flow in W from the wire to its surroundings, net of the tube's gain from the stream, at a stage. */
 export function lossW(heated: HeatedWire, stage: number): number {
   const { elements, loss, drive, places, tubeOut, tubeDrive } = heated
   const u = heated.u[stage] as Float64Array

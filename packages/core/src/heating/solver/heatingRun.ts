@@ -5,21 +5,21 @@ import { storedJ } from './heatedWire.ts'
 import { heatOf, riseOf } from './lumps.ts'
 import { type HeatingRecord, newRecord, recordStep } from './record.ts'
 
-/** Error allowed in a step at accuracy 1: the estimate is of third order, the true error several times smaller. */
+/** Error tolerance of a step at accuracy 1; the estimate is of third order, so the true error is several times smaller. */
 const toleranceAtOneK = 0.1
 /** A step's length may change by these factors, a little less than the error asks for. */
 const safety = 0.85
 const mostGrowth = 6
 const leastGrowth = 0.1
-/** After a change from outside the next step is this share of the one in hand. */
+/** First step after a discontinuity, as a fraction of the current step. */
 const afterChange = 1 / 8
-/** A bend inside a step, but for so much at either end, makes it end there. */
+/** A kink inside the step, farther than this fraction from both ends, shortens the step to end there. */
 const bendMargin = 0.005
-/** A step that ends so near to the tube's recovery ends on it. */
+/** A step that ends within this fraction of the tube's recovery ends on it. */
 const nearRecovery = 1e-7
-/** A step whose stages do not settle is tried again with this share of it. */
+/** Factor on the step after a stage failed to converge. */
 const unsettledShare = 1 / 4
-/** A step below this share of the run is taken as it is. */
+/** A step below this fraction of the run is accepted whatever its error. */
 const leastShare = 1e-13
 
 interface Run {
@@ -28,13 +28,13 @@ interface Run {
   readonly course: Course
   readonly toleranceK: number
   nowS: number
-  /** The length that the next step should have. */
+  /** Planned length of the next step. */
   wantedS: number
   heatInJ: number
   lossJ: number
 }
 
-/** Slopes at the start after a change from outside; where they cannot be had, none. */
+/** Finds the slopes just after a discontinuity; without them the course is a straight line. */
 function restart(run: Run): void {
   const { joint, course } = run
   const { start, startSlope } = course
@@ -44,17 +44,17 @@ function restart(run: Run): void {
   edges.forEach((slope, w) => {
     startSlope[edgeEntry(w)] = slope
   })
-  // The short stage wrote into the lists of the first stage alone.
+  // The short stage used only the first stage's lists.
 }
 
-/** Heat at which the heater stops giving its most, in the joint (0) or the tip (1); Infinity where it never does. */
+/** Heat of the joint (0) or tip (1) at which the heater leaves full power; Infinity if it never does. */
 function limitedBelowJ({ source, curve, bodyJPerK }: HeatedJoint, entry: 0 | 1): number {
   if (entry === 0 && source.kind === 'iron') return heatOf(curve, Math.max(source.setRiseK - source.maximumW * source.resistanceKPerW, -1))
   if (entry === 1 && source.kind === 'heavy-iron') return bodyJPerK * (source.setRiseK - source.maximumW * source.tipResistanceKPerW)
   return Infinity
 }
 
-/** Share of the step at which a flow bends inside it: where the solder begins or ends to melt, or the heater stops giving its most; 1 where none does. */
+/** Fraction of the step at which a heat flow has a kink: the solder begins or ends to melt, or the heater leaves full power; 1 if none. */
 function bendInside({ joint, course }: Run): number {
   let first = 1
   const look = (entry: 0 | 1, heatJ: number): void => {
@@ -68,7 +68,7 @@ function bendInside({ joint, course }: Run): number {
   return first
 }
 
-/** Share of the step at which the tube reaches its recovery; 1 also where it ends next to it, Infinity where it does not. */
+/** Fraction of the step at which the tube recovers; 1 also if just beyond the end, Infinity if it does not. */
 function recoveryInside({ joint, course }: Run): number {
   const { source } = joint
   if (source.kind !== 'tube' || source.recovered) return Infinity
@@ -78,7 +78,7 @@ function recoveryInside({ joint, course }: Run): number {
   return (course.end[1] as number) >= heatJ * (1 - nearRecovery) ? 1 : Infinity
 }
 
-/** One step of the run, at most to endS. */
+/** Takes one step, at most to endS. */
 function takeStep(run: Run, endS: number): void {
   const { joint, course, toleranceK } = run
   let durationS = Math.min(run.wantedS, endS - run.nowS)
@@ -96,7 +96,7 @@ function takeStep(run: Run, endS: number): void {
     const recoversAt = settled ? recoveryInside(run) : Infinity
     const endsAt = settled ? Math.min(recoversAt, bendInside(run)) : 1
     if (!forced && endsAt < 1) {
-      // A bend inside spoils the error's estimate too: first the step is made to end on it.
+      // A kink inside also spoils the error estimate, so the step is first shortened to end on it.
       durationS *= endsAt
       cut = true
     } else if (!forced && error > toleranceK) {
@@ -110,7 +110,7 @@ function takeStep(run: Run, endS: number): void {
   }
 }
 
-/** Books the step and makes its end the next one's start. */
+/** Records the step and makes its end the start of the next. */
 function finish(run: Run, durationS: number, wantedS: number, endS: number, recovers: boolean): void {
   const { joint, course, record } = run
   recordStep(joint, record, course)
@@ -139,7 +139,7 @@ function removeTool(run: Run): void {
   restart(run)
 }
 
-/** Heat in the lumps and the wires; a tip's own is the tool's. */
+/** Heat stored in lumps and wires; a tip's heat belongs to the tool. */
 function heatHeldJ({ joint }: Run): number {
   const lumps = joint.lumps[0] as Float64Array
   let sum = (lumps[0] as number) + (joint.source.kind === 'tube' ? (lumps[1] as number) : 0)
@@ -147,7 +147,7 @@ function heatHeldJ({ joint }: Run): number {
   return sum
 }
 
-/** Heats the joint and lets it cool; returns the record and the share of the heat that the balance misses. */
+/** Heats the joint and lets it cool; returns the record and the relative residual of the energy balance. */
 export function heatingRun(model: HeatModel): { readonly record: HeatingRecord; readonly energyResidual: number } {
   const shortestS = shortestTimeS(model)
   const joint = heatedJoint(model, shortestS)

@@ -2,7 +2,7 @@ import { stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../../heat/index.ts'
 import type { HeatModel, HeatSource, HeatTube, Melt, TubeOnLap } from '../heatModel.ts'
 import { filmAt } from '../streamFilm.ts'
 
-/** Places in the list that `exchange` fills: flows in W and their slopes in W/K. */
+/** Indices of the list that `exchange` fills: heat flows in W and their derivatives in W/K. */
 export const X = { joint: 0, jointByJoint: 1, jointByBody: 2, body: 3, bodyByJoint: 4, bodyByBody: 5, heatIn: 6, surface: 7 } as const
 
 /** Heat against temperature of the joint: straight lines with bends at solidus and liquidus. */
@@ -17,7 +17,7 @@ export function heatCurve(capacityJPerK: number, melt: Melt): HeatCurve {
   return { capacityJPerK, melt, solidusJ: capacityJPerK * melt.solidusRiseK, liquidusJ: capacityJPerK * melt.liquidusRiseK + melt.latentJ }
 }
 
-/** Rise of the joint that holds this heat; a eutectic stands at its melting point while it melts. */
+/** Rise of the joint at this heat; constant while a eutectic melts. */
 export function riseOf(curve: HeatCurve, heatJ: number): number {
   const { melt, solidusJ, liquidusJ } = curve
   if (heatJ <= solidusJ) return heatJ / curve.capacityJPerK
@@ -25,13 +25,13 @@ export function riseOf(curve: HeatCurve, heatJ: number): number {
   return melt.solidusRiseK + ((heatJ - solidusJ) * (melt.liquidusRiseK - melt.solidusRiseK)) / (liquidusJ - solidusJ)
 }
 
-/** dT/dH there; 0 on a eutectic's plateau. */
+/** dT/dH at this heat; 0 on a eutectic's plateau. */
 export function slopeOf(curve: HeatCurve, heatJ: number): number {
   const { melt, solidusJ, liquidusJ } = curve
   return heatJ <= solidusJ || heatJ >= liquidusJ ? 1 / curve.capacityJPerK : (melt.liquidusRiseK - melt.solidusRiseK) / (liquidusJ - solidusJ)
 }
 
-/** Heat of the joint at a rise; of a eutectic's plateau the upper end. */
+/** Heat of the joint at a rise; the upper end of a eutectic's plateau. */
 export function heatOf(curve: HeatCurve, riseK: number): number {
   const { melt, capacityJPerK } = curve
   if (riseK >= melt.liquidusRiseK) return capacityJPerK * riseK + melt.latentJ
@@ -39,14 +39,14 @@ export function heatOf(curve: HeatCurve, riseK: number): number {
   return capacityJPerK * riseK + share * melt.latentJ
 }
 
-/** Radiation between two surfaces, for each m2 and kelvin of their difference. */
+/** Radiative film coefficient between two surfaces, W/(m2 K). */
 function radiationWPerM2K(emissivity: number, oneC: number, otherC: number): number {
   const a = oneC + zeroCelsiusK
   const b = otherC + zeroCelsiusK
   return emissivity * stefanBoltzmannWPerM2K4 * (a * a + b * b) * (a + b)
 }
 
-/** What the joint's own surface loses; a stream replaces its still air, radiation stays. */
+/** Loss of the joint's own surface: convection (forced in a stream, else natural) and radiation. */
 function surface(model: HeatModel, rise: number, streamed: boolean, out: Float64Array): void {
   const { ambientC, emissivity, surfaceM2 } = model
   const film = streamed ? 0 : model.filmWPerM2K
@@ -57,7 +57,7 @@ function surface(model: HeatModel, rise: number, streamed: boolean, out: Float64
   out[X.surface] = (out[X.surface] as number) + lost
 }
 
-/** From the middle of the tube's wall to the joint, in W/K. */
+/** Conductance in W/K from the middle of the tube's wall to the joint. */
 function innerWPerK(model: HeatModel, source: HeatTube, lap: TubeOnLap, rise: number, body: number): number {
   const inner =
     lap.gripWPerK ??
@@ -65,7 +65,7 @@ function innerWPerK(model: HeatModel, source: HeatTube, lap: TubeOnLap, rise: nu
   return 1 / (lap.halfWallKPerW + 1 / inner)
 }
 
-/** A tube over the lap, in a stream or in still air, and what it hands to the joint; the joint itself meets no air. */
+/** A tube over the lap, in a stream or in still air, and its heat flow to the joint; the joint itself is not exposed to air. */
 function tube(model: HeatModel, source: HeatTube, rise: number, body: number, out: Float64Array): void {
   const { ambientC } = model
   const lap = source.recovered ? source.onLapRecovered : source.onLapLoose
@@ -86,12 +86,12 @@ function tube(model: HeatModel, source: HeatTube, rise: number, body: number, ou
   out[X.bodyByBody] = -link - outer - 4 * lap.outsideM2 * source.emissivity * stefanBoltzmannWPerM2K4 * k * k * k
 }
 
-/** Flows into the joint, without its wires, and into the tool's own mass or the tube, at these rises. */
+/** Heat flows into the joint, wires apart, and into the tip or tube, at these rises. */
 export function exchange(model: HeatModel, source: HeatSource, rise: number, body: number, out: Float64Array): void {
   out.fill(0)
   switch (source.kind) {
     case 'iron': {
-      // The heater gives what is asked for, at most its power.
+      // The heater delivers the demand up to its power.
       const asked = (source.setRiseK - rise) / source.resistanceKPerW
       const power = Math.min(asked, source.maximumW)
       out[X.joint] = power

@@ -4,7 +4,7 @@ import { bodyRiseOf, type HeatedJoint } from './heatedJoint.ts'
 import { exchange, heatOf, riseOf, X } from './lumps.ts'
 import { layerOf } from './wireMesh.ts'
 
-/** What a run leaves behind, as rises above the surroundings and times; one entry a wire where a list stands. */
+/** Results of a run: rises above the surroundings, and times; lists have one entry a wire. */
 export type HeatingRecord = ReturnType<typeof newRecord>
 
 export function newRecord(model: HeatModel) {
@@ -26,14 +26,14 @@ export function newRecord(model: HeatModel) {
     edgePeakK: new Float64Array(wires),
     outerPeakK: new Float64Array(wires),
     exposureS: new Float64Array(wires),
-    /** First time above the limit; Infinity where never. */
+    /** First time above the limit; Infinity if never. */
     limitAtS: new Float64Array(wires).fill(Infinity),
     jointK: new Float64Array(model.sampleTimesS.length),
     edgeK: model.wires.map(() => new Float64Array(model.sampleTimesS.length)),
   }
 }
 
-/** Rise of the edge of a wire's insulation. Without stub it is the joint's, whose bends the cubic does not know. */
+/** Rise at the edge of a wire's insulation. Without a stub it is the joint's, which has kinks that the cubic misses. */
 function edgeK(joint: HeatedJoint, course: Course, w: number, x: number): number {
   return joint.wires[w]?.mesh.edgeNode === 0 ? riseOf(joint.curve, courseAt(course, 0, x)) : courseAt(course, edgeEntry(w), x)
 }
@@ -120,7 +120,7 @@ function recordTube(joint: HeatedJoint, record: HeatingRecord, course: Course): 
   const pieceS = course.durationS / pieces
   const melts = model.melt.liquidusRiseK
   let [outer, inner] = tubeFacesK(joint, course, 0)
-  // Where the tube grips, its inner face changes at once.
+  // When the tube grips, its inner face temperature jumps.
   if (inner >= melts) record.ringMeltsAtS ??= course.atS
   for (let k = 1; k <= pieces; k++) {
     const [nextOuter, nextInner] = tubeFacesK(joint, course, k / pieces)
@@ -137,7 +137,7 @@ function recordTube(joint: HeatedJoint, record: HeatingRecord, course: Course): 
   }
 }
 
-/** The samples that lie in the step. */
+/** Records the samples within the step. */
 function recordSamples(joint: HeatedJoint, record: HeatingRecord, course: Course): void {
   const endS = course.atS + course.durationS
   joint.model.sampleTimesS.forEach((at, k) => {
@@ -150,7 +150,7 @@ function recordSamples(joint: HeatedJoint, record: HeatingRecord, course: Course
   })
 }
 
-/** Takes down what a step of the run showed. */
+/** Records the results of a step. */
 export function recordStep(joint: HeatedJoint, record: HeatingRecord, course: Course): void {
   recordJoint(joint, record, course)
   recordEdges(joint, record, course)

@@ -3,7 +3,7 @@ import type { HeatModel, HeatSource, Wire } from '../heatModel.ts'
 import { exchange, X } from './lumps.ts'
 import { finZones, steadyZone, type WireState } from './wireMesh.ts'
 
-/** The steady fin as its ends see it: flow = admittance rise - offset; the rise at the stub's end = edgeOffset + edgeSlope rise. */
+/** The steady fin as a two-port: flow = admittance rise - offset; rise at the stub's end = edgeOffset + edgeSlope rise. */
 interface FinAdmittance {
   readonly admittanceWPerK: number
   readonly offsetW: number
@@ -11,17 +11,17 @@ interface FinAdmittance {
   readonly edgeOffsetK: number
 }
 
-/** tanh(x)/x and x/sinh(x), right at 0 too. */
+/** tanh(x)/x and x/sinh(x), with their limits at 0. */
 const tanhOver = (x: number): number => (x < 1e-8 ? 1 : Math.tanh(x) / x)
 const overSinh = (x: number): number => (x < 1e-8 ? 1 : x / Math.sinh(x))
 
-/** Marches the exact steady fin from its endless far stretch to the joint, stretch by stretch. */
+/** Solves the exact steady fin, stretch by stretch from the endless far end to the joint. */
 function finAdmittance(wire: Wire, state: WireState): FinAdmittance {
   const { conductanceWM: kA, clip } = wire
   const zones = finZones(wire, state)
   let Y = 0
   let J = 0
-  // Rise at the stub's end against the rise at the near end of what is marched so far.
+  // Rise at the stub's end per rise at the near end of the part solved so far.
   let edgeSlope = 1
   let edgeOffsetK = 0
   for (let z = zones.length - 1; z >= 0; z--) {
@@ -62,7 +62,7 @@ function finAdmittance(wire: Wire, state: WireState): FinAdmittance {
   return { admittanceWPerK: Y, offsetW: J, edgeSlope, edgeOffsetK }
 }
 
-/** Where the joint and the edges end with the tool left on; rises above the surroundings. */
+/** Steady state of the joint and the edges with the tool left on; rises above the surroundings. */
 interface SteadyJoint {
   readonly riseK: number
   /** One a wire. */
@@ -70,10 +70,10 @@ interface SteadyJoint {
 }
 
 const mostTrials = 300
-/** A root is as good as found where it moves by less than this share. */
+/** Relative tolerance of a root. */
 const settledShare = 1e-13
 
-/** Root of a balance that falls with the rise, between two rises that enclose it; the function leaves the balance and its slope in `at`. */
+/** Root of a balance that falls with the rise, within a bracket; `balance` writes value and slope into `at`. */
 function fallingRoot(lowK: number, highK: number, at: Float64Array, balance: (rise: number) => void): number {
   let low = lowK
   let high = highK
@@ -91,7 +91,7 @@ function fallingRoot(lowK: number, highK: number, at: Float64Array, balance: (ri
   throw new ConvergenceError('the steady joint, in K', high - low)
 }
 
-/** The balance with the wires as closed fins, a tube over them as it stands in `state`. */
+/** Steady balance with the wires as closed-form fins, the tube in the state given. */
 function steadyIn(model: HeatModel, source: HeatSource, state: WireState): SteadyJoint & { readonly bodyRiseK: number } {
   const { wires } = model
   const fins = wires.map((wire) => finAdmittance(wire, state))
@@ -119,7 +119,7 @@ function steadyIn(model: HeatModel, source: HeatSource, state: WireState): Stead
       ? 0
       : fallingRoot(low, high, at, (body) => {
           exchange(model, source, jointFor(body), body, out)
-          // The joint follows the tube; with its wires it takes Y, in series with the link.
+          // The joint follows the tube: its admittance with its wires, Y, is in series with the link.
           const link = out[X.jointByBody] as number
           const own = Y - (out[X.jointByJoint] as number)
           at[0] = out[X.body] as number
@@ -129,10 +129,10 @@ function steadyIn(model: HeatModel, source: HeatSource, state: WireState): Stead
   return { riseK, bodyRiseK, edgeRiseK: fins.map((fin) => fin.edgeOffsetK + fin.edgeSlope * riseK) }
 }
 
-/** Solves the exact steady balance of joint, wires and tool: it falls steadily with the joint's temperature, so it has one root. */
+/** Solves the exact steady balance of joint, wires and tool: monotonic in the joint's temperature, so it has one root. */
 export function steadyJoint(model: HeatModel): SteadyJoint {
   const { source } = model
-  // A tip with mass ends like one without.
+  // At steady state a tip's heat capacity has no effect.
   const massless: HeatSource =
     source.kind === 'heavy-iron' ? { ...source, kind: 'iron', resistanceKPerW: source.tipResistanceKPerW + source.contactResistanceKPerW } : source
   const loose = steadyIn(model, massless, { toolOn: true, recovered: false })

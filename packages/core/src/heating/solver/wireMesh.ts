@@ -1,16 +1,16 @@
 import type { TubeLayer, TubeOverWire, Wire } from '../heatModel.ts'
 
-/** What acts on the wires at the moment. */
+/** Present boundary conditions of the wires. */
 export interface WireState {
   readonly toolOn: boolean
-  /** A tube over the joint has recovered. */
+  /** True once the tube over a joint has recovered. */
   readonly recovered: boolean
 }
 
-/** A stretch of wire with one store, one loss and one temperature of its surroundings; or under a tube, which has a temperature of its own. */
+/** A stretch of wire with uniform heat capacity, loss and surroundings; or a stretch under a tube with a temperature of its own. */
 interface FinZone {
   readonly fromM: number
-  /** Infinity for the last. */
+  /** Infinity for the last zone. */
   readonly toM: number
   readonly storeJPerMK: number
   readonly lossWPerMK: number
@@ -18,7 +18,7 @@ interface FinZone {
   readonly tube: (TubeLayer & { readonly storeJPerMK: number; readonly outerWPerMK: number; readonly airRiseK: number }) | null
 }
 
-/** Where something changes along the wire, in order, without 0: the stub's end, the stream's end, the tube's end, the clip. */
+/** Positions of discontinuities along the wire, ascending, without 0: the stub's end, the stream's end, the tube's end, the clip. */
 function breaksM(wire: Wire): readonly number[] {
   const all = [wire.stubM, wire.swept?.toM ?? 0, wire.tube?.toM ?? 0, wire.clip?.atM ?? 0].filter((x) => x > 0)
   return [...new Set(all)].sort((a, b) => a - b)
@@ -30,7 +30,7 @@ export function layerOf(tube: TubeOverWire, bare: boolean, recovered: boolean): 
   return bare ? layers.bare : layers.insulated
 }
 
-/** The stretches from the joint's edge outwards. */
+/** Zones from the joint's edge outwards. */
 export function finZones(wire: Wire, state: WireState): readonly FinZone[] {
   const edges = [0, ...breaksM(wire), Infinity]
   const zones: FinZone[] = []
@@ -61,7 +61,7 @@ export function finZones(wire: Wire, state: WireState): readonly FinZone[] {
   return zones
 }
 
-/** The stretch at steady state: a tube over it is a resistance in series, between its air and the wire. */
+/** The zone at steady state: a tube over it is a resistance in series between its air and the wire. */
 export function steadyZone(zone: FinZone): { readonly lossWPerMK: number; readonly surroundingsRiseK: number } {
   const { tube } = zone
   if (tube === null) return zone
@@ -78,14 +78,14 @@ export interface WireMesh {
   readonly clipNode: number
 }
 
-/** How much longer an element is for each length of distance from the joint, at accuracy 1. */
+/** Growth of element length per length of distance from the joint, at accuracy 1. */
 const growthAtOne = 0.2
-/** First element against how far heat runs in the shortest time of interest, or how far it reaches along the wire. */
+/** First element over the thermal diffusion length in the shortest time scale, or over the fin's characteristic length. */
 const firstAtOne = 0.35
-/** The first element is at least this share of the reach. */
+/** Least first element, as a fraction of the reach. */
 const shortestElement = 1e-5
 
-/** Elements whose lengths follow h0 + g x, with an end on every break, so that no parabola crosses one. */
+/** Elements of length h0 + g x with a node on every discontinuity, so that no parabola crosses one. */
 export function wireMesh(wire: Wire, accuracy: number, shortestS: number, observeS: number): WireMesh {
   const kA = wire.conductanceWM
   const { tube, swept } = wire
