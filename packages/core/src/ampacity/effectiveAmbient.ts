@@ -7,9 +7,9 @@ const referenceC = 20
 const halvings = 60
 
 /**
- * Gives the air temperature in which one wire by itself would be as hot as it is in its bundle: the effective ambient of a joint in that bundle.
+ * Gives the air temperature at which a single wire would be as hot as in its bundle: the effective ambient of a joint in that bundle.
  *
- * Never below the air outside; the air outside for a single wire whose bundle does not warm it.
+ * Never below the ambient; equal to it for a wire that its bundle does not warm.
  *
  * @equation bundleTemperatureC = conductorTemperatureC with ambientC = Te, at the same current
  * @symbol I - currentA - A - current in each loaded wire

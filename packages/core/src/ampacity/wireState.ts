@@ -11,9 +11,9 @@ const resistivityHolds = { lowC: -60, highC: 300 } as const
 type Extrapolated = 'rayleigh' | 'reynolds-prandtl' | 'resistivity'
 
 /**
- * Gives every term of the heat balance of one wire at its settled temperature, and what of it is extrapolated.
+ * Gives every term of the heat balance of one wire at its steady temperature, and which terms are extrapolated.
  *
- * With a film, convection is what the film carries and radiation is 0. Residual: a jump of the piecewise correlation can leave up to 0.8 % of the flow.
+ * With a given film coefficient, convection is the film's heat flow and radiation is 0. Residual: a jump of the piecewise correlation can leave up to 0.8 % of the flow.
  *
  * @equation I^2 R20 (1 + alpha (Tc - 20)) = convection + radiation - sun + residual
  * @symbol I - currentA - A - steady current

@@ -1,15 +1,15 @@
 import { naturalFlowWPerM, radiationFlowWPerM } from '../heat/inner.ts'
 import { heatJointDefaults } from './heatJointDefaults.ts'
 
-/** In K above the air, which matters for odd alloys alone. */
+/** Least rise of the reference temperature above the air, in K; matters only for alloys that melt near room temperature. */
 const leastRiseK = 50
 
-/** The one temperature at which every film that is not given is taken: half way between the air and the temperature that the joint is meant to reach. */
+/** Reference temperature of all still-air films not given: midway between the air and the wetting temperature. */
 export function filmReferenceC(ambientC: number, wettedC: number): number {
   return ambientC + Math.max(heatJointDefaults.filmReferenceShare.value * (wettedC - ambientC), leastRiseK)
 }
 
-/** Film coefficient of still air, by Churchill and Chu, and of radiation round a cylinder at that temperature, made linear. */
+/** Linearised film coefficient round a cylinder at the reference temperature: still air by Churchill and Chu, plus radiation. */
 export function stillFilmWPerM2K(i: {
   readonly surfaceC: number
   readonly ambientC: number

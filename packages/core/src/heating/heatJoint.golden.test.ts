@@ -12,13 +12,13 @@ interface Golden {
 
 const cases = JSON.parse(readFileSync(new URL('../../../../references/data/thermalHeatJoint.json', import.meta.url), 'utf8')) as readonly Golden[]
 
-/** Every leaf of a result with the key it stands under. */
+/** Every number of a result with its key and path. */
 function leaves(value: unknown, key: string, path: string): { readonly key: string; readonly path: string; readonly value: unknown }[] {
   if (!Array.isArray(value)) return [{ key, path, value }]
   return value.flatMap((part, k) => leaves(part, key, `${path}.${k}`))
 }
 
-/** Well inside what is promised: what is reached on these cases, so that a slip shows before a promise breaks. */
+/** Tighter than the promised accuracy: errors actually reached on these cases, so that a regression shows early. */
 const reached = { 1: { kelvin: 0.1, share: 1e-3 }, 0.01: { kelvin: 2e-3, share: 2e-5 } } as const
 
 function misses(result: HeatJointResult, golden: Golden, accuracy: 1 | 0.01): string[] {

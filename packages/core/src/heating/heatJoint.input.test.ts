@@ -16,7 +16,7 @@ const joint = {
 } satisfies HeatJointInput
 const values = { solidusC: 217, liquidusC: 220, densityKgPerM3: 7380, specificHeatJPerKgK: 219, latentHeatJPerKg: 60_000 }
 
-/** What refused the input: the parameter and the code, or the name of another error. */
+/** Parameter and code of the DomainError, or the name of another error. */
 function refusal(input: unknown): string {
   try {
     heatJoint(input as HeatJointInput)

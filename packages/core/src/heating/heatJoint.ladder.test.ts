@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { heatJoint } from './heatJoint.ts'
 import type { HeatJointInput, HeatSide } from './heatJointTypes.ts'
 
-// The same joint by other means: even slices of half a millimetre, stepped by Heun's rule with steps too short to be unstable.
+// Independent model of the same joint: uniform slices of 0.5 mm, Heun's method with steps short enough to be stable.
 
 const sliceM = 0.5e-3
 const slices = 500
@@ -57,7 +57,7 @@ function slice(input: HeatJointInput, side: HeatSide): Slices {
   }
 }
 
-/** Joint and edges at the sample times, each a multiple of the step. */
+/** Joint and edge temperatures at the sample times, which are multiples of the step. */
 function ladder(input: HeatJointInput): { readonly jointC: number[]; readonly edgeC: number[][] } {
   const wires = input.conductors.map((side) => slice(input, side))
   const alloy = input.alloy as Exclude<HeatJointInput['alloy'], string>

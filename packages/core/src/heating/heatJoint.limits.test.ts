@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { heatJoint } from './heatJoint.ts'
 import type { HeatJointInput, HeatSide } from './heatJointTypes.ts'
 
-/** Copper that stores in the lap and carries next to nothing away: a lump without wires. */
+/** Stores heat in the lap but conducts almost none away: a lump without wires. */
 const noWires: HeatSide = {
   areaMm2: 0.01,
   densityKgPerM3: 8890,
@@ -123,7 +123,7 @@ describe('thermal limit 1.7e: plateau and mushy range at constant power, no wire
   })
 
   test("it freezes by the same curve: heat in up to the tool's end leaves again", () => {
-    // Taken off half molten, it falls back to solid by what it loses.
+    // Tool removed with the solder half molten: it solidifies again by heat loss alone.
     const input = { ...melt(183), toolOffS: 0.75, observeS: 60, joint: { ...melt(183).joint, filmWPerM2K: 100 } }
     const { resolidifiedAtS, solidusAtS, liquidusAtS, energyResidual } = heatJoint({ ...input, accuracy: 0.01 })
     expect(liquidusAtS).toBeNull()

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { heatJoint } from './heatJoint.ts'
 import type { HeatJointInput, HeatSide } from './heatJointTypes.ts'
 
-/** exp(z^2) erfc(z) for z of 0 or above: (2/sqrt pi) times the integral of exp(-s^2 - 2 z s), by Simpson's rule. */
+/** erfcx: exp(z^2) erfc(z) for z >= 0, as (2/sqrt pi) times the integral of exp(-s^2 - 2 z s), by Simpson's rule. */
 function erfcx(z: number): number {
   const [end, n] = [6.5, 4000]
   const h = end / n
@@ -20,7 +20,7 @@ const lossless = (areaMm2: number, more: Partial<HeatSide> = {}): HeatSide => {
 }
 const timesS = [0.02, 0.1, 0.5, 2]
 
-/** Power alone: set so hot and so near that the heater gives its most throughout. */
+/** Constant power: set so hot, with so little contact resistance, that the heater stays at full power. */
 const heated = (powerW: number, conductors: readonly HeatSide[], accuracy: number): HeatJointInput => ({
   ambientC: 20,
   tool: { kind: 'iron', setC: 3000, maximumW: powerW, tipResistanceKPerW: 0, contactResistanceKPerW: 1 },
@@ -32,7 +32,7 @@ const heated = (powerW: number, conductors: readonly HeatSide[], accuracy: numbe
   accuracy,
 })
 
-/** E = sum n A sqrt(k rho c), and the lump: copper of every conductor over the lap, and solder. */
+/** Effusivity E = sum n A sqrt(k rho c), and heat capacity C of the lump: copper of all conductors over the lap, and solder. */
 function figures(conductors: readonly HeatSide[]): { readonly E: number; readonly C: number } {
   const rc = 8890 * 385
   let E = 0
@@ -47,7 +47,7 @@ function figures(conductors: readonly HeatSide[]): { readonly E: number; readonl
 describe('thermal limit 1.7d: constant power into a lump and its tails, no loss', () => {
   test('the scaled error function by its limits', () => {
     expect(erfcx(0)).toBeCloseTo(1, 12)
-    // erfc(1) = 0.157299207..., and far out the series in 1/z^2.
+    // erfc(1) = 0.157299207..., and the asymptotic series in 1/z^2.
     expect(erfcx(1)).toBeCloseTo(Math.E * 0.15729920705028513, 11)
     expect(erfcx(10) * 10 * Math.sqrt(Math.PI)).toBeCloseTo(1 - 1 / 200 + 3 / 4e4 - 15 / 8e6, 6)
   })

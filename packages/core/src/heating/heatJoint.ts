@@ -3,10 +3,9 @@ import { runHeatModel } from './heatResult.ts'
 import { readHeatJoint } from './readHeatJoint.ts'
 
 /**
- * Tells whether and when the solder of a joint flows under an iron or hot air, and how hot the insulation's edges become meanwhile.
- * The run lasts from the tool's touch to observeS, which is at least toolOffS; an insulation is at least as wide as its wire. The lap is one lump: a real
- * one's ends lag its middle, so wettedAtS, not liquidusAtS, is the time to plan with.
- * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
+ * Tells whether and when the solder of a joint flows under an iron or hot air, and how hot the edges of the insulation get.
+ *
+ * The run lasts from first contact of the tool to observeS, which is at least toolOffS; an insulation is at least as wide as its wire. The lap is one lump: the ends of a real lap are cooler than its middle, so plan with wettedAtS, not liquidusAtS. A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
  *
  * @equation dH/dt = P_tool - P_surface - sum(n q); H = C T + m L f(T); C' dT/dt = kA d2T/dx2 - G' (T - T_env) along each wire
  * @symbol T - result - C - temperature of the joint, one lump of copper and solder

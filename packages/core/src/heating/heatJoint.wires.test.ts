@@ -87,7 +87,7 @@ describe('what is the same said otherwise', () => {
 
   test('an edge beneath a holding clip stays at its temperature', () => {
     const held = heatJoint({ ...joint, conductors: [{ ...side, clip: { distanceMm: 5, resistanceKPerW: 0, temperatureC: 30 } }] })
-    // A clip without resistance is taken as one of a millionth of a kelvin a watt.
+    // A clip without resistance counts as 1e-6 K/W.
     for (const c of [...held.insulationPeakC, ...held.steadyEdgeC, ...(held.edgeC[0] ?? [])]) expect(c).toBeCloseTo(30, 4)
   })
 
@@ -146,7 +146,7 @@ describe('what is the same said otherwise', () => {
   })
 
   test('a stub shorter than a thousandth of the first element stands apart from the joint', () => {
-    // 5 um of stub under a poor conductor: the edge is well below the joint at once.
+    // 5 um of stub of a poor conductor: the edge is well below the joint's temperature from the start.
     const poor = { ...side, areaMm2: 0.01, diameterMm: 0.113, insulationOutsideMm: 0.4, conductivityWPerMK: 0.5, stubMm: 0.005 }
     const { edgeC, jointC } = heatJoint({ ...joint, conductors: [poor], sampleTimesS: [0.5] })
     const coarse = heatJoint({ ...joint, conductors: [poor], sampleTimesS: [0.5], accuracy: 0.1 })

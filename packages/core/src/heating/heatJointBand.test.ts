@@ -39,7 +39,7 @@ describe('heatJointBand', () => {
     const { best, nominal, worst } = heatJointBand({ ...input, tool: air, toolOffS: 20, streamFactor: 1.2, contactFactor: 50 })
     expect(best.steadyC).toBeGreaterThan(nominal.steadyC)
     expect(worst.steadyC).toBeLessThan(nominal.steadyC)
-    // The film grows about as the root of the speed: 1.2 times it belongs to some 1.44 times the speed.
+    // The film coefficient grows about with the square root of the speed: a factor of 1.2 corresponds to 1.44 in speed.
     const at = (airSpeedMPerS: number): number => heatJoint({ ...input, tool: { ...air, airSpeedMPerS, sweptFilmWPerM2K: 180 }, toolOffS: 20 }).steadyC
     expect(best.steadyC).toBeGreaterThan(at(13.5))
     expect(best.steadyC).toBeLessThan(at(15.5))

@@ -5,10 +5,10 @@ import { requireWithin } from './heatLimits.ts'
 import { runHeatModel } from './heatResult.ts'
 import { readHeatJoint } from './readHeatJoint.ts'
 
-/** How far heatJointBand moves what nobody knows of a tool. */
+/** Default uncertainty factors of heatJointBand. */
 export const heatJointBandDefaults = /* @__PURE__ */ frozen({
   contactFactor: { value: 3, provenance: { status: 'from memory', source: 'a wetted tip contact is known to a factor of three either way' } },
-  /** Of every film of still air that is not given. */
+  /** For every still-air film that is not given. */
   filmFactor: {
     value: 1.3,
     provenance: { status: 'derived', source: 'covers the distance of the correlations and of the rule by which a film is taken once' },
@@ -17,9 +17,9 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
 } as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
 /**
- * Gives the heating of a joint at the best, the nominal and the worst of what is uncertain: an iron's contact, a stream's film, still air.
- * Films of still air move only where the input does not give them.
- * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
+ * Gives the heating of a joint at the best, nominal and worst end of the uncertainties: an iron's contact, a stream's film, still air.
+ *
+ * Still-air films vary only if the input does not give them. A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
  *
  * @equation R_contact / f, R_contact, R_contact f; h f, h, h / f
  * @symbol R_contact - tool.contactResistanceKPerW - K/W - contact of tip and joint

@@ -1,11 +1,11 @@
 import { frozen } from '../errors/inner.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
-/** What heatJoint assumes where its input is silent. */
+/** Defaults of heatJoint. */
 export const heatJointDefaults = /* @__PURE__ */ frozen({
   material: { value: 'annealed-copper', provenance: { status: 'common practice', source: 'hook-up wire is annealed copper unless it says otherwise' } },
   tails: { value: 1, provenance: { status: 'derived', source: 'a wire that ends in the joint leaves it once' } },
-  /** Films of still air are taken at this share of the way from the air to the wetting temperature, at least 50 K above the air. */
+  /** Reference temperature of still-air films, as a fraction of the way from air to wetting temperature, at least 50 K above the air. */
   filmReferenceShare: {
     value: 0.5,
     provenance: {
@@ -23,9 +23,9 @@ export const heatJointDefaults = /* @__PURE__ */ frozen({
   tipHeatCapacityJPerK: { value: 0, provenance: { status: 'common practice', source: 'a tip whose sensor follows it is taken without mass' } },
   pressurePa: { value: 101325, provenance: { status: 'published', source: 'standard atmosphere, ISO 2533' } },
   sweptMm: { value: 0, provenance: { status: 'derived', source: 'a stream that meets the joint alone' } },
-  /** In K above liquidus: what a lap that conducts along itself needs so that its ends flow too. */
+  /** In K above liquidus: superheat for the ends of a real lap to flow too, as they are cooler than its middle. */
   wettingSuperheatK: { value: 30, provenance: { status: 'common practice', source: 'superheat of hand soldering above liquidus' } },
-  /** In s after the tool is gone: the insulation's edge peaks in that time. */
+  /** Observation time after the tool leaves, in s: the insulation's edge peaks within it. */
   observeAfterToolOffS: { value: 30, provenance: { status: 'derived', source: 'the edge behind stubs up to 15 mm peaks within it' } },
   accuracy: { value: 1, provenance: { status: 'derived', source: '0.2 % of times and 0.3 K, well inside what the inputs are known to' } },
 } as const satisfies Readonly<

@@ -1,11 +1,11 @@
 import type { InsulationName, MetalName, SolderName } from '../materials/index.ts'
 
-/** What heats the joint: an iron by its tip, or a stream of hot air. */
+/** Heat source of the joint: an iron's tip or a stream of hot air. */
 export type Tool =
   | {
       readonly kind: 'iron'
       readonly setC: number
-      /** Endless where absent. */
+      /** Unlimited if absent. */
       readonly maximumW?: number
       readonly tipResistanceKPerW: number
       readonly contactResistanceKPerW: number
@@ -19,14 +19,14 @@ export type Tool =
       readonly pressurePa?: number
       readonly sweptMm?: number
       readonly sweptFilmWPerM2K?: number
-      /** In place of sweptFilmWPerM2K: the swept wire's diameter, from which the film follows with the air and its speed. */
+      /** Alternative to sweptFilmWPerM2K: diameter of the swept wire; the film is computed from air and speed. */
       readonly sweptDiameterMm?: number
     }
 
 /** A stream of hot air. */
 export type HotAirTool = Extract<Tool, { readonly kind: 'hot-air' }>
 
-/** One conductor that leaves the joint: its copper, its bare stub, its insulation and what is clipped to it. */
+/** One conductor leaving the joint: copper, bare stub, insulation and clip. */
 export interface HeatSide {
   readonly areaMm2: number
   readonly material?: MetalName
@@ -48,7 +48,7 @@ export interface HeatSide {
   readonly conductivityWPerMK?: number
 }
 
-/** The melting range and the heat of a solder that the library does not list. */
+/** Melting range, latent heat and the like of a solder that the library does not list. */
 export interface AlloyValues {
   readonly name?: string
   readonly solidusC: number
@@ -58,7 +58,7 @@ export interface AlloyValues {
   readonly latentHeatJPerKg: number
 }
 
-/** A joint about to be heated: the tool, the lap with its solder, one to four conductors, and how long. */
+/** A joint to be heated: the tool, the lap with its solder, one to four conductors, and the times. */
 export interface HeatJointInput {
   readonly ambientC: number
   readonly tool: Tool
@@ -79,7 +79,7 @@ export interface HeatJointInput {
   readonly accuracy?: number
 }
 
-/** How the joint and the edge of each insulation fared; null is "not within the run". */
+/** Heating of the joint and of each insulation's edge; null means "not within the run". */
 export interface HeatJointResult {
   readonly reachesLiquidus: boolean
   readonly everReachesLiquidus: boolean
@@ -99,7 +99,7 @@ export interface HeatJointResult {
   readonly energyResidual: number
 }
 
-/** One lever, alone, moved just far enough. */
+/** A change of one lever by the smallest sufficient amount. */
 export interface HeatChange {
   readonly lever: 'contactResistanceKPerW' | 'tipResistanceKPerW' | 'setC' | 'airC' | 'airSpeedMPerS' | 'maximumW' | 'stubMm' | 'clip' | 'alloy' | 'toolOffS'
   readonly from: number | string | null

@@ -1,4 +1,4 @@
-/** Where the joint's heat comes from; rises are above the surroundings, resistances in K/W. */
+/** Heat source of the joint; temperatures are rises above the surroundings, resistances in K/W. */
 export type HeatSource =
   | { readonly kind: 'none' }
   | { readonly kind: 'iron'; readonly setRiseK: number; readonly maximumW: number; readonly resistanceKPerW: number }
@@ -13,11 +13,11 @@ export type HeatSource =
   | { readonly kind: 'air'; readonly airRiseK: number; readonly film: StreamFilm }
   | HeatTube
 
-/** A tube over the lap: it alone meets the air, and hands heat on to the joint. It shrinks once, when it first reaches recoveryRiseK. */
+/** A tube over the lap: only the tube is exposed to the air, and it passes heat on to the joint. It shrinks once, on first reaching recoveryRiseK. */
 export interface HeatTube {
   readonly kind: 'tube'
   readonly airRiseK: number
-  /** The stream is on. */
+  /** True while the stream is on. */
   readonly streamed: boolean
   readonly recovered: boolean
   readonly emissivity: number
@@ -25,10 +25,10 @@ export interface HeatTube {
   readonly recoveryRiseK: number
   readonly onLapLoose: TubeOnLap
   readonly onLapRecovered: TubeOnLap
-  /** Still air in the gap, W/(m K) against the mean rise of tube and joint. */
+  /** Conductivity of the still air in the gap, W/(m K), against the mean rise of tube and joint. */
   readonly gapAir: StreamFilm
   readonly gapEmissivity: number
-  /** Limits of the outer face, above the surroundings; Infinity where not given. */
+  /** Temperature limits of the outer face, as rises; Infinity if not given. */
   readonly continuousRiseK: number
   readonly shortRiseK: number
 }
@@ -38,28 +38,28 @@ export interface TubeOnLap {
   readonly stream: StreamFilm
   readonly stillFilmWPerM2K: number
   readonly outsideM2: number
-  /** Half of the wall, on either side of the tube's own temperature. */
+  /** Half the wall: the node of the tube's temperature lies in its middle. */
   readonly halfWallKPerW: number
-  /** Contact where it grips; null where it hangs with a gap. */
+  /** Contact conductance where the tube grips; null where it hangs loose. */
   readonly gripWPerK: number | null
-  /** The gap: conduction for each W/(m K) of its air, and the area that radiates. */
+  /** The gap: conduction shape factor (W/K for each W/(m K) of air) and radiating area. */
   readonly gapM: number
   readonly gapM2: number
 }
 
-/** A metre of tube over wire, from its outside to the copper. */
+/** Per metre of tube over wire, from the tube's outside to the copper. */
 export interface TubeLayer {
   readonly streamWPerMK: number
   readonly stillWPerMK: number
   readonly radiationWPerMK: number
-  /** From the tube's own temperature to the copper. */
+  /** From the tube's node to the copper. */
   readonly innerWPerMK: number
   readonly halfWallMKPerW: number
-  /** Insulation between tube and copper; 0 on the stub. */
+  /** Insulation between tube and copper; 0 over the stub. */
   readonly coverMKPerW: number
 }
 
-/** The tube over a wire beside the lap: it conducts nothing along itself. */
+/** The tube over a wire beside the lap, without axial conduction. */
 export interface TubeOverWire {
   readonly toM: number
   readonly airRiseK: number
@@ -68,7 +68,7 @@ export interface TubeOverWire {
   readonly recovered: { readonly bare: TubeLayer; readonly insulated: TubeLayer }
 }
 
-/** A clip at a point of the wire; without resistance it holds the copper at its own temperature. */
+/** A clip at a point of the wire; without resistance it fixes the copper's temperature there. */
 export interface WireClip {
   readonly atM: number
   readonly resistanceKPerW: number
@@ -77,7 +77,7 @@ export interface WireClip {
 
 /** One tail of a conductor in SI units; rises are above the surroundings. */
 export interface Wire {
-  /** How many free tails of all conductors are exactly like this one. */
+  /** Number of identical free tails over all conductors. */
   readonly tails: number
   readonly conductanceWM: number
   readonly stubM: number
@@ -85,25 +85,25 @@ export interface Wire {
   readonly insulatedStoreJPerMK: number
   readonly bareLossWPerMK: number
   readonly insulatedLossWPerMK: number
-  /** The stream along the wire while the tool is on; null where it sweeps the joint alone. */
+  /** The stream along the wire while the tool is on; null if it sweeps the joint alone. */
   readonly swept: { readonly toM: number; readonly bareLossWPerMK: number; readonly insulatedLossWPerMK: number; readonly riseK: number } | null
   readonly tube: TubeOverWire | null
   readonly clip: WireClip | null
-  /** Above the surroundings. */
+  /** Rise above the surroundings. */
   readonly limitRiseK: number
-  /** Film over film and wall: what of a difference between copper and surroundings stands across the film. */
+  /** Share of the film in the thermal resistance from copper to surroundings. */
   readonly outerShare: number
   readonly sweptOuterShare: number
 }
 
-/** Film coefficient of a stream against the rise of what it heats: Chebyshev coefficients between two rises; a constant has one. */
+/** Film coefficient of a stream against the surface's rise: Chebyshev coefficients on an interval; a constant has one. */
 export interface StreamFilm {
   readonly lowRiseK: number
   readonly highRiseK: number
   readonly coefficientsWPerM2K: Float64Array
 }
 
-/** The melting range and the latent heat of the solder in the joint; rises are above the surroundings. */
+/** Melting range and latent heat of the solder in the joint; temperatures are rises above the surroundings. */
 export interface Melt {
   readonly solidusRiseK: number
   readonly liquidusRiseK: number
@@ -120,9 +120,9 @@ export interface HeatModel {
   readonly capacityJPerK: number
   readonly melt: Melt
   readonly wettedRiseK: number
-  /** Tails that are exactly alike are one wire. */
+  /** Distinct wires; identical tails are merged. */
   readonly wires: readonly Wire[]
-  /** For each conductor its place in wires. */
+  /** Index into `wires` for each conductor. */
   readonly wireOf: readonly number[]
   readonly toolOffS: number
   readonly observeS: number

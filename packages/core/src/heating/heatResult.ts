@@ -4,7 +4,7 @@ import { heatingRun } from './solver/heatingRun.ts'
 import type { HeatingRecord } from './solver/record.ts'
 import { steadyJoint } from './solver/steadyJoint.ts'
 
-/** Runs a model and states what came of it, a list's entries in the order of the conductors; the record is left for what a caller adds. */
+/** Runs a model and returns its results, lists in the order of the conductors, and the raw record. */
 export function runHeatModel(model: HeatModel): { readonly result: HeatJointResult; readonly record: HeatingRecord } {
   const { ambientC, wireOf } = model
   const steady = steadyJoint(model)

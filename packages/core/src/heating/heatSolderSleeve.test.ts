@@ -22,7 +22,7 @@ const sleeve: Input = {
 }
 
 describe('limits of the sleeve', () => {
-  /** A thin light tube that grips and conducts without resistance, shrunk at once, and does not radiate. */
+  /** An ideal tube: thin, light, recovered at once, gripping without contact resistance, not radiating. */
   const ideal = {
     insideMm: 2.41,
     recoveredInsideMm: 0.5,
@@ -42,7 +42,7 @@ describe('limits of the sleeve', () => {
       ...sleeve,
       tool: { ...tool, sweptMm: 8, sweptFilmWPerM2K: 140 },
       joint: { ...sleeve.joint, surfaceMm2: Math.PI * 2.4 * 8, emissivity: 0 },
-      // The tube stands on stub and insulation: their films are the stream's on its outside.
+      // The tube covers stub and insulation: their film is the stream's on its outside.
     })
     expect(Math.abs(got.steadyC - open.steadyC)).toBeLessThan(0.2)
     got.jointC.slice(0, 4).forEach((c, k) => {
@@ -81,7 +81,7 @@ describe('limits of the sleeve', () => {
 })
 
 let kept: ReturnType<typeof heatSolderSleeve> | undefined
-/** Worked out once, within a test. */
+/** Computed on first use, then kept. */
 function plain(): ReturnType<typeof heatSolderSleeve> {
   kept ??= heatSolderSleeve(sleeve)
   return kept
@@ -124,7 +124,7 @@ describe('the sleeve as it goes', () => {
     expect(heatSolderSleeve({ ...sleeve, toolOffS: 8 }).firstToFail).toBe('conductor')
     const soft = { ...side, insulationLimitC: 100 }
     expect(heatSolderSleeve({ ...sleeve, conductors: [side, soft] }).firstToFail).toBe('insulation')
-    // Past its limit only after the joint is wetted: nothing failed before.
+    // The limit is passed only after wetting, so nothing failed before.
     const edgeAtWetting = heatSolderSleeve({ ...sleeve, sampleTimesS: [plain().wettedAtS ?? 0] }).edgeC[0]?.[0] ?? 0
     expect(heatSolderSleeve({ ...sleeve, conductors: [side, { ...side, insulationLimitC: edgeAtWetting + 1 }] }).firstToFail).toBeNull()
     expect(heatSolderSleeve({ ...sleeve, conductors: [side, { ...side, insulationLimitC: edgeAtWetting - 1 }] }).firstToFail).toBe('insulation')

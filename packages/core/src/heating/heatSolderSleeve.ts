@@ -4,28 +4,24 @@ import { runHeatModel } from './heatResult.ts'
 import { type Reading, readHeatJoint } from './readHeatJoint.ts'
 import type { SolderSleeveTube } from './solderSleeveTube.ts'
 
-/** What became of the sleeve, and which of its parts failed first. */
+/** Results of a sleeve, and which part failed first. */
 export interface HeatSolderSleeveResult extends HeatJointResult {
   readonly tubeRecoversAtS: number | null
   readonly ringMeltsAtS: number | null
-  /** Hottest outer face of the tube. */
+  /** Peak temperature of the tube's outer face. */
   readonly tubeOuterPeakC: number
-  /** First time that the outer face passes the tube's short limit. */
+  /** First time the outer face is above the tube's short-time limit. */
   readonly tubeShortLimitAtS: number | null
-  /** null where the tube's limit is not given. */
+  /** Time above the tube's continuous limit; null if that is not given. */
   readonly tubeAboveContinuousS: number | null
   readonly tubeAboveShortS: number | null
   readonly firstToFail: 'tube' | 'ring' | 'conductor' | 'insulation' | null
 }
 
 /**
- * Tells when a solder sleeve in hot air shrinks, when its ring melts, whether the wires under it take the solder, and what the tube itself bears.
+ * Tells when a solder sleeve in hot air shrinks, when its ring melts, whether the wires wet, and whether the tube survives.
  *
- * The tube over the lap is one temperature in the middle of its wall; beside the lap each place of it has its own, for plastic conducts nothing along
- * itself. It shrinks everywhere when it first reaches recoveryC over the lap, and grips what is wider than its recovered inside; what is thinner hangs
- * loose. A ring looks melted long before the wires under it are hot enough. The stream is that at the tube, not the gun's setting.
- * Left out: the change of length, solder and seals as bodies of their own, air that streams inside the loose tube.
- * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
+ * Over the lap the tube has one temperature, in the middle of its wall; beside the lap the temperature varies along it without axial conduction. The whole tube shrinks when it first reaches recoveryC over the lap: it grips what is wider than its recovered inside and hangs loose on what is thinner. A ring looks melted long before the wires are hot enough to wet. The stream is that at the tube, not the gun's setting. Left out: the change of length, heat capacity of ring and seals by themselves, air flow inside the loose tube. A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
  *
  * @equation C_t dT_t/dt = (T_air - T_t)/(1/(h A_o) + R_w/2) - eps sigma A_o (T_t^4 - T_a^4) - (T_t - T_j)/(R_w/2 + 1/G_in); beside the lap C_t' dU/dt = G_o (T_air - U) - G_r (U - T_a) - G_i (U - T)
  * @symbol T_t - result - C - temperature of the tube over the lap, mid-wall
@@ -77,7 +73,7 @@ export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSlee
   return solderSleeveAt(i, {})
 }
 
-/** The sleeve with what is unknown of the stream, the films and the tube moved. */
+/** The sleeve with stream, films and tube set to one end of their uncertainty. */
 export function solderSleeveAt(i: HeatJointInput & { readonly tube: SolderSleeveTube }, reading: Reading): HeatSolderSleeveResult {
   const { tube, ambientC } = i
   requireWithin('tube.insideMm', tube?.insideMm, 'tubeMm')

@@ -7,14 +7,14 @@ import { type HeatSolderSleeveResult, solderSleeveAt } from './heatSolderSleeve.
 import type { Reading } from './readHeatJoint.ts'
 import { type SolderSleeveTube, solderSleeveDefaults } from './solderSleeveTube.ts'
 
-/** How far heatSolderSleeveBand moves what nobody knows of a tube. */
+/** Default uncertainties of heatSolderSleeveBand. */
 export const heatSolderSleeveBandDefaults = /* @__PURE__ */ frozen({
   gripFactor: { value: 3, provenance: { status: 'from memory', source: 'contact of a soft wall, 170 to 1500 W/(m2 K): a guess' } },
-  /** In K, either way. */
+  /** Spread of the recovery temperature in K, either way. */
   recoverySpreadK: { value: 10, provenance: { status: 'from memory', source: 'recovery of sleeve materials as their sheets spread' } },
 } as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
-/** A sleeve and how far off each unknown may be. */
+/** A sleeve and the uncertainty of each unknown. */
 export type SolderSleeveBandInput = HeatJointInput & {
   readonly tool: HotAirTool
   readonly tube: SolderSleeveTube
@@ -24,13 +24,13 @@ export type SolderSleeveBandInput = HeatJointInput & {
   readonly recoverySpreadK?: number
 }
 
-/** One end of what is unknown of a sleeve: its tube, and how the rest is read. */
+/** One end of the uncertainties of a sleeve: its tube, and the factors of the rest. */
 interface TubeEnd {
   readonly tube: SolderSleeveTube
   readonly reading: Reading
 }
 
-/** Both ends. */
+/** Best and worst end. */
 export function sleeveEnds(i: Omit<SolderSleeveBandInput, 'toolOffS' | 'tool'>): readonly [best: TubeEnd, worst: TubeEnd] {
   const { tube, ambientC } = i
   const stream = requireWithin('streamFactor', i.streamFactor ?? heatJointBandDefaults.streamFactor.value, 'factor')
@@ -38,7 +38,7 @@ export function sleeveEnds(i: Omit<SolderSleeveBandInput, 'toolOffS' | 'tool'>):
   const gripFactor = requireWithin('gripFactor', i.gripFactor ?? heatSolderSleeveBandDefaults.gripFactor.value, 'factor')
   const spreadK = requireWithin('recoverySpreadK', i.recoverySpreadK ?? heatSolderSleeveBandDefaults.recoverySpreadK.value, 'superheatK')
   const grip = tube.gripWPerM2K ?? solderSleeveDefaults.gripWPerM2K.value
-  // A tube that would shrink below its surroundings shrinks just above them.
+  // A recovery temperature below the surroundings is moved just above them.
   const lowestC = ambientC + 0.1 * (tube.recoveryC - ambientC)
   const highestC = Math.max(tube.recoveryC, Math.min(tube.recoveryC + spreadK, heatLimits.leverC[1]))
   return [
@@ -54,10 +54,9 @@ export function sleeveEnds(i: Omit<SolderSleeveBandInput, 'toolOffS' | 'tool'>):
 }
 
 /**
- * Gives the heating of a solder sleeve at the best, the nominal and the worst of what is uncertain: the stream, the tube's grip and its recovery.
+ * Gives the heating of a solder sleeve at the best, nominal and worst end of the uncertainties: the stream, the tube's grip and its recovery.
  *
- * Films of still air that are not given move by filmFactor as well. The grip moves the answer as far as the stream does: one number alone would be false.
- * filmWPerM2K of a tool stands in place of what its airSpeedMPerS would give.
+ * Still-air films that are not given vary by filmFactor as well. Grip matters as much as the stream, so a single number would mislead. A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
  *
  * @equation h f, h, h / f; g f_g, g, g / f_g; T_r - d, T_r, T_r + d
  * @symbol h - tool.filmWPerM2K - W/(m2 K) - every film coefficient of the stream, by speed or as given

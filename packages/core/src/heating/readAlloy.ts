@@ -3,7 +3,7 @@ import { knownNominal, solder } from '../materials/index.ts'
 import type { AlloyValues, HeatJointInput } from './heatJointTypes.ts'
 import { requireJointTemperature, requireWithin } from './heatLimits.ts'
 
-/** The alloy's five values, by name or as given. */
+/** Properties of the alloy, listed or given. */
 export function alloyValues(alloy: HeatJointInput['alloy'], ambientC: number): AlloyValues {
   let values: AlloyValues
   if (typeof alloy === 'string') {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { HeatJointInput, HeatSide, Tool } from './heatJointTypes.ts'
 import { readHeatJoint } from './readHeatJoint.ts'
 
-// A wire of which each figure can be moved alone: the wall stores nothing, and its conductivity is high enough for the film to stand alone.
+// A wire whose figures can be varied one at a time: its wall has no heat capacity, and conducts so well that only the film counts.
 const side: HeatSide = {
   areaMm2: 1,
   diameterMm: 1.5,
@@ -25,7 +25,7 @@ const joint: HeatJointInput = {
   alloy: 'SAC305',
   toolOffS: 2,
 }
-/** A wall that lets so little through that the film does not tell in its loss. */
+/** A wall of so little conductance that the film makes no difference. */
 const thick = { diameterMm: 1e-6, insulationOutsideMm: 500, insulationConductivityWPerMK: 1e-9, insulationFilmWPerM2K: 5e6 }
 const clip = { distanceMm: 4, resistanceKPerW: 8, temperatureC: 23 }
 
@@ -54,7 +54,7 @@ describe('wires that are alike share one solution', () => {
   test.each<[string, HeatSide, HeatSide]>([
     ['conductance', side, { ...side, conductivityWPerMK: 300 }],
     ['stub', side, { ...side, stubMm: 6 }],
-    // So heavy a wall that the copper's share of its store is rounded off.
+    // A wall so heavy that the copper's heat capacity vanishes in rounding.
     [
       'store of the bare stub',
       { ...side, insulationDensityKgPerM3: 1e6, insulationSpecificHeatJPerKgK: 1e6, insulationShare: 1, densityKgPerM3: 8890 },

@@ -12,30 +12,30 @@ import type { SolderSleeveTube } from './solderSleeveTube.ts'
 
 const mostConductors = 4
 
-/** Equal in every number. */
+/** True if all numbers are equal. */
 function alike(a: unknown, b: unknown): boolean {
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b
   return Object.keys(a).every((key) => alike((a as Readonly<Record<string, unknown>>)[key], (b as Readonly<Record<string, unknown>>)[key]))
 }
 
-/** Equal in everything but the number of tails. */
+/** True if equal but for the number of tails. */
 function sameWire(a: Wire, b: Wire): boolean {
   return alike({ ...a, tails: b.tails }, b)
 }
 
-/** How an input is read otherwise than as it stands. */
+/** Factors on the uncertain parts of an input. */
 export interface Reading {
-  /** Scales an iron's contact resistance; 1 where absent. */
+  /** Factor on an iron's contact resistance; default 1. */
   readonly contactFactor?: number
-  /** Scales every film coefficient of a stream; 1 where absent. */
+  /** Factor on a stream's film coefficients; default 1. */
   readonly streamFactor?: number
-  /** Scales every film of still air that the input does not give; 1 where absent. */
+  /** Factor on still-air films that the input does not give; default 1. */
   readonly filmFactor?: number
   /** A tube with a ring of solder over the joint. */
   readonly tube?: SolderSleeveTube
 }
 
-/** Checks every number of the input and puts it in SI units. */
+/** Checks every number of the input and converts to SI units. */
 export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFactor = 1, filmFactor = 1, tube }: Reading = {}): HeatModel {
   const ambientC = requireJointTemperature('ambientC', i.ambientC)
   const defaults = heatJointDefaults

@@ -6,24 +6,24 @@ import type { HeatSource, StreamFilm } from './heatModel.ts'
 import type { Sweep } from './readWire.ts'
 import { constantFilm, crossFlowFilm, crossFlowWPerM2K } from './streamFilm.ts'
 
-/** Air this cold or hot (100 to 1900 K) is outside the viscosity law that gives its film coefficient. */
+/** Range of the air's viscosity law, 100 to 1900 K. */
 export const airLowC = -173
 export const airHighC = 1626
 const airSource = "Sutherland's law, 100 to 1900 K"
 
-/** Refuses air outside the span of its viscosity law. */
+/** Refuses air outside the range of its viscosity law. */
 export function requireAir(parameter: string, temperatureC: number): void {
   if (temperatureC >= airLowC && temperatureC <= airHighC) return
   throw new DomainError(parameter, temperatureC, `from ${airLowC} to ${airHighC} with airSpeedMPerS, or under a tube`, airSource, 'contradiction')
 }
 
-/** Pressure of the air; an iron is used at the standard one. */
+/** Air pressure; standard pressure for an iron. */
 export function pressureOf(tool: Tool): number {
   const standard = heatJointDefaults.pressurePa.value
   return tool.kind === 'iron' ? standard : requireWithin('tool.pressurePa', tool.pressurePa ?? standard, 'pressurePa')
 }
 
-/** The film coefficient of a stream on a cylinder, as given or by its speed; factor scales either. */
+/** The film coefficient of a stream on a cylinder, given or from its speed, times factor. */
 export function readStream(tool: HotAirTool, i: HeatJointInput, diameterM: number, factor: number): StreamFilm {
   const airC = requireJointTemperature('tool.airC', tool.airC)
   const pressurePa = pressureOf(tool)
@@ -36,7 +36,7 @@ export function readStream(tool: HotAirTool, i: HeatJointInput, diameterM: numbe
   const all = [airC, i.ambientC, ...clipsC]
   return crossFlowFilm({
     ambientC: i.ambientC,
-    // A kelvin more on either side, so that a trial value stays on the fit and the span is never nothing.
+    // Widened by 1 K either way: covers trial values, and the interval is never empty.
     lowC: Math.max(Math.min(...all) - 1, airLowC),
     highC: Math.min(Math.max(...all) + 1, airHighC),
     airC,
@@ -47,10 +47,10 @@ export function readStream(tool: HotAirTool, i: HeatJointInput, diameterM: numbe
   })
 }
 
-/** A lighter tip follows its heater at once. */
+/** A tip with less heat capacity follows its heater at once. */
 const leastMassJPerK = 1e-9
 
-/** The tool on the bare joint. */
+/** Heat source on the bare joint. */
 export function readSource(i: HeatJointInput, diameterM: number, contactFactor: number, streamFactor: number): HeatSource {
   const { tool } = i
   if (tool.kind === 'hot-air') return { kind: 'air', airRiseK: tool.airC - i.ambientC, film: readStream(tool, i, diameterM, streamFactor) }
@@ -67,7 +67,7 @@ export function readSource(i: HeatJointInput, diameterM: number, contactFactor: 
   return { kind: 'heavy-iron', setRiseK, maximumW, tipResistanceKPerW: tip, contactResistanceKPerW: contact, capacityJPerK: mass }
 }
 
-/** The film on the swept wire, by the stream's speed and the wire's diameter. */
+/** Film coefficient on the swept wire, from the stream's speed and the wire's diameter. */
 function sweptFilmBySpeed(tool: HotAirTool, surfaceC: number): number {
   if (tool.sweptDiameterMm === undefined)
     throw new DomainError('tool.sweptFilmWPerM2K', undefined, 'a value where sweptMm is above 0, or sweptDiameterMm', undefined, 'missing')
@@ -79,7 +79,7 @@ function sweptFilmBySpeed(tool: HotAirTool, surfaceC: number): number {
   return crossFlowWPerM2K({ surfaceC: Math.min(surfaceC, airHighC), airC: tool.airC, airSpeedMPerS, pressurePa: pressureOf(tool), diameterM })
 }
 
-/** The stream along the wires, or null where it meets the joint alone. */
+/** The stream along the wires; null if it heats the joint alone. */
 export function readSweep(tool: Tool, ambientC: number, surfaceC: number, streamFactor: number): Sweep | null {
   if (tool.kind !== 'hot-air') return null
   const toM = requireWithin('tool.sweptMm', tool.sweptMm ?? heatJointDefaults.sweptMm.value, 'sweptMm') / 1000

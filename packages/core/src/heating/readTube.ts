@@ -8,26 +8,26 @@ import { airHighC, airLowC, readStream, requireAir } from './readTool.ts'
 import { type SolderSleeveTube, solderSleeveDefaults } from './solderSleeveTube.ts'
 import { filmAt, tabled } from './streamFilm.ts'
 
-/** Air is tabled a little beyond the hottest and coldest that tube and joint can be. */
+/** Margin in K of the air table beyond the extremes of tube and joint. */
 const beyondK = 1
 
-/** What a tube is read in. */
+/** Surroundings of a tube. */
 interface Surroundings {
   readonly pressurePa: number
   readonly streamFactor: number
   readonly filmFactor: number
 }
 
-/** A tube in SI units: over the lap, and as it lies over a wire. */
+/** A tube in SI units: over the lap and over a wire. */
 export interface ReadTube {
   readonly source: HeatTube
   overWire(i: { readonly stubM: number; readonly diameterM: number; readonly outsideM: number; readonly insulationMKPerW: number }): TubeOverWire
 }
 
-/** Reads the tube over a joint; film factors scale the stream and still air. */
+/** Reads the tube over a joint, with factors on stream and still-air films. */
 export function readTube(i: HeatJointInput, tube: SolderSleeveTube, { pressurePa, streamFactor, filmFactor }: Surroundings): ReadTube {
   const { joint, ambientC } = i
-  // A caller without types may hand over an iron.
+  // Callers in plain JavaScript may pass an iron.
   if (i.tool.kind !== 'hot-air') throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
   const tool: HotAirTool = i.tool
   requireAir('tool.airC', tool.airC)
@@ -60,7 +60,7 @@ export function readTube(i: HeatJointInput, tube: SolderSleeveTube, { pressurePa
   const meanC = (ambientC + recoveryC) / 2
   const gapK = airAt(meanC)
   const [hottestC, coldestC] = [Math.max(tool.airC, ambientC) + beyondK, Math.min(tool.airC, ambientC, ...clipsC(i)) - beyondK]
-  // The wall keeps its section: over a body of this diameter it has this outside, and grips where it would shrink further.
+  // The wall keeps its cross-section when it shrinks: its outside over a body of this diameter, and whether it grips.
   const around = (bodyM: number, freeM: number) => {
     const innerM = Math.max(bodyM, freeM)
     const outerM = Math.sqrt(innerM * innerM + 4 * sectionM2)
@@ -117,7 +117,7 @@ export function readTube(i: HeatJointInput, tube: SolderSleeveTube, { pressurePa
   }
 }
 
-/** Conductivity of air, at the ends of its law beyond them. */
+/** Conductivity of air, clamped to the ends of its law. */
 function airAt(temperatureC: number): number {
   return airProperties(Math.min(Math.max(temperatureC, airLowC), airHighC)).conductivityWPerMK
 }

@@ -7,14 +7,14 @@ import { requireJointTemperature, requireWithin } from './heatLimits.ts'
 import type { Wire, WireClip } from './heatModel.ts'
 import type { ReadTube } from './readTube.ts'
 
-/** The stream that sweeps the wires, as the tool gives it. */
+/** The tool's stream along the wires. */
 export interface Sweep {
   readonly toM: number
   readonly filmWPerM2K: number
   readonly riseK: number
 }
 
-/** One conductor: its tail and the copper that lies in the lap. */
+/** One conductor: its tail and its copper in the lap. */
 interface ReadConductor {
   readonly wire: Wire
   readonly lapStoreJPerMK: number
@@ -24,20 +24,20 @@ function missing(parameter: string): never {
   throw new DomainError(parameter, undefined, 'a value, or the name of an insulation that has one', undefined, 'missing')
 }
 
-/** Film and wall in series, per metre; without film nothing leaves. */
+/** Film and wall in series, per metre; 0 without a film. */
 function wallLossWPerMK(outsideM: number, filmWPerM2K: number, wallMKPerW: number): number {
   const film = Math.PI * outsideM * filmWPerM2K
   return film / (1 + film * wallMKPerW)
 }
 
-/** Share of the difference that stands across the film. */
+/** Share of the film in film and wall. */
 function filmShare(outsideM: number, filmWPerM2K: number, wallMKPerW: number): number {
   return 1 / (1 + Math.PI * outsideM * filmWPerM2K * wallMKPerW)
 }
 
 type WallProperty = 'conductivityWPerMK' | 'densityKgPerM3' | 'specificHeatJPerKgK' | 'shortExposureC'
 
-/** What the input gives of the insulation, else the low end of its short exposure, or its nominal. */
+/** A property of the insulation: as given, else the low end of the table's short exposure limit, or the nominal value. */
 function ofWall(wall: Insulation | null, property: WallProperty, given: number | undefined, parameter: string): number {
   if (given !== undefined) return given
   if (wall === null) missing(parameter)
@@ -55,7 +55,7 @@ interface Wall {
 function readWall(side: HeatSide, path: string, diameterM: number): Wall {
   const wall = side.insulation === undefined ? null : insulation(side.insulation)
   const outsideMm = requireWithin(`${path}.insulationOutsideMm`, side.insulationOutsideMm, 'diameterMm')
-  // A ten-digit diameter by area may fall a rounding short of itself.
+  // A diameter rounded to ten digits may be slightly below the wire's.
   if (outsideMm < diameterM * 1000 * (1 - 1e-9)) {
     throw new DomainError(`${path}.insulationOutsideMm`, outsideMm, `the bare wire's diameterMm, ${diameterM * 1000}, or more`, undefined, 'contradiction')
   }
@@ -85,7 +85,7 @@ function readClip(side: HeatSide, path: string, ambientC: number): WireClip | nu
   }
 }
 
-/** What a conductor is read in: the air, the stream, the film of still air on a diameter with an emissivity, and a tube over the joint. */
+/** Surroundings of a conductor: the air, the stream, still-air film by diameter and emissivity, and a tube over the joint. */
 interface Around {
   readonly ambientC: number
   readonly sweep: Sweep | null
@@ -93,7 +93,7 @@ interface Around {
   readonly tube: ReadTube | null
 }
 
-/** Reads one conductor in SI units; path leads its parameters' names. */
+/** Reads one conductor in SI units; path prefixes the parameter names. */
 export function readConductor(side: HeatSide, path: string, { ambientC, sweep, still, tube }: Around): ReadConductor {
   const defaults = heatJointDefaults
   const copper = entryAt(`${path}.material`, () => metal(side.material ?? defaults.material.value))

@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
-/** What heatSolderSleeve assumes of a tube where its input is silent. */
+/** Defaults of heatSolderSleeve's tube. */
 export const solderSleeveDefaults = /* @__PURE__ */ frozen({
   conductivityWPerMK: { value: 0.25, provenance: { status: 'from memory', source: 'polyolefin and fluoropolymer tubes, order of magnitude' } },
   densityKgPerM3: { value: 1000, provenance: { status: 'from memory', source: 'cross-linked polyolefin, rounded' } },
@@ -11,20 +11,20 @@ export const solderSleeveDefaults = /* @__PURE__ */ frozen({
     provenance: { status: 'from memory', source: 'a soft wall pressed on metal with little air between, a guess: a factor 3 either way' },
   },
   emissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic tubes' } },
-  /** Of the tube's bore and what lies in it together, while the tube hangs loose. */
+  /** Effective emissivity of bore and joint across the gap of a loose tube. */
   gapEmissivity: { value: 0.9, provenance: { status: 'from memory', source: 'plastic bore; bright copper would take less' } },
 } as const satisfies Readonly<Record<string, { readonly value: number; readonly provenance: Provenance }>>)
 
-/** A tube that shrinks over the joint with a ring of solder in it. */
+/** A shrink tube over the joint with a ring of solder in it. */
 export interface SolderSleeveTube {
   readonly insideMm: number
-  /** Inside when it has shrunk freely: what is thinner hangs loose in it. */
+  /** Inside diameter when freely recovered; the tube hangs loose on anything thinner. */
   readonly recoveredInsideMm: number
   readonly wallMm: number
   readonly lengthMm: number
   readonly recoveryC: number
   readonly continuousC?: number
-  /** What its outside bears for seconds. */
+  /** Temperature that its outside survives for seconds. */
   readonly shortLimitC?: number
   readonly emissivity?: number
   readonly conductivityWPerMK?: number

@@ -1,15 +1,15 @@
 import { airProperties, churchillBernsteinNusselt } from '../heat/index.ts'
 import type { StreamFilm } from './heatModel.ts'
 
-/** The coefficient is smooth in temperature: twelve Chebyshev terms hold it to 1e-9 over a thousand kelvin. */
+/** The coefficient is smooth in temperature: twelve Chebyshev terms fit it to 1e-9 over 1000 K. */
 const terms = 12
 
-/** A film coefficient that is given. */
+/** A constant film coefficient. */
 export function constantFilm(filmWPerM2K: number): StreamFilm {
   return { lowRiseK: 0, highRiseK: 1, coefficientsWPerM2K: Float64Array.of(filmWPerM2K) }
 }
 
-/** Any smooth property of the surroundings against a rise, between two temperatures. */
+/** Chebyshev fit of a smooth property of the surroundings against the rise, between two temperatures. */
 export function tabled(ambientC: number, lowC: number, highC: number, property: (temperatureC: number) => number): StreamFilm {
   const middle = (lowC + highC) / 2
   const half = (highC - lowC) / 2
@@ -37,7 +37,7 @@ export function crossFlowFilm(i: {
   return tabled(i.ambientC, i.lowC, i.highC, (surfaceC) => i.factor * crossFlowWPerM2K({ ...i, surfaceC }))
 }
 
-/** The same at one temperature of the surface. */
+/** The same at one surface temperature. */
 export function crossFlowWPerM2K(i: {
   readonly surfaceC: number
   readonly airC: number
@@ -50,7 +50,7 @@ export function crossFlowWPerM2K(i: {
   return (churchillBernsteinNusselt({ reynolds, prandtl: air.prandtl }) * air.conductivityWPerMK) / i.diameterM
 }
 
-/** Clenshaw's sum. */
+/** Clenshaw summation. */
 export function filmAt(film: StreamFilm, riseK: number): number {
   const c = film.coefficientsWPerM2K
   if (c.length === 1) return c[0] as number

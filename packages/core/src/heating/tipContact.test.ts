@@ -16,7 +16,7 @@ test('a dry tip: flux and force help, force by the power 0.95 where metal alone 
     expect(pressedKPerW).toBeLessThan(dryKPerW)
     expect(fluxedKPerW).toBeLessThan(dryKPerW)
   }
-  // Pressed hard, the air beside the spots hardly counts.
+  // At high pressure the air gap beside the spots hardly counts.
   expect(at(50).fluxedKPerW / at(100).fluxedKPerW).toBeCloseTo(2 ** 0.95, 1)
 })
 

@@ -3,42 +3,42 @@ import { frozen } from '../errors/inner.ts'
 import { airProperties } from '../heat/index.ts'
 import { metals, type Provenance, solders } from '../materials/index.ts'
 
-/** What bounds the contact of an iron's tip; no measurement of a soldering contact was found. */
+/** Bounds on the contact of an iron's tip; no published measurement of a soldering contact was found. */
 export const tipContactDefaults = /* @__PURE__ */ frozen({
-  /** Flat of the tip that lies along the joint. */
+  /** Width of the tip's flat along the joint. */
   tipWidthMm: { value: 2, low: 1, high: 5, provenance: { status: 'common practice', source: 'tips for hook-up wire are some 2 mm wide' } },
-  /** Solder between tip and joint, averaged over the bridge. */
+  /** Mean thickness of the solder bridge between tip and joint. */
   bridgeMm: { value: 0.2, low: 0.1, high: 0.5, provenance: { status: 'from memory', source: 'a bead that wets both, a few tenths of a millimetre' } },
   forceN: { value: 1, low: 0.3, high: 3, provenance: { status: 'from memory', source: 'a tip that rests on the joint by hand; no measurement found' } },
-  /** Press harder: this many times the force. */
+  /** Factor on the force when pressing harder. */
   pressFactor: { value: 2, provenance: { status: 'from memory', source: 'twice the force is about what a hand adds without bending the wire' } },
   solderWPerMK: { value: solders.Sn63Pb37.conductivityWPerMK.nominal, provenance: solders.Sn63Pb37.conductivityWPerMK.provenance },
   jointWPerMK: { value: metals['annealed-copper'].conductivityWPerMK.nominal, provenance: metals['annealed-copper'].conductivityWPerMK.provenance },
   /** Conductivity of the tip's iron plating at soldering temperature. */
   tipWPerMK: { value: 50, provenance: { status: 'from memory', source: 'iron near 300 C' } },
-  /** Of the softer face, worn copper. */
+  /** Hardness of the softer face, worn copper. */
   hardnessPa: { value: 1e9, provenance: { status: 'from memory', source: 'cold-worked copper, about 100 HV' } },
   roughnessM: { value: 2e-6, provenance: { status: 'from memory', source: 'worn tip on drawn wire, root mean square of both faces' } },
   slope: { value: 0.15, provenance: { status: 'from memory', source: 'mean slope of such faces in the contact literature, 0.1 to 0.2' } },
-  /** Oxide on both faces, which flux takes away. */
+  /** Oxide thickness on both faces; flux removes it. */
   oxideM: { value: 5e-8, provenance: { status: 'from memory', source: 'a visible tarnish of copper, tens of nanometres' } },
   oxideWPerMK: { value: 4, provenance: { status: 'from memory', source: 'cuprous oxide, order of magnitude' } },
   gapAirC: { value: 200, provenance: { status: 'derived', source: 'between a tip at 350 C and a cold joint' } },
 } as const satisfies Readonly<Record<string, { readonly value: number; readonly low?: number; readonly high?: number; readonly provenance: Provenance }>>)
 
-/** Contact of a tip with a joint, in K/W, as it may be found and improved. */
+/** Contact resistance of a tip on a joint, in K/W: as found and after each improvement. */
 export interface TipContact {
-  /** A bead of solder bridges tip and joint over the whole flat. */
+  /** A bead of solder bridges the whole flat. */
   readonly wettedKPerW: number
-  /** No solder between them: spots under pressure, through their oxide, and the air beside them. */
+  /** No solder: metal spots under pressure through their oxide, and the air beside them. */
   readonly dryKPerW: number
-  /** As dry, with the oxide taken away by flux. */
+  /** Dry, with the oxide removed by flux. */
   readonly fluxedKPerW: number
-  /** As dry, pressed harder. */
+  /** Dry, with more force. */
   readonly pressedKPerW: number
 }
 
-/** Conductance of the metal spots that a force makes in an area, with oxide on them, in W/K. */
+/** Conductance in W/K of the metal spots formed by a force over an area, oxide included. */
 function spotsWPerK(forceN: number, areaM2: number, oxideM: number): number {
   const { tipWPerMK, jointWPerMK, slope, roughnessM, hardnessPa, oxideWPerMK } = tipContactDefaults
   const k = (2 * tipWPerMK.value * jointWPerMK.value) / (tipWPerMK.value + jointWPerMK.value)
@@ -48,7 +48,7 @@ function spotsWPerK(forceN: number, areaM2: number, oxideM: number): number {
 }
 
 /**
- * Bounds the contact of an iron's tip with a joint from both sides: bridged by solder, and dry.
+ * Bounds the contact resistance of an iron's tip on a joint: bridged by solder, and dry.
  *
  * A real contact lies between: part of the flat is bridged. Chars, dirt and flux residue are left out, so a dry contact may be worse still.
  *

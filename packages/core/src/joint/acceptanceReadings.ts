@@ -1,7 +1,7 @@
 import { DomainError, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { readingDefaults } from '../meter/index.ts'
 
-/** Instruments at hand; uncertaintyV is a half width, testA the current during the reading. */
+/** Instruments at hand; uncertaintyV is a half width, testA the test current. */
 export interface AcceptanceInstruments {
   readonly handMeter?: {
     readonly percentOfReading: number
@@ -14,21 +14,21 @@ export interface AcceptanceInstruments {
   readonly dropTest?: { readonly testA: number; readonly uncertaintyV: number }
 }
 
-/** What one instrument can show of a joint's limit; readings with the leads taken off. */
+/** What one instrument can prove of a joint's limit, with lead resistance removed. */
 export interface AcceptanceReading {
   readonly instrument: 'hand-meter' | 'four-wire' | 'drop-test'
-  /** The largest reading that still proves the joint; null where not even 0 does. */
+  /** Largest reading that proves the joint good; null if not even 0 does. */
   readonly passesUpToOhm: number | null
-  /** Above this reading the joint has failed; null where no reading proves that. */
+  /** Smallest reading that proves it bad; null if none does. */
   readonly failsAboveOhm: number | null
-  /** Even a perfect joint can be proven whatever the instrument's error: the limit is at least twice that error. */
+  /** True if a perfect joint passes whatever the instrument's error: the limit is at least twice that error. */
   readonly tells: boolean
 }
 
 /**
- * What a hand meter, a four-wire reading and a drop test could show of the resistance at which a joint is still accepted.
+ * What a hand meter, a four-wire reading and a drop test can prove of a joint's acceptance limit.
  *
- * Between the two readings the answer is "cannot tell". A hand meter seldom tells anything of a good joint; a drop at a large current does.
+ * Between the pass and fail readings the answer is "cannot tell". A hand meter can seldom prove a good joint; a drop at a large current can.
  *
  * @equation pass: (R - r0 p - b)/(1 + p); fail: (R + r0 p + b)/(1 - p); b = n q + u, or U/I
  * @symbol R - acceptanceOhm - ohm - largest resistance that is accepted
@@ -78,7 +78,7 @@ export function acceptanceReadings(i: AcceptanceInstruments & { readonly accepta
   return rows
 }
 
-/** least is the error of a reading of 0; a reading of r errs by least + r p. */
+/** least is the error at a reading of 0; at a reading of r the error is least + r p. */
 function row(instrument: AcceptanceReading['instrument'], R: number, p: number, least: number): AcceptanceReading {
   const passes = (R - least) / (1 + p)
   const fails = (R + least) / (1 - p)

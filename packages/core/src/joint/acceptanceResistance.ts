@@ -6,14 +6,13 @@ import { type JointModel, jointModel } from './jointModel.ts'
 import type { JointSite } from './jointSite.ts'
 import { mmPerM } from './lapPair.ts'
 
-/** What may set the limit of a joint. */
+/** Criterion that sets the limit of a joint. */
 export type AcceptanceLimit = 'temperature' | 'drop' | 'plain-wire'
 
 /**
- * The largest resistance a joint may have at 20 C: below it, it stays cool, takes no more than its share of the voltage and is no worse than plain wire.
+ * The largest resistance a joint may have at 20 C: below it the joint stays cool, drops no more than its share of the voltage and is no worse than plain wire.
  *
- * Only the limits that are given count; the smallest governs. By temperature it is 0 where a wire alone, or the joint at 0 ohm, is as hot as the limit already.
- * Without temperature coefficient: a joint whose resistance rises must be better by that. Plain wire is the mean of both wires at 20 C.
+ * Only the limits given count; the smallest governs. The temperature limit gives 0 if a wire alone, or a joint of 0 ohm, is already at the limit. The joint's own temperature coefficient is left out: if its resistance rises when hot, it must be lower at 20 C. Plain wire is the mean of both wires at 20 C.
  *
  * @equation R_T = (flow 1 + flow 2)/I^2 with the joint at T_max; R_V = V/I; R_w = n L (r1 + r2)/2
  * @symbol I - currentA - A - current through the joint
@@ -83,7 +82,7 @@ export function acceptanceResistanceOhm(
   return { resistanceOhm: governing.resistanceOhm, governedBy: governing.limit, candidates }
 }
 
-/** Heat that both wires take with the joint at a temperature; 0 where a wire alone is that hot already, or nothing comes to rest. */
+/** Heat that both wires remove with the joint at a temperature; 0 if a wire alone is that hot already, or there is no steady state. */
 function takenW(model: JointModel, jointC: number): number {
   if (!settles(model, 0, model.currentA, !model.linear)) return 0
   return model.linear ? takenLinear(model, jointC) : takenByCorrelation(model, jointC)

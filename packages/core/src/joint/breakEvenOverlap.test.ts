@@ -49,7 +49,7 @@ describe('breakEvenOverlapMm', () => {
   })
 
   test('far ends: a plain wire that is hardly, or enormously, worse', () => {
-    // R - p0 L tends to (r1^2 + r2^2)/(s lambda): the overlap is that over p - p0.
+    // R - p0 L tends to (r1^2 + r2^2)/(s lambda); divided by p - p0 it is the overlap.
     const hardly = breakEvenOverlapMm({ conductorsOhmPerM: [2, 2], interfaceSPerM: 50, plainOhmPerM: 1 + 1e-6 }) ?? 0
     expect(hardly / ((1000 * (8 / 4 / Math.sqrt(200))) / 1e-6)).toBeCloseTo(1, 5)
     const much = breakEvenOverlapMm({ conductorsOhmPerM: [2, 2], interfaceSPerM: 50, plainOhmPerM: 2e12 }) ?? 0

@@ -1,7 +1,7 @@
 import { requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { couplingPerM, mmPerM, requireConductors } from './lapPair.ts'
 
-/** Halvings that bring a bracket of ratio three below the last digit of a double. */
+/** Bisections that shrink a bracket of ratio 3 below double precision. */
 const halvings = 56
 
 /**
@@ -38,7 +38,7 @@ export function breakEvenOverlapMm(i: {
   return requireFiniteResult('plainOhmPerM', p, (mmPerM * crossing(c, shared)) / couplingPerM(g, s))
 }
 
-/** The u at which h(u) = c u: h lies between max(1/2, 1/u) and 1 + 1/u, which brackets it, and h(u) - c u only falls. */
+/** Solves h(u) = c u: h lies between max(1/2, 1/u) and 1 + 1/u, which gives a bracket, and h(u) - c u is decreasing. */
 function crossing(c: number, shared: number): number {
   const half = 0.5 / c
   let low = Math.max(half, 1 / Math.sqrt(c))

@@ -3,10 +3,9 @@ import { contactDefaults } from './contactDefaults.ts'
 import { mmPerM } from './lapPair.ts'
 
 /**
- * Resistance that the current meets where it squeezes through the few round spots at which two metals really touch.
+ * Constriction resistance: the current squeezes through the few round spots at which two metals really touch.
  *
- * Spots that lie in a cluster hinder each other: the cluster's own radius then counts as one large spot (Greenwood's simple form).
- * Spots far apart, or one alone: leave the cluster's radius out. Small spots against the parts, and against their distance.
+ * Spots in a cluster hinder each other: the cluster then counts as one more, larger spot (Greenwood's simple form). For a single spot, or spots far apart, leave the cluster's radius out. Assumes spots small against the parts and their spacing.
  *
  * @equation R = (rho1 + rho2)/4 (1/(n a) + 1/alpha)
  * @symbol rho1 - resistivity1OhmM - ohm m - metal on one side

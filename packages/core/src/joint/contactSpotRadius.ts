@@ -1,9 +1,9 @@
 import { requireFiniteResult, requirePositive } from '../errors/index.ts'
 
 /**
- * Radius of the one round spot that a force presses into the softer of two metals.
+ * Radius of the single round spot that a force presses into the softer of two metals.
  *
- * The metal yields until its hardness bears the force; a newton over a megapascal is a square millimetre.
+ * The metal yields until contact area times hardness equals the force; 1 N / 1 MPa = 1 mm2.
  *
  * @equation a = sqrt(F/(pi H))
  * @symbol F - forceN - N - force that presses the faces together

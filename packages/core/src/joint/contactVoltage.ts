@@ -4,10 +4,9 @@ import { absoluteZeroC, DomainError, requireFiniteResult, requireNotNegative, re
 const lorenzV2PerK2 = 2.45e-8
 
 /**
- * Voltage over a contact at which its touching spot reaches a temperature, whatever the spot's size and the current.
+ * Voltage over a contact at which its spot reaches a temperature, whatever the spot's size and the current.
  *
- * Heat and current share the same way out, so the voltage alone tells the temperature; at the softening or melting point it is the metal's softening or melting voltage.
- * Clean metal, both sides alike, the parts at one temperature away from the spot.
+ * Heat and current take the same path, so the voltage alone fixes the temperature; at the softening or melting point it is the metal's softening or melting voltage. Assumes clean metal, the same on both sides, and both parts at one bulk temperature.
  *
  * @equation V = 2 sqrt(Lo (T_m^2 - T_0^2)), both in kelvin, Lo = 2.45e-8 V2/K2
  * @symbol T_m - peakC - C - temperature of the spot
@@ -28,7 +27,7 @@ export function contactVoltageV(i: { readonly peakC: number; readonly bulkC: num
 }
 
 /**
- * Temperature that the touching spot of a contact reaches, from the voltage read over it.
+ * Temperature of a contact's spot, from the voltage across it.
  *
  * @equation T_m = sqrt(V^2/(4 Lo) + T_0^2), in kelvin, Lo = 2.45e-8 V2/K2
  * @symbol V - contactV - V - voltage over the contact

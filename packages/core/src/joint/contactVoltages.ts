@@ -2,7 +2,7 @@ import { UnknownEntryError } from '../errors/index.ts'
 import { frozen } from '../errors/inner.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
-/** Voltages over a clean contact at which its spot softens and melts; the metal is the one that touches, so tinned copper is tin. */
+/** Voltages over a clean contact at which its spot softens and melts; for plated metal the plating counts, so tinned copper is tin. */
 export interface ContactVoltages {
   readonly softeningV: number
   readonly meltingV: number
@@ -12,7 +12,7 @@ export interface ContactVoltages {
 const provenance = { status: 'from memory', source: 'Holm, Electric Contacts, 1967: table of softening and melting voltages' } as const
 
 /**
- * Softening and melting voltages of contact metals, near room temperature. A metal that isn't here is not known.
+ * Softening and melting voltages of contact metals, near room temperature. No value is known for metals left out.
  *
  * @source Holm, Electric Contacts, 1967: table of softening and melting voltages (from memory)
  */

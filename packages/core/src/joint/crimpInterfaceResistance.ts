@@ -3,10 +3,9 @@ import { contactDefaults } from './contactDefaults.ts'
 import { mmPerM } from './lapPair.ts'
 
 /**
- * Resistance between a crimped barrel and its conductor, from the force that still presses them together.
+ * Resistance between a crimped barrel and its conductor, from the remaining contact force.
  *
- * The force sets the area that touches; spread over more spots, the same area resists less. A film lies over that area only.
- * The force itself is an input: what a crimp keeps after springback, and after years, is not computed here.
+ * The force sets the contact area; the same area in more spots has less resistance. A film counts over that area only. The force is an input: relaxation by springback and over years is not computed here.
  *
  * @equation A = k F/H, a = sqrt(A/(n pi)); R = (rho1 + rho2)/4 (1/(n a) + 1/alpha) + sigma/A
  * @symbol F - forceN - N - force between the faces

@@ -56,7 +56,7 @@ describe('filletConductanceSPerM', () => {
         expect(filletConductanceSPerM({ ...it, solderOhmM: solderOhmM * more })).toBeLessThan(g)
         expect(filletConductanceSPerM({ ...it, resistivityOhmM: copperOhmM * more })).toBeLessThan(g)
         expect(filletConductanceSPerM({ ...it, filmOhmM2: 1e-12 })).toBeLessThan(g)
-        // Only ratios of lengths count.
+        // Only ratios of lengths matter.
         expect(filletConductanceSPerM({ ...it, diameterMm: 2 * d, gapMm: 2 * it.gapMm, bondWidthMm: 2 * it.bondWidthMm }) / g).toBeCloseTo(1, 12)
       }),
     )

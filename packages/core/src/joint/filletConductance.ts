@@ -6,10 +6,10 @@ import { acrossHalfAngle, spreadingFactor } from './wireSpreading.ts'
 /**
  * Conductance per metre of overlap of a solder fillet between two like round wires side by side, spreading inside both included.
  *
- * What an overlap of round wires is reckoned with: an even strip (interfaceConductanceSPerM) promises two to five times as much.
+ * Use this for overlaps of round wires: an even strip (interfaceConductanceSPerM) overestimates two to five times.
  * The current crosses the solder straight; the gap grows away from the line where the wires are closest. Within -2 to +6 % of the
  * section's field for solder of 7 to 21 times the wire's resistivity and gaps of 0.02 to 0.4 diameters; the film's part is not checked.
- * Unlike wires: take the thinner one twice. Strands count as a uniform section only where they are wetted through.
+ * For unlike wires use the thinner diameter for both. Strands count as a uniform section only if they are wetted through.
  *
  * @equation g = 1/(rho_s/G + rho_c/w_e + 2 rho (1/8 - ln(sin(a_e/2)))/pi)
  * @equation a_e = asin(sqrt(w w_e)/d)

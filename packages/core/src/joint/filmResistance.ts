@@ -4,9 +4,7 @@ import { requireFiniteResult, requireNotNegative, requirePositive } from '../err
 const mm2PerM2 = 1e6
 
 /**
- * Resistance of a tarnish film over the area at which two faces really touch.
- *
- * An even film over the area that touches.
+ * Resistance of an even tarnish film over the real contact area.
  *
  * @equation R_f = sigma/A
  * @symbol sigma - filmOhmM2 - ohm m2 - resistance of a unit of area of the film

@@ -5,9 +5,7 @@ import { mmPerM } from './lapPair.ts'
 /**
  * Conductance between two conductors per metre of overlap, from the solder between them and a film if there is one.
  *
- * An even strip: both are crossed one after the other, and nothing spreads inside the conductors. A film alone (layerMm 0) is a dry
- * contact whose specific resistance is known. For a solder fillet between round wires use filletConductanceSPerM; for a strip along
- * a round wire add the wireSpreadingOhmM of each wire to 1/g.
+ * Even strip: solder and film in series, without spreading inside the conductors. A film alone (layerMm 0) is a dry contact of known specific resistance. For a solder fillet between round wires use filletConductanceSPerM; for a strip along a round wire add the wireSpreadingOhmM of each wire to 1/g.
  *
  * @equation g = w/(rho_s s + rho_c)
  * @symbol w - bondWidthMm - mm - width of the bond across the overlap: good fillet, not the wire's diameter

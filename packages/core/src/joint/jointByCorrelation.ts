@@ -6,21 +6,21 @@ import { ownHeatW } from './ownResistance.ts'
 import { moveTo, sweep } from './sleeveSweep.ts'
 import { startZone, type Zone } from './sleeveZone.ts'
 
-/** Steps of the search; each halves the digits that are missing once it is near. */
+/** Iteration limit; convergence is quadratic near the solution. */
 const mostSteps = 80
-/** Share of the rise to which all temperatures are found. */
+/** Relative tolerance of all rises. */
 const closeEnough = 1e-10
-/** A temperature that falls within a jump of Morgan's law has no value there: after so many steps the width of a jump is enough. */
+/** At a jump of Morgan's law no temperature balances exactly; after so many steps a bracket as wide as a jump is accepted. */
 const patience = 30
 const widthOfJump = 5e-3
-/** Where the joint's heat outgrows what the sides take at the present temperature, the answer lies far above: this many K and this many times. */
+/** If the joint's heat exceeds what the sides remove, the solution is far above: step up by this many K and this factor. */
 const upK = 100
 const upTimes = 2
 
-/** Rises over the far wire at which the search begins. From the second, above any wire, it comes down on a state that the first can miss where heating outgrows cooling for a while. */
+/** Starting rises over the far wire. The second, above any wire, comes down on a steady state that the first can miss where heating outgrows cooling over a range. */
 const firstRisesK = [50, 2000] as const
 
-/** Both sides of a joint; like wires share one. */
+/** Both sides of a joint; identical wires share one. */
 function bothZones(model: JointModel, firstRiseK: number): readonly [Zone, Zone] {
   const first = startZone(model, model.sides[0], firstRiseK)
   return [first, model.sides[1] === model.sides[0] ? first : startZone(model, model.sides[1], firstRiseK)]
@@ -30,7 +30,7 @@ function settled(model: JointModel, moved: number, rise: number, step: number): 
   return moved <= (model.morgan && step >= patience ? widthOfJump : closeEnough) * (1 + rise)
 }
 
-/** Heat that both sides take with the joint at a temperature, in W; 0 where a wire alone is that hot already. The wires settle. */
+/** Heat in W that both sides remove with the joint at a temperature; 0 if a wire alone is that hot already. Needs wires with a steady state. */
 export function takenByCorrelation(model: JointModel, jointC: number): number {
   const rise = jointC - model.ambientC
   for (const firstRiseK of firstRisesK) {
@@ -51,7 +51,7 @@ function flowAt(zone: Zone, rise: number): number | null {
   return null
 }
 
-/** The joint's rise with both sides in balance, and the heat left over in the last step; null where it doesn't settle. */
+/** The joint's rise with both sides in balance, and the residual heat of the last step; null if it does not converge. */
 function balance(
   model: JointModel,
   [first, second]: readonly [Zone, Zone],
@@ -71,7 +71,7 @@ function balance(
   return null
 }
 
-/** The joint at rest with natural convection and radiation. */
+/** Steady state of the joint with natural convection and radiation. */
 export function stateByCorrelation(model: JointModel, R: number, a: number): JointState {
   const { currentA, ambientC } = model
   const bound = wireRunawayA(model, true)

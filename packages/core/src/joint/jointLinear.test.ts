@@ -19,7 +19,7 @@ const loss = (wall: number, outsideM: number, film: number): number => 1 / (wall
 const sleeveWall = Math.log(4.6 / 3) / (2 * Math.PI * 0.2)
 const wireLoss = loss(Math.log(2.48 / 1.28) / (2 * Math.PI * 0.17), 2.48e-3, 30)
 
-/** The fin under the sleeve, integrated outward in by Runge and Kutta from a given rise of its end. */
+/** The fin under the sleeve, integrated inwards by Runge-Kutta from a given rise at its end. */
 function integrated(current: number, sleeveFilm: number, lengthM: number, endRise: number): { readonly rise: number; readonly flow: number } {
   const kA = 391e-6
   const heating = current ** 2 * 0.017241
@@ -43,7 +43,7 @@ function integrated(current: number, sleeveFilm: number, lengthM: number, endRis
 }
 
 describe('a side with given films', () => {
-  // At 1.32 W/(m2 K) and 15 A the sleeve just carries off the own heating's rise: gamma is nearly 0.
+  // At 1.32 W/(m2 K) and 15 A the sleeve's loss just offsets the rise of the wire's own heating: gamma is nearly 0.
   const even = 0.00393 * 225 * 0.017241
   const evenFilm = 1 / (1 / even - sleeveWall) / (Math.PI * 4.6e-3)
   test.each([
@@ -70,7 +70,7 @@ describe('a side with given films', () => {
       const model = site(evenFilm * (1 + share), 60)
       return linearSide(model, model.sides[0], 15, false)
     }
-    // gamma^2 l^2 of about 1e-6 a thousandth of a per cent away: on either side of the series' edge.
+    // gamma^2 l^2 near 1e-6, on either side of the switch to the series.
     for (const share of [1e-6, 4e-5, 4e-4, -1e-6, -4e-5, -4e-4]) {
       expect(Math.abs(at(share).Y / at(0).Y - 1)).toBeLessThan(5e-2 * Math.abs(share) * 100)
       expect(Math.abs(at(share).B / at(0).B - 1)).toBeLessThan(5e-2 * Math.abs(share) * 100)

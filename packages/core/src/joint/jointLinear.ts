@@ -1,16 +1,16 @@
 import type { JointModel, SideModel, WayOut } from './jointModel.ts'
 import { referenceC } from './jointModel.ts'
 
-/** Below this size of (gamma l)^2 the three functions of a zone are their own series to the last digit. */
+/** Below this |(gamma l)^2| the three zone functions use their series, exact to double precision. */
 const smallZone = 1e-6
-/** Halvings of a current down to its last digit. */
+/** Bisections of a current to double precision. */
 const halvings = 60
-/** A share of a bounding current that tells whether the bound itself is the limit, to a digit before the last ones. */
+/** Fraction of a bounding current at which stability is tested, to see if the bound itself is the limit. */
 const justBelow = 1 - 1e-13
-/** A surface that keeps the ambient temperature: its conductance per metre where a wall stands before it is the wall's alone. */
+/** Film of infinite conductance: only the wall's conductance remains, or a surface at ambient temperature. */
 const endlessWPerMK = 1e30
 
-/** Rises above ambient are linear in the joint's rise: the flow into a wire is Y rise - B, the sleeve's end rises to (scale rise + lift)/c0. */
+/** Rises above ambient are linear in the joint's rise: flow into a wire = Y rise - B; rise of the sleeve's end = (scale rise + lift)/c0. */
 interface LinearSide {
   readonly stable: boolean
   readonly farRise: number
@@ -21,13 +21,13 @@ interface LinearSide {
   readonly c0: number
 }
 
-/** G' in W/(m K): wall and film in series. endless: as if the film let everything through, which radiation does at any height of temperature. */
+/** G' in W/(m K): wall and film in series. endless: without the film, the limit of radiation at high temperature. */
 function conductancePerM(way: WayOut, endless: boolean): number {
   const filmMKPerW = endless ? 1 / endlessWPerMK : 1 / (Math.PI * way.outsideM * (way.filmWPerM2K ?? 0))
   return 1 / (way.wallMKPerW + filmMKPerW)
 }
 
-/** One wire at a current: long fin, then the sleeve's zone as a two-port in front of it. The own heating of a rising resistance takes I^2 R20 alpha off G'. */
+/** One wire at a current: a long fin with the sleeve's zone as a two-port in front. Rising resistance lowers G' by I^2 R20 alpha. */
 export function linearSide(model: JointModel, side: SideModel, currentA: number, endless: boolean): LinearSide {
   const heating = currentA * currentA * side.r20
   const w = heating * (1 + side.alpha * (model.ambientC - referenceC))
@@ -41,7 +41,7 @@ export function linearSide(model: JointModel, side: SideModel, currentA: number,
   return withSleeve(side.kA, G1, model.sleeveM, w, farRise, Y, B)
 }
 
-/** cosh(gamma l), sinh(gamma l)/gamma and (cosh(gamma l) - 1)/gamma^2, all times e^(-gamma l); circular functions where gamma^2 is negative. */
+/** cosh(gamma l), sinh(gamma l)/gamma and (cosh(gamma l) - 1)/gamma^2, all times e^(-gamma l); trigonometric where gamma^2 is negative. */
 function withSleeve(kA: number, G1: number, l: number, w: number, farRise: number, Y: number, B: number): LinearSide {
   const x = (G1 / kA) * l * l
   const u = Math.sqrt(Math.abs(x))
@@ -60,19 +60,19 @@ function withSleeve(kA: number, G1: number, l: number, w: number, farRise: numbe
     P = 2 * ((Math.sin(u / 2) / u) * l) ** 2
   }
   const c0 = C + (Y * S) / kA
-  // Past its first zero the zone runs away by itself, whatever stands at the joint.
+  // Past its first zero the zone runs away by itself, whatever the joint.
   const stable = c0 > 0 && (x >= 0 || u < Math.PI)
   return { stable, farRise, Y: (G1 * S + Y * C) / c0, B: (B * scale + w * S + (w * Y * P) / kA) / c0, scale, lift: (B * S + w * P) / kA, c0 }
 }
 
-/** Whether a joint whose resistance grows by I^2 R a watts a kelvin comes to rest. */
+/** True if a joint whose heat rises by I^2 R a W/K has a steady state. */
 export function settles(model: JointModel, ownOhmPerK: number, currentA: number, endless: boolean): boolean {
   const first = linearSide(model, model.sides[0], currentA, endless)
   const second = linearSide(model, model.sides[1], currentA, endless)
   return first.stable && second.stable && first.Y + second.Y > currentA * currentA * ownOhmPerK
 }
 
-/** The smaller current at which a long wire alone runs away; Infinity where none does. */
+/** The smaller runaway current of the two long wires alone; Infinity if neither runs away. */
 export function wireRunawayA(model: JointModel, endless: boolean): number {
   let smaller = Infinity
   for (const { wire, r20, alpha } of model.sides) {
@@ -81,7 +81,7 @@ export function wireRunawayA(model: JointModel, endless: boolean): number {
   return smaller
 }
 
-/** A current at which the zone under the sleeve has certainly run away: half a wave of its circular functions fits in. */
+/** A current at which the zone under the sleeve has certainly run away: half a wave of its trigonometric functions fits in. */
 function sleeveRunawayA(model: JointModel, endless: boolean): number {
   let smaller = Infinity
   for (const { sleeve, kA, r20, alpha } of model.sides) {
@@ -91,7 +91,7 @@ function sleeveRunawayA(model: JointModel, endless: boolean): number {
   return smaller
 }
 
-/** Largest current with a steady joint; null where none bounds it. ownOhmPerK is the joint's resistance at 20 degC times its coefficient. */
+/** Largest current at which the joint has a steady state; null if unbounded. ownOhmPerK is the joint's resistance at 20 degC times its coefficient. */
 export function largestJointCurrentA(model: JointModel, ownOhmPerK: number, endless: boolean): number | null {
   const cold = linearSide(model, model.sides[0], 0, endless).Y + linearSide(model, model.sides[1], 0, endless).Y
   const own = ownOhmPerK > 0 ? Math.sqrt(cold / ownOhmPerK) : Infinity

@@ -3,7 +3,7 @@ import type { JointModel } from './jointModel.ts'
 import type { JointState } from './jointSite.ts'
 import { ownHeatW } from './ownResistance.ts'
 
-/** The joint at rest with given film coefficients: closed form. */
+/** Steady state of the joint with given film coefficients, in closed form. */
 export function linearState(model: JointModel, R: number, a: number): JointState {
   const { currentA, ambientC } = model
   const first = linearSide(model, model.sides[0], currentA, false)
@@ -21,7 +21,7 @@ export function linearState(model: JointModel, R: number, a: number): JointState
   }
 }
 
-/** Heat that both sides take with the joint at a temperature, in W; 0 where a wire alone is that hot already. */
+/** Heat in W that both sides remove with the joint at a temperature; 0 if a wire alone is that hot already. */
 export function takenLinear(model: JointModel, jointC: number): number {
   const first = linearSide(model, model.sides[0], model.currentA, false)
   const second = linearSide(model, model.sides[1], model.currentA, false)

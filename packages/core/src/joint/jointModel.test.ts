@@ -33,7 +33,7 @@ describe('jointModel', () => {
       { areaMm2: 1.1 },
     ]
     for (const other of unlike) expect(shared(other), JSON.stringify(other)).toBe(false)
-    // A bare wire of the same outside; another melting point of the same conductor.
+    // Variants: a bare wire of the same outside diameter; the same conductor with another melting point.
     const bare = { ...wire, insulationThicknessMm: 0 }
     const { sides } = jointModel({ ...site, conductors: [bare, { ...bare, conductorDiameterMm: 1.3 }] })
     expect(sides[0]).not.toBe(sides[1])

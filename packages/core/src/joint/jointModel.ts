@@ -8,12 +8,12 @@ import { mmPerM } from './lapPair.ts'
 
 /** Square millimetres in a square metre. */
 const mm2PerM2 = 1e6
-/** Diameter of the conductor over that of a solid round of its area: nominal areas are a little larger than the circle, never by more. */
+/** Least conductor diameter over that of a solid round of the same area: a nominal area may exceed the true one, within this. */
 const leastDiameterShare = 0.85
-/** Temperature at which resistances are stated, in degC. */
+/** Reference temperature of resistances, in degC. */
 export const referenceC = 20
 
-/** How heat leaves a stretch of conductor: through a wall, then from its outside by a given film coefficient or, without one, by convection and radiation. */
+/** Heat path from a stretch of conductor: through a wall, then by a given film coefficient or by convection and radiation. */
 export interface WayOut {
   readonly wallMKPerW: number
   readonly outsideM: number
@@ -32,21 +32,21 @@ export interface SideModel {
   readonly sleeve: WayOut | undefined
 }
 
-/** A JointSite in SI, checked. */
+/** A checked JointSite in SI units. */
 export interface JointModel {
   readonly currentA: number
   readonly ambientC: number
   readonly pressurePa: number
   readonly morgan: boolean
   readonly linear: boolean
-  /** Length of sleeve on each side, in m; 0 without sleeve. */
+  /** Sleeve length on each side, in m; 0 without a sleeve. */
   readonly sleeveM: number
   readonly sides: readonly [SideModel, SideModel]
   /** Lower melting point of the two metals. */
   readonly ceilingC: number
 }
 
-/** Checks a site and turns it into SI. */
+/** Checks a site and converts it to SI. */
 export function jointModel(i: JointSite): JointModel {
   const currentA = requireNotNegative('currentA', i.currentA)
   const ambientC = requireBetween('ambientC', i.ambientC, airLowestC, airHighestC)
@@ -75,7 +75,7 @@ export function jointModel(i: JointSite): JointModel {
   return { currentA, ambientC, pressurePa, morgan: correlation === 'morgan', linear, sleeveM, sides, ceilingC }
 }
 
-/** Like wires become one object: what is found for one then serves both. */
+/** Identical wires share one object, and so their solution. */
 function alike(one: SideModel, other: SideModel): boolean {
   const { kA, r20, alpha, meltingC, wire } = one
   return (

@@ -46,7 +46,7 @@ describe('a joint without steady state', () => {
     expect(bound).toBeLessThan(wireBoundA)
     const I2 = bound ** 2
     expect(relative(I2 * 0.05 * 0.01, 2 * Math.sqrt(391 * 0.34e-6 * (loss - I2 * r20 * 0.00393)))).toBeLessThan(1e-12)
-    // A joint alone, between wires whose resistance doesn't rise.
+    // Only the joint's resistance rises with temperature, not that of the wires.
     const constant = { ...cool, temperatureCoefficient20PerK: 0 }
     const alone = jointState({ ...rising, conductors: [constant, constant] }).largestCurrentA ?? 0
     expect(relative(alone, Math.sqrt((2 * Math.sqrt(391 * 0.34e-6 * loss)) / 5e-4))).toBeLessThan(1e-12)
@@ -61,7 +61,7 @@ describe('a joint without steady state', () => {
     const own = Math.sqrt(1 / under / (r20 * 0.00393))
     expect(jointState({ ...site, currentA: 1, sleeve: { ...poor, lengthMm: 1e5 } }).largestCurrentA).toBeGreaterThan(own)
     expect(relative(jointState({ ...site, currentA: 1, sleeve: { ...poor, lengthMm: 1e5 } }).largestCurrentA ?? 0, own)).toBeLessThan(1e-4)
-    // At the bound the wave under the sleeve meets the wire: beta tan(beta l) = Y/kA.
+    // At the bound the wave under the sleeve matches the wire: beta tan(beta l) = Y/kA.
     const I2 = (bounds[1] ?? 0) ** 2
     const kA = 391 * 0.34e-6
     const beta = Math.sqrt((I2 * r20 * 0.00393 - 1 / under) / kA)

@@ -3,11 +3,11 @@ import type { Correlation } from '../heat/index.ts'
 import { heatDefaults } from '../heat/index.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
-/** One of the two wires of a joint in service; absent fields stand in jointDefaults, a metal's own properties are its nominal ones. */
+/** One of the two wires of a joint in service. Defaults are in jointDefaults; metal properties are the nominal ones. */
 export interface JointSide {
   readonly areaMm2: number
   readonly material?: MetalName
-  /** Solid round of that area where absent. */
+  /** Default: a solid round of that area. */
   readonly conductorDiameterMm?: number
   readonly insulationThicknessMm: number
   readonly insulationConductivityWPerMK: number
@@ -15,11 +15,11 @@ export interface JointSide {
   readonly resistivity20OhmM?: number
   readonly temperatureCoefficient20PerK?: number
   readonly emissivity?: number
-  /** In place of convection and radiation. */
+  /** Replaces convection and radiation. */
   readonly filmWPerM2K?: number
 }
 
-/** A joint in service: two long wires in still air, and a sleeve over the joint if there is one. */
+/** A joint in service: two long wires in still air, and an optional sleeve over the joint. */
 export interface JointSite {
   readonly currentA: number
   readonly ambientC: number
@@ -36,7 +36,7 @@ export interface JointSite {
   readonly correlation?: Correlation
 }
 
-/** What the model of a joint in service assumes where nothing is said. */
+/** Defaults of the model of a joint in service. */
 export const jointDefaults = /* @__PURE__ */ frozen({
   material: 'annealed-copper',
   emissivity: 0.9,
@@ -47,7 +47,7 @@ export const jointDefaults = /* @__PURE__ */ frozen({
   provenance: { status: 'from memory', source: 'emissivity of common insulations and sleeves 0.9; a joint whose resistance is taken as measured hot' },
 } as const satisfies Readonly<Record<string, unknown>> & { readonly provenance: Provenance })
 
-/** A joint in service at rest; flows are positive from the joint into the wire. */
+/** Steady state of a joint in service; heat flows are positive from the joint into the wire. */
 export interface JointState {
   readonly jointC: number
   readonly farC: readonly [number, number]

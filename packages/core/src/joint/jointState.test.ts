@@ -15,7 +15,7 @@ const natural: Site = Object.freeze({ currentA: 10, ambientC: 25, jointResistanc
 const sleeve = Object.freeze({ lengthMm: 30, coreDiameterMm: 3, outsideDiameterMm: 4.6, conductivityWPerMK: 0.2 })
 const relative = (got: number, want: number): number => Math.abs(got / want - 1)
 
-/** The wire's own insulation as a sleeve: it covers a length and changes nothing. */
+/** The wire's own insulation as a sleeve: a covered length with no effect. */
 const asSleeve = (lengthMm: number, side: Site['conductors'][0]): NonNullable<Site['sleeve']> => ({
   lengthMm,
   coreDiameterMm: 1.28,
@@ -74,7 +74,7 @@ describe('both models', () => {
     const bare = jointState(site)
     for (const lengthMm of [1, 30, 250, 3000]) {
       const found = jointState({ ...site, sleeve: asSleeve(lengthMm, site.conductors[0]) })
-      // The grid's order, and Morgan's jumps spread under the sleeve but not beyond it.
+      // Tolerance: the grid's error, and for Morgan the jumps, which are smoothed under the sleeve only.
       expect(relative(found.jointC, bare.jointC)).toBeLessThan(name === 'Morgan' ? 1e-6 : 2e-8)
     }
   })

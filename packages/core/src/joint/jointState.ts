@@ -7,10 +7,9 @@ import type { JointSite, JointState } from './jointSite.ts'
 import { jointResistance } from './ownResistance.ts'
 
 /**
- * A joint in service at rest: how hot it is, how hot its wires are far away, what each carries off, and the current past which it would not settle.
+ * Steady state of a joint in service: its temperature, that of its wires far away, the heat flow into each, and the largest current with a steady state.
  *
- * Source between two long wires, both heated by the current themselves, with rising resistance, under a sleeve if there is one (thermal model of the joint in service).
- * Linear where every film coefficient is given; by natural convection and radiation where none is. No ceiling: a joint far above its metal's melting point is told as such.
+ * A heat source between two long wires, each heated by its own current, resistance rising with temperature, under an optional sleeve (thermal model of the joint in service). Linear if every film coefficient is given; else by natural convection and radiation. No ceiling: a temperature above the metal's melting point is returned as it is.
  *
  * @equation kA T'' = q_out(T) - I^2 R20 (1 + alpha (T - 20)); flow 1 + flow 2 = I^2 R_j (1 + a_j (T_j - 20))
  * @symbol I - currentA - A - current through the joint
@@ -79,7 +78,7 @@ import { jointResistance } from './ownResistance.ts'
 export function jointState(i: JointSite & { readonly jointResistanceOhm: number; readonly jointResistanceCoefficientPerK?: number }): JointState {
   const model = jointModel(i)
   const { R, a } = jointResistance(i.jointResistanceOhm, i.jointResistanceCoefficientPerK, model.ambientC)
-  // At any height of temperature radiation lets through what the walls do: with films that let everything through the walls alone decide.
+  // At high temperature radiation outgrows everything, so in the limit only the walls resist.
   if (!settles(model, R * a, model.currentA, !model.linear))
     throw new NoSteadyStateError('runaway', largestJointCurrentA(model, R * a, !model.linear) as number, model.ceilingC)
   const state = model.linear ? linearState(model, R, a) : stateByCorrelation(model, R, a)

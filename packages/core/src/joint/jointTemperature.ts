@@ -4,8 +4,7 @@ import { jointState } from './jointState.ts'
 /**
  * Temperature of a joint in service, between two long wires that the current heats too.
  *
- * jointState tells the rest of the same answer, and holds the model. Linear where every film coefficient is given, by natural convection and radiation where none is.
- * No ceiling: the number is told even where it lies far above the insulation's limit or the metal's melting point.
+ * jointState returns the full state and describes the model. Linear if every film coefficient is given, else by natural convection and radiation. No ceiling: a result above the insulation's limit or the metal's melting point is returned as it is.
  *
  * @equation kA T'' = q_out(T) - I^2 R20 (1 + alpha (T - 20)); flow 1 + flow 2 = I^2 R_j (1 + a_j (T_j - 20))
  * @symbol I - currentA - A - current through the joint

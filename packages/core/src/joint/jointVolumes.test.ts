@@ -3,7 +3,7 @@ import { heatFlowWPerM } from '../heat/index.ts'
 import type { JointSite } from './jointSite.ts'
 import { jointState } from './jointState.ts'
 
-// The joint once more, by finite volumes: no fin, no first integral, no elimination by zones; the surface flow comes from the checked function of the heat room.
+// Independent model of the joint by finite volumes, with only the surface heat flow shared with the library.
 type Layer = { readonly inMm: number; readonly outMm: number; readonly k: number; readonly emissivity: number; readonly film: number | undefined }
 type Site = JointSite & { readonly jointResistanceOhm: number; readonly jointResistanceCoefficientPerK?: number }
 
@@ -29,7 +29,7 @@ function loss(layer: Layer, site: Site, coreC: number): number {
   return (coreC - low) / wall
 }
 
-/** Joint temperature on a grid of this many cells a sleeve half (or 20 mm), 25 or 75 halves a wire, ends insulated. Newton's method on all nodes at once. */
+/** Joint temperature on a grid of this many cells in each half of the sleeve (or 20 mm), wires 25 or 75 halves long with insulated ends. Newton's method on all nodes at once. */
 function volumes(site: Site, cells: number): number {
   const half = (site.sleeve?.lengthMm ?? 40) / 2000
   const h = half / cells
@@ -52,7 +52,7 @@ function volumes(site: Site, cells: number): number {
   const I2 = site.currentA ** 2
   const a = site.jointResistanceCoefficientPerK ?? 0
   const side = (k: number) => sides[k < n ? 0 : 1] as (typeof sides)[0]
-  // Heat left over in a node's volume: node n is the joint, node 0 and 2 n the ends, the sleeve ends in the middle of a volume.
+  // Residual heat of a node's volume: node n is the joint, nodes 0 and 2 n the ends; the sleeve ends in the middle of a volume.
   const net = (k: number, T: number): number => {
     const one = (s: (typeof sides)[0]): number => {
       const away = Math.abs(k - n)
@@ -112,7 +112,7 @@ describe('joint in service against finite volumes', () => {
       },
       2e-6,
     ],
-    // The volumes meet Morgan's jump at Ra = 100 within a cell, the model spreads it: the law itself is in doubt by more.
+    // The finite volumes meet Morgan's jump at Ra = 100 within one cell while the model smooths it; the law's own uncertainty is larger.
     [
       'Morgan, its jump under the sleeve',
       { currentA: 7, ambientC: 20, jointResistanceOhm: 0.03, conductors: [thin, thick], sleeve, correlation: 'morgan' },

@@ -90,7 +90,7 @@ describe('lapCurrents', () => {
     ['overlapMm', { overlapMm: 0 }],
     ['conductorsOhmPerM.1', { conductorsOhmPerM: [1, -1] }],
     ['interfaceSPerM', { interfaceSPerM: Number.NaN }],
-    // What crosses a metre would be more than a double holds: evenly, and at the ends.
+    // The interface current per metre overflows: when uniform, and at the ends.
     ['overlapMm', { overlapMm: 5e-324, atMm: [0] }],
     ['overlapMm', { overlapMm: 5e-324, atMm: [5e-324], conductorsOhmPerM: [0, 0] }],
     ['overlapMm', { overlapMm: 1e-310, atMm: [0], conductorsOhmPerM: [1e305, 1e305], interfaceSPerM: 1.7e308 }],

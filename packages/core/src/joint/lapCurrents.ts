@@ -2,9 +2,9 @@ import { DomainError, requireFiniteResult, requireNotNegative } from '../errors/
 import { couplingPerM, type LapPair, mmPerM, requireLapPair, shortestCoupling } from './lapPair.ts'
 
 /**
- * How the current passes from the first conductor to the second along the overlap, and where the interface works hardest: always at an end.
+ * How the current passes from the first conductor to the second along the overlap, and where the interface current peaks: always at an end.
  *
- * With like conductors both ends carry the same; with unlike ones the end where the better conductor stops being alone carries more.
+ * With like conductors both ends carry the same; with unlike ones the end from which the poorer conductor goes on alone carries more.
  *
  * @equation I1/I = r2/s + [r1 sinh(u - v) - r2 sinh(v)]/(s sinh u); -d(I1/I)/dx = lambda [r1 cosh(u - v) + r2 cosh(v)]/(s sinh u); v = lambda x, u = lambda L
  * @symbol L - overlapMm - mm - length of the overlap
@@ -30,20 +30,20 @@ export function lapCurrents(i: LapPair & { readonly atMm: readonly number[] }): 
   const s = requireFiniteResult('conductorsOhmPerM', i.conductorsOhmPerM, r1 + r2)
   const L = i.overlapMm / mmPerM
   const λ = couplingPerM(i.interfaceSPerM, s)
-  // An overlap that no one makes: the ends decide, and the product must stay a number.
+  // Clamped: beyond any real overlap only the ends matter, and the product must stay finite.
   const u = Math.min(λ * L, Number.MAX_VALUE)
   return i.atMm.map((xMm, k) => {
     if (requireNotNegative(`atMm.${k}`, xMm) > i.overlapMm)
       throw new DomainError(`atMm.${k}`, xMm, `from 0 to overlapMm, ${i.overlapMm}`, undefined, 'contradiction')
     const ξ = xMm / i.overlapMm
-    // Where the conductors hardly resist, the interface carries evenly.
+    // With nearly no conductor resistance the interface current is uniform.
     const here = u < shortestCoupling ? { firstShare: 1 - ξ, interfacePerM: 1 / L } : at(ξ, r1 / s, r2 / s, u, L)
     requireFiniteResult('overlapMm', i.overlapMm, here.interfacePerM)
     return here
   })
 }
 
-/** sinh and cosh of the two distances over sinh u, each by its decaying exponential: nothing overflows however long the overlap is. */
+/** sinh and cosh of both distances over sinh u, by decaying exponentials, so that no overlap overflows. */
 function at(ξ: number, a: number, b: number, u: number, L: number): { readonly firstShare: number; readonly interfacePerM: number } {
   const v = u * ξ
   const w = u - v

@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
-/** What the interface of an overlap is taken to be where the caller says nothing. */
+/** Defaults of the interface of an overlap. */
 export const lapDefaults = /* @__PURE__ */ frozen({
   /** No film between solder and conductor, in ohm m2: a wetted surface. */
   filmOhmM2: 0,

@@ -7,7 +7,7 @@ import { transferLengthMm } from './transferLength.ts'
 const like = Object.freeze({ overlapMm: 10, conductorsOhmPerM: Object.freeze([0.0172, 0.0172] as const), interfaceSPerM: 1e5 })
 const relative = (got: number, want: number): number => Math.abs(got / want - 1)
 
-/** The form of the textbooks, good while cosh doesn't overflow. */
+/** Textbook form, valid until cosh overflows. */
 function hyperbolic(r1: number, r2: number, g: number, L: number): number {
   const s = r1 + r2
   const λ = Math.sqrt(g * s)
@@ -36,7 +36,7 @@ describe('lapJointResistanceOhm', () => {
 
   test('limit of a short overlap: the interface alone, 1/(g L), to the last digit', () => {
     expect(lapJointResistanceOhm({ overlapMm: 1e-9, conductorsOhmPerM: [0.0172, 0.005], interfaceSPerM: 1e-3 })).toBe(1 / (1e-3 * (1e-9 / 1000)))
-    // The next term is (r1 + r2) L/3.
+    // The next term of the series is (r1 + r2) L/3.
     const thin = lapJointResistanceOhm({ overlapMm: 1, conductorsOhmPerM: [0.03, 0.01], interfaceSPerM: 1 })
     expect(Math.abs(thin - 1000 - (0.04 * 0.001) / 3)).toBeLessThan(1e-12)
   })
@@ -101,7 +101,7 @@ describe('lapJointResistanceOhm', () => {
     ['conductorsOhmPerM', { ...like, conductorsOhmPerM: undefined }],
     ['interfaceSPerM', { ...like, interfaceSPerM: 0 }],
     ['interfaceSPerM', { ...like, interfaceSPerM: Number.POSITIVE_INFINITY }],
-    // 1/(g L) beyond the largest number; two conductors whose sum is.
+    // 1/(g L) overflows; the sum of two conductors overflows.
     ['overlapMm', { ...like, overlapMm: 1e-300, interfaceSPerM: 1e-300 }],
     ['overlapMm', { ...like, conductorsOhmPerM: [1.7e308, 1.7e308] }],
   ])('refuses: %s in %j', (parameter, input) => {

@@ -2,9 +2,9 @@ import { requireFiniteResult } from '../errors/index.ts'
 import { couplingPerM, type LapPair, mmPerM, requireLapPair, shortestCoupling } from './lapPair.ts'
 
 /**
- * Resistance of an overlap of two conductors, from where the first begins to give its current away to where the second has all of it.
+ * Resistance of an overlap of two conductors, from its start, where the first carries all the current, to its end, where the second does.
  *
- * Not monotone in the overlap: it falls at first, then each further metre adds r1 r2/(r1 + r2). Like wires have their least at 2 asinh(1) = 1.763 transfer lengths.
+ * Not monotone in the overlap: it falls at first, then each further metre adds r1 r2/(r1 + r2). For like wires the minimum is at 2 asinh(1) = 1.763 transfer lengths.
  * One-dimensional. With the interface of filletConductanceSPerM it holds from one wire diameter of overlap on, within +4 and -0.4 % for any
  * solder layer and +7.5 % for a perfect one, so it errs high; at half a diameter it is 8 to 19 % high.
  * The equation is the usual hyperbolic form with cosh u - 1 and sinh u put together: all terms are positive and none overflows.

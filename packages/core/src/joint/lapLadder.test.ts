@@ -3,7 +3,7 @@ import { lapCurrents } from './lapCurrents.ts'
 import { lapJointResistanceOhm } from './lapJointResistance.ts'
 import { lapNetworkResistanceOhm } from './lapNetworkResistance.ts'
 
-// Kirchhoff's loops of a ladder of resistors: nothing of the closed form is used. Rungs stand at the nodes, half a rung at the end of a wetted stretch.
+// Independent model: loop equations of a resistor ladder, without the closed form. Rungs are at the nodes, half a rung at each end of a wetted stretch.
 type Stretch = { readonly lengthMm: number; readonly interfaceSPerM: number }
 
 function ladder(r1: number, r2: number, stretches: readonly Stretch[], perStretch: number): { readonly ohm: number; readonly first: Float64Array } {
@@ -47,7 +47,7 @@ function ladder(r1: number, r2: number, stretches: readonly Stretch[], perStretc
   return { ohm, first }
 }
 
-/** Two grids, extrapolated: the ladder errs with the square of its step; too fine a grid loses digits to the elimination. */
+/** Richardson extrapolation of two grids: the ladder's error is quadratic in its step; too fine a grid loses digits in the elimination. */
 function extrapolated(r1: number, r2: number, stretches: readonly Stretch[], perStretch: number): number {
   const coarse = ladder(r1, r2, stretches, perStretch).ohm
   return (4 * ladder(r1, r2, stretches, 2 * perStretch).ohm - coarse) / 3

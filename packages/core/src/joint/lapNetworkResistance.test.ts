@@ -57,7 +57,7 @@ describe('lapNetworkResistanceOhm', () => {
     const want = ((0.02 * 0.03) / 0.05) * 2000 + (0.02 ** 2 + 0.03 ** 2) / (0.05 * λ)
     const got = lapNetworkResistanceOhm({ conductorsOhmPerM: [0.02, 0.03], stretches: [wet(1e6, 1e9), wet(1e6, 1e9)] })
     expect(relative(got, want)).toBeLessThan(1e-15)
-    // A gap in its middle lies between two paths that are each shared already: nothing but its place changes.
+    // The current is already shared at the overlap's middle, so a gap there only adds its length in parallel paths.
     const gap = lapNetworkResistanceOhm({ conductorsOhmPerM: [0.02, 0.03], stretches: [wet(1e6, 1e9), wet(10, 0), wet(1e6, 1e9)] })
     expect(relative(gap - got, (0.02 * 0.03 * 0.01) / 0.05)).toBeLessThan(1e-9)
   })
@@ -68,7 +68,7 @@ describe('lapNetworkResistanceOhm', () => {
   })
 
   test('points of wetting far below their transfer length', () => {
-    // Two points that hardly conduct: in parallel, whatever the wire between them.
+    // Two weak bonds: in parallel, whatever the wire between them.
     const got = lapNetworkResistanceOhm({ conductorsOhmPerM: [0.02, 0.02], stretches: [wet(1e-6, 1e-3), wet(10, 0), wet(1e-6, 1e-3)] })
     expect(relative(got, 0.5e12)).toBeLessThan(1e-12)
   })

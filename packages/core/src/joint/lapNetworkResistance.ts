@@ -4,10 +4,9 @@ import { couplingPerM, mmPerM, requireConductors, shortestCoupling } from './lap
 const oneWetted = 'a list of stretches, at least one of them wetted'
 
 /**
- * Resistance of an overlap that is only partly wetted, or wetted in several pieces: stretches in their order, each exact, joined as one ladder.
+ * Resistance of an overlap that is only partly wetted, or wetted in several pieces: exact stretches in order, joined as a ladder.
  *
- * Each wetted stretch is a tee of two arms and a shunt; shunts and the arms between them are joined by the delta-star rule, so all terms stay positive.
- * One stretch gives lapJointResistanceOhm.
+ * Each wetted stretch is a tee of two arms and a shunt; shunts and the arms between them are combined by the delta-star transform, so all terms stay positive. One stretch gives lapJointResistanceOhm.
  *
  * @equation arm = (s/lambda) tanh(u/2), shunt = s/(lambda sinh u), arm = s l where not wetted; R = s a b L + a^2 P + b^2 Q + M; a = r1/s, b = r2/s
  * @symbol r1 - conductorsOhmPerM.0 - ohm/m - conductor that brings the current
@@ -33,9 +32,9 @@ export function lapNetworkResistanceOhm(i: {
   const s = r1 + r2
   let wetted = false
   let length = 0
-  let first = 0 // arm before the shunt
+  let first = 0 // Arm before the shunt.
   let shunt = 0
-  let last = 0 // arm behind the shunt
+  let last = 0 // Arm behind the shunt.
   for (let k = 0; k < i.stretches.length; k++) {
     const l = requirePositive(`stretches.${k}.lengthMm`, i.stretches[k]?.lengthMm as number) / mmPerM
     const g = requireNotNegative(`stretches.${k}.interfaceSPerM`, i.stretches[k]?.interfaceSPerM as number)
@@ -51,7 +50,7 @@ export function lapNetworkResistanceOhm(i: {
     const arm = u < shortestCoupling ? 0.5 * s * l : ((s / λ) * d) / (2 - d)
     const own = u < shortestCoupling ? 1 / (g * l) : ((s / λ) * 2 * (1 - d)) / (d * (2 - d))
     if (wetted) {
-      // Two shunts with an arm between them: a delta, turned into a star.
+      // Two shunts with an arm between them: delta to star.
       const between = last + arm
       const around = shunt + between + own
       first += shunt * (between / around)

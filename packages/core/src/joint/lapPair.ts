@@ -10,13 +10,13 @@ export interface LapPair {
 /** Millimetres in a metre. */
 export const mmPerM = 1000
 
-/** Smallest number in which a double keeps all its digits; below it a product is taken apart. */
+/** Smallest normal double; smaller products lose digits and are factored instead. */
 export const smallestNormal = 2 ** -1022
 
-/** Below this u the next term, of order u^2, is under the last digit of a double: the limit of a short overlap is then the value. */
+/** Below this u the next term, of order u^2, is below double precision, so the short-overlap limit is exact. */
 export const shortestCoupling = 1e-9
 
-/** Two resistances per metre, each 0 or above; 0 is a perfect conductor. */
+/** Requires two resistances per metre of 0 or above; 0 is a perfect conductor. */
 export function requireConductors(pair: readonly [number, number]): readonly [number, number] {
   if (!Array.isArray(pair) || pair.length !== 2)
     throw new DomainError('conductorsOhmPerM', pair, 'two numbers, one a conductor', undefined, pair === undefined ? 'missing' : 'wrong-choice')
@@ -25,14 +25,14 @@ export function requireConductors(pair: readonly [number, number]): readonly [nu
   return pair
 }
 
-/** The whole of an overlap's input. */
+/** Checks the input of an overlap. */
 export function requireLapPair(i: LapPair): void {
   requirePositive('overlapMm', i.overlapMm)
   requireConductors(i.conductorsOhmPerM)
   requirePositive('interfaceSPerM', i.interfaceSPerM)
 }
 
-/** lambda = sqrt(g s) in 1/m, without overflow or loss of digits where the product itself would suffer. */
+/** lambda = sqrt(g s) in 1/m, also where the product g s would overflow or lose digits. */
 export function couplingPerM(g: number, s: number): number {
   const product = g * s
   return product >= smallestNormal && product < Infinity ? Math.sqrt(product) : Math.sqrt(g) * Math.sqrt(s)

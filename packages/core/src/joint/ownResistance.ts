@@ -17,7 +17,7 @@ export function jointResistance(ohm: number, coefficientPerK: number | undefined
   return { R, a }
 }
 
-/** Heat made by the joint itself, in W. */
+/** Heat generated in the joint itself, in W. */
 export function ownHeatW(currentA: number, R: number, a: number, jointC: number): number {
   return currentA * currentA * R * (1 + a * (jointC - referenceC))
 }

@@ -1,12 +1,9 @@
-/** Steps that close any bracket, even by a halving each third one. */
+/** Enough steps to close any bracket, with a bisection every third step. */
 const mostSteps = 250
-/** Width of the bracket, as a share of its larger end or of 1, at which it counts as closed. */
+/** Width of a converged bracket, relative to its larger end or to 1. */
 const closed = 2 ** -51
 
-/**
- * Where a function that rises crosses 0, between low (not above 0 there) and high (not below 0 there).
- * Regula falsi after the Illinois rule, and each third step a halving: jumps and infinite values do no harm.
- */
+/** Root of a rising function between low (f <= 0) and high (f >= 0). Illinois variant of regula falsi with every third step a bisection, so jumps and infinite values do no harm. */
 export function risingRoot(f: (x: number) => number, low: number, high: number): number {
   let a = low
   let b = high
@@ -34,7 +31,7 @@ export function risingRoot(f: (x: number) => number, low: number, high: number):
   return 0.5 * (a + b)
 }
 
-/** The same, with high found by doubling the step above low until f is not negative; null where no such step is found. */
+/** The same with high found by doubling the step above low until f >= 0; null if never. */
 export function risingRootAbove(f: (x: number) => number, low: number, step: number): number | null {
   let a = low
   let width = step

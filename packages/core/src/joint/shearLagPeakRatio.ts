@@ -1,9 +1,9 @@
 import { requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 
 /**
- * How much more the ends of a lap bear than its mean, while everything stays elastic: a longer lap doesn't lower the peak for ever.
+ * Peak over mean shear stress of a lap under pull, while everything stays elastic: beyond a certain length a longer lap hardly lowers the peak.
  *
- * Like conductors; the same mathematics as the interface current of a lap of like wires. A soft solder that flows evens the peak out.
+ * Like conductors; the same mathematics as the interface current of a lap of like wires. Soft solder yields and evens the peak out.
  *
  * @equation peak/mean = (m L/2) coth(m L/2)
  * @symbol L - lengthMm - mm - length of the lap

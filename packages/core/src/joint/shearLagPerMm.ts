@@ -1,7 +1,7 @@
 import { requireFiniteResult, requirePositive } from '../errors/index.ts'
 
 /**
- * Shear-lag coefficient of a lap: one over it is the length over which the solder takes the pull from one conductor to the other.
+ * Shear-lag coefficient of a lap: its inverse is the length over which solder transfers the pull from one conductor to the other.
  *
  * Elastic: the solder does not yield or creep.
  *

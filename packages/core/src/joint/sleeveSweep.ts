@@ -3,7 +3,7 @@ import type { Zone } from './sleeveZone.ts'
 import { spreadLoss } from './spreadJump.ts'
 import { slopeStepK, wireEnd } from './wireFlow.ts'
 
-/** Makes the side linear about its present state and eliminates it from the sleeve's end to the joint. */
+/** Linearises the side about its present state and eliminates it from the sleeve's end to the joint. */
 export function sweep(zone: Zone): void {
   const { model, side, h, P, Q, slope, constant } = zone
   const kA = side.kA
@@ -19,7 +19,7 @@ export function sweep(zone: Zone): void {
   for (let k = 0; k <= n; k++) linearise(zone, k)
   const twelfth = (h * h) / 12
   const at = (list: Float64Array, k: number): number => list[k] as number
-  // Ends: flow by the Hermite form of the same order, T1 - T0 - h T0' (1 + h^2 f'/12) = h^2 (5 f0 + f1)/12.
+  // At the ends the flow has a Hermite form of the same order, T1 - T0 - h T0' (1 + h^2 f'/12) = h^2 (5 f0 + f1)/12.
   const endScale = (h / kA) * (1 + twelfth * at(slope, 0))
   const first = 1 + endScale * W + 5 * twelfth * at(slope, 0)
   P[0] = (1 - twelfth * at(slope, 1)) / first
@@ -36,7 +36,7 @@ export function sweep(zone: Zone): void {
   zone.J = jointScale * (lower * at(Q, n - 1) - twelfth * (5 * at(constant, n) + at(constant, n - 1)))
 }
 
-/** Takes over the temperatures that belong to a rise of the joint; returns how far any of them lies from the state that was made linear. */
+/** Back substitution for a rise of the joint; returns the largest distance from the state of linearisation. */
 export function moveTo(zone: Zone, jointRise: number): number {
   const { model, surface, core, corePerSurface, P, Q } = zone
   const n = surface.length - 1
@@ -47,7 +47,7 @@ export function moveTo(zone: Zone, jointRise: number): number {
     if (n > 0) {
       const step = rise - (core[k] as number)
       moved = Math.max(moved, Math.abs(step))
-      // Nothing is colder than ambient.
+      // Nothing is below ambient.
       surface[k] = Math.max(0, (surface[k] as number) + step / (corePerSurface[k] as number))
     }
   }
@@ -57,7 +57,7 @@ export function moveTo(zone: Zone, jointRise: number): number {
   return Math.max(moved, Math.abs(step))
 }
 
-/** Loss through the sleeve less own heating at one node, as a line through the present surface temperature. */
+/** Loss through the sleeve less own heating at one node, linearised about the present surface temperature. */
 function linearise(zone: Zone, k: number): void {
   const { model, side } = zone
   const way = side.sleeve ?? side.wire

@@ -18,7 +18,7 @@ describe('the grid under the sleeve', () => {
     expect(nodes(model({ correlation: 'morgan' }))).toBe(65)
     const long = model({ sleeve: { ...sleeve, lengthMm: 400 } })
     const zone = startZone(long, long.sides[0], 50)
-    // Loss by a kelvin of the sleeve's conductor, less the own heating's rise: the decay it stands for.
+    // Loss per kelvin of the sleeve's conductor, less the slope of its own heating, gives gamma.
     const way = sleeveOf(long)
     const ts = zone.far.surfaceC + 50
     const lossPerK = (surfaceLoss(long, way, ts + 0.01) - surfaceLoss(long, way, ts - 0.01)) / 0.02

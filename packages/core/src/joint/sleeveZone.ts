@@ -2,37 +2,34 @@ import type { JointModel, SideModel } from './jointModel.ts'
 import { type Jump, jump } from './spreadJump.ts'
 import { type FarWire, farWire, morganJumps, slopeStepK, surfaceLoss, type WireEnd, wireEnd } from './wireFlow.ts'
 
-/** Steps of the grid per unit of gamma l, and the fewest: Numerov's rule errs with the fourth power of a step, by less than 1e-8 of the rise. */
+/** Grid steps per unit of gamma l, and their minimum: the error of Numerov's method, of fourth order, is below 1e-8 of the rise. */
 const stepsPerLength = 40
 const fewestSteps = 32
-/** Morgan's jumps, although spread, are steep: finer steps by his law. */
+/** Morgan's jumps are steep even when smoothed, so his law gets finer steps. */
 const morganRefinement = 2
-/** Length of a zone, in units of its own decay, past which neither end feels the other to the last digits: longer ones are cut down to it. */
+/** Longest zone in units of 1/gamma; beyond this the ends do not influence each other, so longer zones are cut to it. */
 const longestZone = 64
 
-/**
- * One side of the joint on a grid: node 0 is the sleeve's end, where the long wire takes over, the last node the joint; without sleeve both are one.
- * Each step makes the heat balance of all nodes linear in their temperatures, and runs from the end to the joint: there the side is flow = Y rise - J.
- */
+/** One side of the joint on a grid: node 0 is the sleeve's end, where the long wire begins, the last node the joint; without a sleeve both coincide. Each step linearises the heat balance of all nodes and eliminates from the end to the joint, which leaves flow = Y rise - J. */
 export interface Zone {
   readonly model: JointModel
   readonly side: SideModel
   readonly far: FarWire
   readonly jumps: readonly Jump[]
-  /** Length of a step in m. */
+  /** Grid step in m. */
   readonly h: number
-  /** By node, over ambient: the sleeve's surface, the conductor that belongs to it, and its change with the surface. */
+  /** By node, rises above ambient: the sleeve's surface, its conductor, and the derivative of the conductor by the surface. */
   readonly surface: Float64Array
   readonly core: Float64Array
   readonly corePerSurface: Float64Array
-  /** Surface temperature of the long wire's end, and what belongs to it. */
+  /** Surface temperature at the near end of the long wire, and its derivatives. */
   wireSurfaceC: number
   wire: WireEnd
   /** Rise of the sleeve's end. */
   endRise: number
   Y: number
   J: number
-  /** Loss less own heating over kA, made linear in the rise: slope and constant, by node. */
+  /** (Loss less own heating)/kA, linearised in the rise: slope and constant, by node. */
   readonly slope: Float64Array
   readonly constant: Float64Array
   /** rise[k] = P[k] rise[k + 1] + Q[k]. */
@@ -40,7 +37,7 @@ export interface Zone {
   readonly Q: Float64Array
 }
 
-/** Begins with everything firstRiseK above the far wire. */
+/** Initial state: everything firstRiseK above the far wire. */
 export function startZone(model: JointModel, side: SideModel, firstRiseK: number): Zone {
   const far = farWire(model, side)
   const way = side.sleeve

@@ -1,17 +1,17 @@
 import type { JointModel, WayOut } from './jointModel.ts'
 import { slopeStepK, surfaceLoss } from './wireFlow.ts'
 
-/** Morgan's law jumps by up to 0.8 %: under the sleeve each jump is spread over this share of its rise on either side, so that a grid can follow it. */
+/** Morgan's law jumps by up to 0.8 %: under the sleeve each jump is smoothed over this fraction of its rise on either side, so that a grid resolves it. */
 const spread = 0.05
 
-/** A jump of the loss, in W/m, at a rise of the surface. */
+/** A jump of the loss, in W/m, at a surface rise. */
 export interface Jump {
   readonly rise: number
   readonly halfWidth: number
   readonly height: number
 }
 
-/** The jump at a surface temperature, its height from the two smooth pieces beside it. */
+/** The jump at a surface temperature: the difference of the smooth pieces beside it. */
 export function jump(model: JointModel, way: WayOut, atC: number): Jump {
   const rise = atC - model.ambientC
   const aside = slopeStepK(rise)
@@ -19,7 +19,7 @@ export function jump(model: JointModel, way: WayOut, atC: number): Jump {
   return { rise, halfWidth: spread * rise, height }
 }
 
-/** Loss of the sleeve's surface at a rise, with each jump spread evenly over its width. */
+/** Loss of the sleeve's surface at a rise, with each jump smoothed over its width. */
 export function spreadLoss(model: JointModel, way: WayOut, jumps: readonly Jump[], surface: number): number {
   let loss = surfaceLoss(model, way, model.ambientC + surface)
   for (const { rise, halfWidth, height } of jumps) {

@@ -2,9 +2,9 @@ import { requireFiniteResult, requirePositive } from '../errors/index.ts'
 import { couplingPerM, mmPerM, requireConductors, smallestNormal } from './lapPair.ts'
 
 /**
- * Length over which the current goes from one conductor to the other: an overlap of a few of them is as good as any longer one.
+ * Length over which the current transfers from one conductor to the other: an overlap of a few of them is as good as any longer one.
  *
- * One-dimensional: for round wires take the interface of filletConductanceSPerM, which has the spreading inside the wires.
+ * One-dimensional: for round wires use filletConductanceSPerM for the interface, which includes the spreading inside the wires.
  *
  * @equation L_T = 1/sqrt(g (r1 + r2))
  * @symbol r1 - conductorsOhmPerM.0 - ohm/m - first conductor
@@ -22,8 +22,8 @@ import { couplingPerM, mmPerM, requireConductors, smallestNormal } from './lapPa
 export function transferLengthMm(i: { readonly conductorsOhmPerM: readonly [number, number]; readonly interfaceSPerM: number }): number {
   const pair = i.conductorsOhmPerM
   const g = i.interfaceSPerM
-  // One condition for the whole input is quicker than one after the other; what is wrong is looked for only where it fails.
-  // Array.isArray would keep the pair from being computed away; a list that only it knows goes the long way.
+  // One combined check keeps the common case fast; on failure the checks below find the wrong parameter.
+  // Comparing the constructor, unlike Array.isArray, lets the engine elide the caller's array; other array-likes take the slow path.
   const made: unknown = pair?.constructor
   if (made === Array && pair.length === 2) {
     const r1: unknown = pair[0]

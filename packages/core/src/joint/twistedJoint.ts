@@ -3,11 +3,9 @@ import { DomainError, requirePositive } from '../errors/index.ts'
 import { type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
 
 /**
- * Two wires twisted together and soldered, unrolled into the straight overlap that does the same: give it to lapJointResistanceOhm.
+ * Two wires twisted together and soldered, unrolled into the equivalent straight overlap: input of lapJointResistanceOhm.
  *
- * The wires touch along the axis, so the bond is as long as the joint and as wide as the fillet; both wires are longer than the joint.
- * The fillet is filletConductanceSPerM's for the thinner wire twice, so filletWidthMm and layerMm are at most that wire's diameter.
- * Each turns about the line of contact. Tighter than pi times the thicker wire they would no longer touch along it.
+ * The wires touch along the axis, so the bond is as long as the joint and as wide as the fillet; both wires are longer than the joint. The fillet is filletConductanceSPerM's with the thinner diameter for both, so filletWidthMm and layerMm are at most that diameter. Each wire turns about the line of contact. At a pitch below pi times the thicker diameter they would no longer touch along it.
  *
  * @equation L = n p, w' = w, r' = r sqrt(1 + (pi d/p)^2) for each wire
  * @symbol d - diametersMm.0 - mm - first wire; the second is diametersMm.1

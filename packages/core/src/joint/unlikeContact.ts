@@ -3,7 +3,7 @@ import { constrictionResistanceOhm } from './constrictionResistance.ts'
 import { contactDefaults } from './contactDefaults.ts'
 import { filmResistanceOhm } from './filmResistance.ts'
 
-/** One face of a contact: its surface metal's hardness; its resistivity is the plating's where that is thicker than a spot's radius, else the metal's beneath. */
+/** One face of a contact: hardness of its surface metal, and resistivity: the plating's if thicker than a spot's radius, else the base metal's. */
 export interface ContactFace {
   readonly resistivityOhmM: number
   readonly hardnessMPa: number
@@ -11,9 +11,9 @@ export interface ContactFace {
 }
 
 /**
- * Contact between two faces of unlike metal or plating: the softer one yields, both constrict the current, both films lie in series.
+ * Contact between two faces of unlike metal or plating: the softer one yields, both constrict the current, both films are in series.
  *
- * Whether the pair may touch in damp is another question (galvanicDifferenceV).
+ * Corrosion of the pair in damp is a separate check (galvanicDifferenceV).
  *
  * @equation A = k F/min(H1, H2), a = sqrt(A/(n pi)); R = (rho1 + rho2)/4 (1/(n a) + 1/alpha) + (sigma1 + sigma2)/A
  * @symbol F - forceN - N - force between the faces

@@ -9,7 +9,7 @@ const wire = { areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.6
 const model = (change: Partial<JointSite> = {}, side: Partial<JointSite['conductors'][0]> = {}): JointModel =>
   jointModel({ currentA: 12, ambientC: 30, conductors: [{ ...wire, ...side }, wire], ...change })
 
-/** int (q - I^2 R') dT over the conductor's temperature, by the trapezoid rule in fine steps of the surface. */
+/** int (q - I^2 R') dT over the conductor's temperature, by the trapezoidal rule in fine steps of the surface. */
 function byTrapezoids(m: JointModel, from: number, to: number): number {
   const [side] = m.sides
   const steps = 20000

@@ -3,7 +3,7 @@ import { naturalFlowWPerM, radiationFlowWPerM, surfaceRayleigh } from '../heat/i
 import { type JointModel, referenceC, type SideModel, type WayOut } from './jointModel.ts'
 import { risingRoot, risingRootAbove } from './risingRoot.ts'
 
-/** Nodes and weights of Gauss's rule of five points on -1 to 1, from its roots in closed form. */
+/** Nodes and weights of five-point Gauss quadrature on -1 to 1, in closed form. */
 const inner = Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3
 const outer = Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3
 const gauss = [
@@ -13,31 +13,31 @@ const gauss = [
   { at: inner, weight: (322 + 13 * Math.sqrt(70)) / 900 },
   { at: outer, weight: (322 - 13 * Math.sqrt(70)) / 900 },
 ] as const
-/** Pieces of the quadrature; five-point pieces err with the tenth power of their width. */
+/** Quadrature panels; the error of five points is of tenth order in their width. */
 const pieces = 4
 /** Rayleigh numbers at which Morgan's law jumps. */
 const morganEdges = [1e-2, 1e2, 1e4, 1e7] as const
-/** Share of the far rise within which the slope of the flow is taken at the far temperature itself: there it is 0/0. */
+/** Within this fraction of the far rise the slope of the flow, 0/0 there, is taken at the far temperature. */
 const nearFar = 1e-4
-/** Rise in K up to which jumps are looked for. */
+/** Highest rise in K searched for jumps. */
 const highestRiseK = 5000
 
-/** Heat that leaves a surface at ts, in W/m; still air. */
+/** Heat loss of a surface at ts, in W/m; still air. */
 export function surfaceLoss(model: JointModel, way: WayOut, ts: number): number {
   const natural = naturalFlowWPerM(ts, model.ambientC, way.outsideM, model.pressurePa, model.morgan)
   return natural + radiationFlowWPerM(ts, model.ambientC, way.outsideM, way.emissivity)
 }
 
-/** A long wire alone with its current: conductor, surface and loss far from the joint. */
+/** A long wire heated by its current alone: conductor, surface and loss far from the joint. */
 export interface FarWire {
   readonly coreC: number
   readonly surfaceC: number
   readonly lossWPerM: number
-  /** Surface temperatures at which Morgan's law jumps, rising. */
+  /** Surface temperatures at which Morgan's law jumps, ascending. */
   readonly jumpsC: readonly number[]
 }
 
-/** The long wire, one that settles: its own heating rises by I^2 R20 alpha a kelvin, and the wall lets more than that through. */
+/** The long wire far from the joint. It has a steady state: its heating rises by I^2 R20 alpha a kelvin, and the wall conducts more than that. */
 export function farWire(model: JointModel, side: SideModel): FarWire {
   const way = side.wire
   const heating = model.currentA * model.currentA * side.r20
@@ -50,25 +50,22 @@ export function farWire(model: JointModel, side: SideModel): FarWire {
   return { coreC: ts + way.wallMKPerW * lossWPerM, surfaceC: ts, lossWPerM, jumpsC: model.morgan ? morganJumps(model, way) : [] }
 }
 
-/** Near end of a long wire, by its surface temperature: the conductor's, the heat that flows in, and how both answer. */
+/** Near end of a long wire at a surface temperature: conductor temperature, heat flow, and the derivatives of both. */
 export interface WireEnd {
   readonly coreC: number
   readonly flowW: number
-  /** Flow by the conductor's temperature, in W/K. */
+  /** Derivative of the flow by the conductor's temperature, in W/K. */
   readonly flowWPerK: number
-  /** Conductor by surface temperature. */
+  /** Derivative of the conductor's temperature by the surface's. */
   readonly corePerSurface: number
 }
 
-/** Step in K that tells the slope of a loss at a rise; the slope only steers, no answer rests on it. */
+/** Step in K of the numerical derivative of a loss at a rise; it affects convergence only, not the result. */
 export function slopeStepK(rise: number): number {
   return 1e-5 * (1 + rise)
 }
 
-/**
- * The long wire's near end, by the first integral of its equation: flow^2 = 2 kA int (q - I^2 R') dT.
- * The integral runs over the surface temperature; the wall's part and the linear rise of the resistance are exact, only int (q - q_far) dTs is a quadrature.
- */
+/** The long wire's near end by the first integral of its equation: flow^2 = 2 kA int (q - I^2 R') dT. Integrated over the surface temperature; the wall and the linear resistance are exact, only int (q - q_far) dTs needs quadrature. */
 export function wireEnd(model: JointModel, side: SideModel, far: FarWire, ts: number): WireEnd {
   const way = side.wire
   const R = way.wallMKPerW
@@ -87,7 +84,7 @@ export function wireEnd(model: JointModel, side: SideModel, far: FarWire, ts: nu
   return { coreC: ts + R * loss, flowW: flow, flowWPerK: near || flow === 0 ? steady : pull / flow, corePerSurface }
 }
 
-/** int (q - q_far) dTs from the far surface temperature to ts, in pieces between jumps. */
+/** int (q - q_far) dTs from the far surface temperature to ts, panel by panel between jumps. */
 function extraLoss(model: JointModel, way: WayOut, far: FarWire, ts: number): number {
   const low = Math.min(ts, far.surfaceC)
   const high = Math.max(ts, far.surfaceC)
@@ -102,7 +99,7 @@ function extraLoss(model: JointModel, way: WayOut, far: FarWire, ts: number): nu
   return ts < far.surfaceC ? -sum : sum
 }
 
-/** One smooth stretch, over the sixth root of the rise: in it both natural laws and radiation are smooth down to a rise of 0. */
+/** One smooth panel, in the sixth root of the rise, in which both convection laws and radiation are smooth down to 0. */
 function smoothLoss(model: JointModel, way: WayOut, farLoss: number, from: number, to: number): number {
   const low = (from - model.ambientC) ** (1 / 6)
   const half = ((to - model.ambientC) ** (1 / 6) - low) / (2 * pieces)
@@ -118,7 +115,7 @@ function smoothLoss(model: JointModel, way: WayOut, farLoss: number, from: numbe
   return 6 * half * sum
 }
 
-/** Where the Rayleigh number passes an edge of Morgan's law: it rises with the surface temperature to a peak, then falls as the air thins. */
+/** Surface temperatures at which the Rayleigh number crosses an edge of Morgan's law: it rises to a peak, then falls as the air thins. */
 export function morganJumps(model: JointModel, way: WayOut): readonly number[] {
   const Ra = (ts: number): number => surfaceRayleigh(ts, model.ambientC, way.outsideM, model.pressurePa)
   let left = model.ambientC

@@ -1,17 +1,14 @@
 import { DomainError, requireFiniteResult, requirePositive } from '../errors/index.ts'
 
-/** Spreading resistance over resistivity of a disc whose current leaves by an arc of this half angle, at one potential along the arc. */
+/** Spreading resistance over resistivity of a disc whose current leaves through an equipotential arc of this half angle. */
 export function spreadingFactor(halfAngle: number): number {
   return (1 / 8 - Math.log(Math.sin(halfAngle / 2))) / Math.PI
 }
 
 /**
- * Spreading resistance inside one round wire that gives its current away through a strip along its surface, for a metre of overlap.
+ * Spreading resistance, per metre of overlap, inside one round wire whose current leaves through a strip along its surface.
  *
- * It comes on top of the layer, for each wire: 1/g' = 1/g + r1 + r2. The strip is taken at one potential, which errs a little high
- * near the ends of an overlap. For a solder fillet between round wires filletConductanceSPerM has it included.
- * Of strands that are wetted through the resistivity across the wire counts (wettedStrandsResistivityOhmM); strands that are not
- * wetted are not a uniform section and cannot be computed.
+ * Add it to the layer's, for each wire: 1/g' = 1/g + r1 + r2. The strip is an equipotential, which errs a little high near the ends of an overlap. filletConductanceSPerM includes it for a solder fillet between round wires. For strands wetted through use the resistivity across the wire (wettedStrandsResistivityOhmM); strands that are not wetted are not a uniform section and cannot be computed.
  *
  * @equation r = rho (1/8 - ln(sin(w/(2 d))))/pi
  * @symbol rho - resistivityOhmM - ohm m - resistivity across the wire
@@ -35,10 +32,9 @@ export function wireSpreadingOhmM(i: { readonly resistivityOhmM: number; readonl
 }
 
 /**
- * Resistivity across a stranded wire whose strands are wetted through: copper strands in a matrix of solder.
+ * Resistivity across a stranded wire wetted through: copper strands in a matrix of solder.
  *
- * The upper bound of two phases in a plane, which round strands surrounded by solder come close to. Dry strands have no such value:
- * their contacts rule, a thousand times worse.
+ * Upper bound for two phases in a plane, which round strands surrounded by solder nearly reach. It does not apply to dry strands: their contacts dominate, a thousand times worse.
  *
  * @equation rho_t = rho (1 - p K)/(q (1 + p K))
  * @equation K = (1 - q)/(1 + q)
@@ -68,7 +64,7 @@ export function wettedStrandsResistivityOhmM(i: { readonly resistivityOhmM: numb
   return requireFiniteResult('solderOhmM', ρs, (ρs * (1 - p * K)) / (1 + p * K))
 }
 
-/** Half the width across, in radian, of an arc; width and diameter in the same unit. */
+/** Half angle in radian of an arc of this width; width and diameter in the same unit. */
 export function acrossHalfAngle(widthMm: number, diameterMm: number): number {
   return Math.asin(Math.min(1, widthMm / diameterMm))
 }

@@ -2,7 +2,7 @@ import { DomainError, requireFiniteResult, requirePositive } from '../errors/ind
 import { filletConductanceSPerM } from './filletConductance.ts'
 import { type LapPair, requireConductors } from './lapPair.ts'
 
-/** What a wrapped and a twisted joint have in common; ohm per metre are those of the straight conductors. */
+/** Common input of a wrapped and a twisted joint; ohm per metre are those of the straight conductors. */
 export interface WoundJoint {
   readonly turns: number
   readonly pitchMm: number
@@ -17,7 +17,7 @@ export interface WoundJoint {
 
 const ownNames: Readonly<Record<string, string>> = { gapMm: 'layerMm', bondWidthMm: 'filletWidthMm', solderOhmM: 'layerOhmM' }
 
-/** The fillet names its fields in its own way. */
+/** Renames the fillet's parameters in errors to those of the wound joint. */
 function named<T>(run: () => T): T {
   try {
     return run()
@@ -28,13 +28,10 @@ function named<T>(run: () => T): T {
   }
 }
 
-/** A wound joint unrolled: the straight overlap that does the same. */
+/** A wound joint unrolled into the equivalent straight overlap. */
 export type UnrolledJoint = LapPair & { readonly bondWidthMm: number }
 
-/**
- * The straight overlap with this bond width and with conductors longer by these factors.
- * The fillet is that of two wires as thick as the thinner one; a metre of joint has bondWidthMm/filletWidthMm metres of it.
- */
+/** The equivalent straight overlap with this bond width and these length factors of the conductors. The fillet is that of two wires of the thinner diameter; a metre of joint has bondWidthMm/filletWidthMm metres of it. */
 export function unrolled(i: WoundJoint, thinnerMm: number, bondWidthMm: number, longer: readonly [number, number]): UnrolledJoint {
   const [r1, r2] = requireConductors(i.conductorsOhmPerM)
   const { filletWidthMm, layerMm, layerOhmM, resistivityOhmM, filmOhmM2 } = i

@@ -3,9 +3,9 @@ import { DomainError, requireFiniteResult, requirePositive } from '../errors/ind
 import { type UnrolledJoint, unrolled, type WoundJoint } from './woundJoint.ts'
 
 /**
- * Width of bond per length of joint where one wire is wrapped round another: fillet along the whole helix, at most the core's whole perimeter.
+ * Bond width per length of joint where one wire is wrapped round another: fillet along the whole helix, at most the core's perimeter.
  *
- * A wrap stretched out until it lies straight gives the fillet itself, as in a lap.
+ * In the limit of a straight wrap it is the fillet itself, as in a lap.
  *
  * @equation w' = min(w sqrt((pi D)^2 + p^2)/p, pi D)
  * @symbol w - filletWidthMm - mm - width of good fillet between core and wrap, across the wrapped wire
@@ -28,10 +28,9 @@ export function wrappedJointBondWidthMm(i: { readonly coreDiameterMm: number; re
 }
 
 /**
- * One wire wrapped round another and soldered, unrolled into the straight overlap that does the same: give it to lapJointResistanceOhm.
+ * One wire wrapped round another and soldered, unrolled into the equivalent straight overlap: input of lapJointResistanceOhm.
  *
- * The fillet is filletConductanceSPerM's for the thinner wire twice, so filletWidthMm and layerMm are at most that wire's diameter.
- * conductorsOhmPerM.0 is the core, .1 the wrapped wire. A lineman's splice has such a wrap at either end: one of them alone, with the other's length of core, is an upper bound.
+ * The fillet is filletConductanceSPerM's with the thinner diameter for both, so filletWidthMm and layerMm are at most that diameter. conductorsOhmPerM.0 is the core, .1 the wrapped wire. A lineman's splice has such a wrap at either end: one of them alone, with the other's length of core, is an upper bound.
  *
  * @equation L = n p, w' = wrappedJointBondWidthMm, r2' = r2 sqrt(1 + (pi (D + d)/p)^2)
  * @symbol D - coreDiameterMm - mm - wire that goes straight through

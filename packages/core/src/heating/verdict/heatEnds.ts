@@ -8,7 +8,7 @@ import { type Reading, readHeatJoint } from '../readHeatJoint.ts'
 import { tipContactDefaults, tipContactKPerW } from '../tipContact.ts'
 import { type HeatEnd, type HeatVerdictInput, heatVerdictDefaults } from './verdictTypes.ts'
 
-/** Heats the joint with the tool lifted 2 s after its own wetting; where it does not wet in time, with the tool held on that long. */
+/** Heats the joint with the tool lifted 2 s after wetting; if it does not wet in time, the tool stays for the whole time allowed. */
 export function heatedEnd(i: HeatVerdictInput, reading: Reading): HeatEnd {
   const { tube, tool } = i
   const { wettedWithinS } = heatVerdictDefaults[tool.kind]
@@ -33,13 +33,13 @@ function solderWPerMK(alloy: HeatVerdictInput['alloy']): number {
   return known?.nominal ?? tipContactDefaults.solderWPerMK.value
 }
 
-/** What bounds the contact of this tip on this joint. */
+/** Bounds of the contact of this tip on this joint. */
 export function contactOf(i: HeatVerdictInput, more: { readonly bridgeMm?: number; readonly forceN?: number } = {}): ReturnType<typeof tipContactKPerW> {
   const tipWidthMm = i.tipWidthMm ?? tipContactDefaults.tipWidthMm.value
   return tipContactKPerW({ diameterMm: i.joint.diameterMm, tipWidthMm, solderWPerMK: solderWPerMK(i.alloy), ...more })
 }
 
-/** The contact's factor at either end: as far as it is unknown, but no better than solder over the whole flat and no worse than a dry tip that hardly rests. */
+/** Factors on the contact resistance at either end of its uncertainty, bounded by solder over the whole flat and by a dry tip with light force. */
 function contactFactors(i: HeatVerdictInput): readonly [favourable: number, unfavourable: number] {
   const factor = requireWithin('contactFactor', i.contactFactor ?? heatJointBandDefaults.contactFactor.value, 'factor')
   if (i.tool.kind !== 'iron') return [1, 1]
@@ -49,7 +49,7 @@ function contactFactors(i: HeatVerdictInput): readonly [favourable: number, unfa
   return [Math.max(nominal / factor, Math.min(nominal, best)) / nominal, Math.min(nominal * factor, Math.max(nominal, worst)) / nominal]
 }
 
-/** The two ends: how each is read, and its tube. */
+/** The two ends: their factors and their tube. */
 export function endsOf(i: HeatVerdictInput): readonly [favourable: HeatEnd, unfavourable: HeatEnd] {
   const { tube } = i
   if (tube !== undefined) {

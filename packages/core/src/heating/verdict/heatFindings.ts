@@ -5,12 +5,12 @@ type Ends = Readonly<Record<HeatEndName, HeatEnd>>
 
 const order = ['unsound', 'cannot tell', 'caution', 'sound'] as const satisfies readonly HeatJudgement[]
 
-/** The worst first; findings that judge alike keep their order. */
+/** Sorts findings, worst first; equal verdicts keep their order. */
 export function worstFirst(findings: readonly HeatFinding[]): readonly HeatFinding[] {
   return [...findings].sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))
 }
 
-/** Whether and when it wets. */
+/** Finding on wetting and its time. */
 export function flowFinding(i: HeatVerdictInput, { favourable, nominal, unfavourable }: Ends): HeatFinding {
   const { soundWithinS, wettedWithinS } = heatVerdictDefaults[i.tool.kind]
   const values = {
@@ -31,7 +31,7 @@ export function flowFinding(i: HeatVerdictInput, { favourable, nominal, unfavour
   return latestS > soundWithinS ? { code: 'wets-late', verdict: 'caution', values } : { code: 'wets', verdict: 'sound', values }
 }
 
-/** A published limit binds; any other gives caution at most. */
+/** A passed limit is unsound if published, else a caution at most. */
 function judged(status: ProvenanceStatus, passed: Readonly<Record<HeatEndName, boolean>>): HeatJudgement {
   const { favourable, nominal, unfavourable } = passed
   if (!favourable && !nominal && !unfavourable) return 'sound'
@@ -40,7 +40,7 @@ function judged(status: ProvenanceStatus, passed: Readonly<Record<HeatEndName, b
   return nominal ? 'cannot tell' : 'caution'
 }
 
-/** The table's short exposure is an estimate: a melting point or a short-circuit limit stands for what an edge bears for seconds. */
+/** Status of a conductor's limit. The table's short exposure limit counts as an estimate, since it is a melting point or short-circuit limit used for a few seconds' heat at the edge. */
 function statusOf(i: HeatVerdictInput, conductor: number): ProvenanceStatus {
   return i.limitStatuses?.[conductor] ?? (i.conductors[conductor]?.insulationLimitC === undefined ? 'derived' : 'published')
 }
@@ -51,11 +51,11 @@ function limitOf(i: HeatVerdictInput, conductor: number): number | null {
   return side?.insulation === undefined ? null : (insulation(side.insulation).shortExposureC?.low ?? null)
 }
 
-/** Copper or outer face, whichever is hotter. */
+/** Peak of the copper or the outer face, whichever is hotter. */
 const peakOf = (end: HeatEnd, conductor: number): number =>
   Math.max(end.result.insulationPeakC[conductor] ?? -Infinity, end.result.insulationOuterPeakC[conductor] ?? -Infinity)
 
-/** What the edge of each insulation sees; conductors that fare alike are told once. */
+/** Findings on each insulation's edge; conductors with equal results share one. */
 export function limitFindings(i: HeatVerdictInput, ends: Ends): readonly HeatFinding[] {
   const found: HeatFinding[] = []
   i.conductors.forEach((_, conductor) => {
@@ -83,7 +83,7 @@ export function limitFindings(i: HeatVerdictInput, ends: Ends): readonly HeatFin
   return found
 }
 
-/** Whether the tube passes what it bears for seconds before the joint is wetted; without wetting, at all. */
+/** Finding on the tube's short-time limit before the joint is wetted; in the whole run if it does not wet. */
 export function tubeFindings(i: HeatVerdictInput, ends: Ends): readonly HeatFinding[] {
   const limitC = i.tube?.shortLimitC
   if (limitC === undefined) return []

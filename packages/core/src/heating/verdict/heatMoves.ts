@@ -2,16 +2,16 @@ import { heatJointBandDefaults } from '../heatJointBand.ts'
 import { contactOf, heatedEnd } from './heatEnds.ts'
 import type { HeatEnd, HeatMove, HeatVerdictInput } from './verdictTypes.ts'
 
-/** Two ways side by side: a share of the flat is bridged by solder, the rest is dry. */
+/** Parallel resistance of the flat's bridged share and its dry rest. */
 function sideBySideKPerW(bridgedShare: number, wettedKPerW: number, dryKPerW: number): number {
   return 1 / (bridgedShare / wettedKPerW + (1 - bridgedShare) / dryKPerW)
 }
 
-/** The contact after each thing that a hand can do, from what it is now: the share that is bridged follows from it. */
+/** Contact resistance after each remedy, from the bridged share that the present resistance implies. */
 function contactsAfter(i: HeatVerdictInput, nowKPerW: number): readonly (readonly [HeatMove['lever'], number])[] {
   const { wettedKPerW, dryKPerW, fluxedKPerW, pressedKPerW } = contactOf(i)
   const share = Math.min(1, Math.max(0, (1 / nowKPerW - 1 / dryKPerW) / (1 / wettedKPerW - 1 / dryKPerW)))
-  // A contact worse than the dry one that is reckoned is so by dirt: each move helps in proportion.
+  // A contact worse than the computed dry one is dirty: each remedy is assumed to help in proportion.
   const scale = nowKPerW / sideBySideKPerW(share, wettedKPerW, dryKPerW)
   return [
     ['wet-tip', Math.min(nowKPerW, wettedKPerW)],
@@ -20,7 +20,7 @@ function contactsAfter(i: HeatVerdictInput, nowKPerW: number): readonly (readonl
   ]
 }
 
-/** What each move gains against the nominal joint, the largest gain first. */
+/** Remedies with their gain over the nominal joint, largest first. */
 export function heatMoves(i: HeatVerdictInput, nominal: HeatEnd): readonly HeatMove[] {
   const { tool } = i
   const gained = (wettedAtS: number | null): number | null => (wettedAtS === null || nominal.wettedAtS === null ? null : nominal.wettedAtS - wettedAtS)

@@ -12,7 +12,7 @@ const iron = (contactResistanceKPerW: number, maximumW = 60, setC = 360) =>
 const pvc = { areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2 } as const
 const joint: HeatVerdictInput = { ambientC: 20, tool: iron(6), joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 }, conductors: [pvc, pvc], alloy: 'Sn60Pb40' }
 const codes = (i: HeatVerdictInput): readonly string[] => heatVerdict(i).findings.map(({ code, verdict }) => `${code}: ${verdict}`)
-/** An insulation whose limit is far above any joint, so that flow alone judges. */
+/** Insulation with a limit far above any joint's temperature, so that only wetting decides. */
 const spared = (i: HeatVerdictInput): HeatVerdictInput => ({ ...i, conductors: i.conductors.map((side) => ({ ...side, insulationLimitC: 900 })) })
 
 describe('the rule on heat', () => {
@@ -37,7 +37,7 @@ describe('the rule on heat', () => {
     const limited: HeatVerdictInput = { ...joint, conductors: [{ ...pvc, insulationLimitC: 105 }] }
     expect(codes(limited)[0]).toBe('limit-passed: unsound')
     expect(codes({ ...limited, limitStatuses: ['from memory'] })[0]).toBe('limit-passed: caution')
-    // Between the edges at the ends it depends on which are passed.
+    // Between the peaks of the ends on either side of the limit.
     const { values } = heatVerdict({ ...joint, conductors: [pvc] }).findings[0] as { readonly values: Readonly<Record<string, number>> }
     const [favourable, nominal, unfavourable] = [values.favourableC ?? 0, values.nominalC ?? 0, values.unfavourableC ?? 0]
     expect(favourable).toBeGreaterThan(nominal)
@@ -65,7 +65,7 @@ describe('the rule on heat', () => {
     const worst = tipContactKPerW({ diameterMm: 2.4, forceN: tipContactDefaults.forceN.low }).dryKPerW
     expect(heatVerdict({ ...joint, tool: iron(2) }).ends.favourable.contactResistanceKPerW).toBeCloseTo(Math.max(best, 2 / 3), 9)
     expect(heatVerdict({ ...joint, tool: iron(60) }).ends.unfavourable.contactResistanceKPerW).toBeCloseTo(worst, 9)
-    // What is entered beyond a bound is believed.
+    // A given resistance beyond the bounds is used as given.
     expect(heatVerdict({ ...joint, tool: iron(500) }).ends.unfavourable.contactResistanceKPerW).toBe(500)
   })
 
@@ -77,7 +77,7 @@ describe('the rule on heat', () => {
       expect(gainS).toBeGreaterThan(0)
       expect(contactResistanceKPerW).toBeLessThan(30)
     }
-    // Where the tip bridges wholly already there is nothing to gain.
+    // If the tip is fully bridged already there is nothing to gain.
     expect(heatVerdict({ ...joint, tool: iron(0.5) }).moves).toEqual([])
     expect(heatVerdict(spared(joint)).moves).toEqual([])
   })

@@ -5,12 +5,9 @@ import { heatMoves } from './heatMoves.ts'
 import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
 
 /**
- * Judges the heating of a joint as a workshop would: whether the solder flows in time at both ends of what is unknown, before the insulation suffers.
+ * Judges the heating of a joint as a workshop would: whether it wets in time at both ends of the uncertainties, and whether the insulation survives.
  *
- * The contact is one unknown for flow and for the edge; the tool lifts 2 s after the joint's own wetting. Unsound: not wetted in time even at the
- * favourable end, or a published limit passed even there. Cannot tell: only the favourable end does. Caution: the unfavourable end does not, or it comes
- * late, or a limit that is recalled or estimated is passed. Sound: at both ends, in good time. In time is 10 s under an iron, 60 s in hot air.
- * An iron's contact stays between solder over the whole flat and a dry tip that hardly rests.
+ * Contact resistance is one unknown for wetting and for the edge; the tool lifts 2 s after wetting. Unsound: not wetted in time even at the favourable end, or a published limit passed even there. Cannot tell: sound at the favourable end only. Caution: fails at the unfavourable end, or wets late, or passes a limit that is from memory or estimated. Sound: at both ends, in good time. In time is 10 s under an iron, 60 s in hot air. An iron's contact is bounded by solder over the whole flat and by a dry tip with light force.
  *
  * @equation R_c/f, R_c, R_c f (h f, h, h/f for a stream); t_off = t_wet + 2 s
  * @symbol R_c - tool.contactResistanceKPerW - K/W - contact of tip and joint
@@ -58,7 +55,7 @@ export function heatVerdict(i: HeatVerdictInput): HeatVerdict {
   requireChoice('tool.kind', i.tool?.kind, ['iron', 'hot-air'])
   if (i.tube !== undefined && i.tool.kind !== 'hot-air')
     throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
-  // First as given: what is wrong with the input is told by its own name.
+  // The nominal end first, so that errors name the caller's own fields.
   const nominal = heatedEnd(i, {})
   const [favourable, unfavourable] = endsOf(i)
   const ends = { favourable, nominal, unfavourable }

@@ -4,7 +4,7 @@ import type { HeatJointInput, HeatJointResult } from '../heatJointTypes.ts'
 import type { HeatSolderSleeveResult } from '../heatSolderSleeve.ts'
 import type { SolderSleeveTube } from '../solderSleeveTube.ts'
 
-/** When a joint counts as wetted in time, and how long the tool stays after it. */
+/** Default time limits of wetting and tool removal. */
 export const heatVerdictDefaults = /* @__PURE__ */ frozen({
   iron: {
     soundWithinS: 5,
@@ -16,9 +16,9 @@ export const heatVerdictDefaults = /* @__PURE__ */ frozen({
     wettedWithinS: 60,
     provenance: { status: 'from memory', source: 'a sleeve or a lap in a stream takes some ten to thirty seconds' },
   },
-  /** The tool lifts this long after wetting. */
+  /** Time between wetting and lifting the tool. */
   liftAfterS: 2,
-  /** The edge is watched this long after the tool has lifted. */
+  /** Observation time after the tool is lifted. */
   watchAfterS: 30,
 } as const satisfies {
   readonly [K in 'iron' | 'hot-air']: { readonly soundWithinS: number; readonly wettedWithinS: number; readonly provenance: Provenance }
@@ -27,28 +27,23 @@ export const heatVerdictDefaults = /* @__PURE__ */ frozen({
 /** From worst to best: unsound, cannot tell, caution, sound. */
 export type HeatJudgement = 'unsound' | 'cannot tell' | 'caution' | 'sound'
 
-/** Ends of what is not known: an iron's contact, a stream's film, a tube's grip. */
+/** Ends of the uncertainties: an iron's contact, a stream's film, a tube's grip. */
 export type HeatEndName = 'favourable' | 'nominal' | 'unfavourable'
 
-/** The joint at one end, the tool lifted 2 s after its own wetting. */
+/** Heating at one end, with the tool lifted 2 s after wetting. */
 export interface HeatEnd {
-  /** Of an iron; else null. */
+  /** Of an iron; null for a stream. */
   readonly contactResistanceKPerW: number | null
-  /** Times the stream's own film; null for an iron. */
+  /** Factor on the stream's film; null for an iron. */
   readonly streamFactor: number | null
-  /** null: not within the time that is allowed. */
+  /** null: not within the time allowed. */
   readonly wettedAtS: number | null
-  /** Own wetting + 2 s, or the time that is allowed. */
+  /** Wetting + 2 s, or the time allowed. */
   readonly toolOffS: number
   readonly result: HeatJointResult | HeatSolderSleeveResult
 }
 
-/**
- * What was found.
- * never-wets: not in time even at the favourable end; only-favourable-wets; unfavourable-does-not-wet: nominal does;
- * wets-late: at every end, at one of them later than a sound joint; wets: at both ends in good time.
- * limit-passed: the insulation's limit; limit-kept. tube-limit-passed: the tube's own short limit, before the joint is wetted.
- */
+/** Kinds of finding. never-wets: not in time even at the favourable end; only-favourable-wets; unfavourable-does-not-wet: nominal does; wets-late: at every end, but late at one or more; wets: at both ends in good time. limit-passed, limit-kept: the insulation's limit. tube-limit-passed: the tube's short-time limit, before the joint is wetted. */
 export type HeatCode =
   | 'never-wets'
   | 'only-favourable-wets'
@@ -59,49 +54,49 @@ export type HeatCode =
   | 'limit-kept'
   | 'tube-limit-passed'
 
-/** One finding: its code, how it judges, and its figures. */
+/** One finding: its code, verdict and values. */
 export interface HeatFinding {
   readonly code: HeatCode
   readonly verdict: HeatJudgement
   readonly values: Readonly<Record<string, number | string | null>>
 }
 
-/** Something that the hand can do, and what it gains. */
+/** A remedy for the hand, and its gain. */
 export interface HeatMove {
-  /** wet-tip: a fresh bead of solder bridges the whole flat; flux: the oxide goes; press: twice the force; nearer: the stream's favourable end. */
+  /** wet-tip: fresh solder bridges the whole flat; flux: removes the oxide; press: twice the force; nearer: the stream's favourable end. */
   readonly lever: 'wet-tip' | 'flux' | 'press' | 'nearer'
   readonly contactResistanceKPerW: number | null
   readonly streamFactor: number | null
-  /** null: still not in time. */
+  /** null: not in time even so. */
   readonly wettedAtS: number | null
-  /** Sooner than the nominal by; null where one of the two does not wet in time. */
+  /** Time gained against the nominal joint; null if either does not wet in time. */
   readonly gainS: number | null
 }
 
-/** A joint to be judged: what heatJoint takes, without the times, and a tube where it is a solder sleeve. */
+/** Input of the verdict: heatJoint's without the times, and a tube for a solder sleeve. */
 export type HeatVerdictInput = Omit<HeatJointInput, 'toolOffS' | 'observeS' | 'sampleTimesS'> & {
   readonly tube?: SolderSleeveTube
-  /** Of each conductor's insulationLimitC; without it a limit that is given counts as published, the table's short exposure as an estimate. */
+  /** Status of each conductor's insulationLimitC. Default: published for a limit given, estimate for the table's short exposure limit. */
   readonly limitStatuses?: readonly ProvenanceStatus[]
-  /** Of the tube's shortLimitC; from memory where absent. */
+  /** Status of the tube's shortLimitC; from memory by default. */
   readonly tubeLimitStatus?: ProvenanceStatus
-  /** Flat of the iron's tip: it bounds the contact. */
+  /** Width of the iron's flat; it bounds the contact. */
   readonly tipWidthMm?: number
   readonly contactFactor?: number
   readonly streamFactor?: number
-  /** Of films of still air that are not given. */
+  /** Factor on still-air films that are not given. */
   readonly filmFactor?: number
-  /** Of the tube's grip, and how far off its recovery may be. */
+  /** Factor on the tube's grip, and spread of its recovery temperature. */
   readonly gripFactor?: number
   readonly recoverySpreadK?: number
 }
 
-/** How a joint takes its heat, with what decides and what would move it. */
+/** Verdict on the heating of a joint, with its findings and remedies. */
 export interface HeatVerdict {
   readonly verdict: HeatJudgement
   readonly ends: Readonly<Record<HeatEndName, HeatEnd>>
-  /** The worst first. */
+  /** Worst first. */
   readonly findings: readonly HeatFinding[]
-  /** Empty where the joint is sound. */
+  /** Empty if the joint is sound. */
   readonly moves: readonly HeatMove[]
 }
