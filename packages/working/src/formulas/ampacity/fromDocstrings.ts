@@ -16,5 +16,5 @@ export const ambientFactorFormula = closed<Parameters<typeof ambientFactor>[0]>(
     { name: 'F', tex: 'F', unit: '1', meaning: 'factor on the current, 0 at the limit', expression: 'sqrt((Tl - Ta)/(Tl - Tr))' },
   ],
   source: published('NFPA 70, 310.15(B), and IEC 60364-5-52, B.52.14: the law that their ambient factors follow'),
-  validity: ['The heat goes with the rise; a table of a code comes before it.'],
+  validity: ['Assumes heat loss proportional to the rise; where a code has a table, the table takes precedence.'],
 })

@@ -15,7 +15,7 @@ export const contactSpotRadiusMmFormula = closed<Parameters<typeof contactSpotRa
     { name: 'a', tex: 'a', unit: 'mm', meaning: 'radius of the spot', expression: 'sqrt(F/(pi * H))' },
   ],
   source: fromMemory('Holm, Electric Contacts, 1967: plastic contact'),
-  validity: ['The metal yields until its hardness bears the force; a newton over a megapascal is a square millimetre.'],
+  validity: ['The metal yields until contact area times hardness equals the force; 1 N / 1 MPa = 1 mm2.'],
 })
 
 /** The working of filletConductanceSPerM. */
@@ -41,7 +41,7 @@ export const filletConductanceSPerMFormula = closed<Parameters<typeof filletCond
     { name: 'g', tex: 'g', unit: 'S/m', meaning: 'conductance per metre of overlap', expression: '1/(rho_s/G + rho_c/(w_e/1000) + 2 * rho * (1/8 - log(sin(a_e/2)))/pi)' },
   ],
   source: derived('circle to circle, current straight across; checked by finite elements of the section'),
-  validity: ['What an overlap of round wires is reckoned with: an even strip (interfaceConductanceSPerM) promises two to five times as much. The current crosses the solder straight; the gap grows away from the line where the wires are closest. Within -2 to +6 % of the section\'s field for solder of 7 to 21 times the wire\'s resistivity and gaps of 0.02 to 0.4 diameters; the film\'s part is not checked. Unlike wires: take the thinner one twice. Strands count as a uniform section only where they are wetted through.'],
+  validity: ['Use this for overlaps of round wires: an even strip (interfaceConductanceSPerM) overestimates two to five times. The current crosses the solder straight; the gap grows away from the line where the wires are closest. Within -2 to +6 % of the section\'s field for solder of 7 to 21 times the wire\'s resistivity and gaps of 0.02 to 0.4 diameters; the film\'s part is not checked. For unlike wires use the thinner diameter for both. Strands count as a uniform section only if they are wetted through.'],
 })
 
 /** The working of filmResistanceOhm. */
@@ -56,7 +56,7 @@ export const filmResistanceOhmFormula = closed<Parameters<typeof filmResistanceO
     { name: 'R_f', tex: 'R_{f}', unit: 'Ω', meaning: 'resistance of the film, in series with the constriction', expression: '10^6 * sigma/A' },
   ],
   source: fromMemory('Holm, Electric Contacts, 1967'),
-  validity: ['An even film over the area that touches.'],
+  validity: ['inputs within the domain that the function checks'],
 })
 
 /** The working of interfaceConductanceSPerM. */
@@ -73,7 +73,7 @@ export const interfaceConductanceSPerMFormula = closed<Parameters<typeof interfa
     { name: 'g', tex: 'g', unit: 'S/m', meaning: 'conductance per metre of overlap', expression: '(w/1000)/(rho_s * (s/1000) + rho_c)' },
   ],
   source: derived('layer and film in series over the bond\'s width'),
-  validity: ['An even strip: both are crossed one after the other, and nothing spreads inside the conductors. A film alone (layerMm 0) is a dry contact whose specific resistance is known. For a solder fillet between round wires use filletConductanceSPerM; for a strip along a round wire add the wireSpreadingOhmM of each wire to 1/g.'],
+  validity: ['Even strip: solder and film in series, without spreading inside the conductors. A film alone (layerMm 0) is a dry contact of known specific resistance. For a solder fillet between round wires use filletConductanceSPerM; for a strip along a round wire add the wireSpreadingOhmM of each wire to 1/g.'],
 })
 
 /** The working of shearLagPerMm. */
@@ -109,7 +109,7 @@ export const transferLengthMmFormula = closed<Parameters<typeof transferLengthMm
     { name: 'L_T', tex: 'L_{T}', unit: 'mm', meaning: 'transfer length', expression: '1000 * 1/sqrt(g * (r1 + r2))' },
   ],
   source: derived('two conductors coupled by a conductance per length, as in lapJointResistanceOhm'),
-  validity: ['One-dimensional: for round wires take the interface of filletConductanceSPerM, which has the spreading inside the wires.'],
+  validity: ['One-dimensional: for round wires use filletConductanceSPerM for the interface, which includes the spreading inside the wires.'],
 })
 
 /** The working of wettedStrandsResistivityOhmM. */
@@ -129,7 +129,7 @@ export const wettedStrandsResistivityOhmMFormula = closed<Parameters<typeof wett
     { name: 'rho_t', tex: '\\rho_{t}', unit: 'Ω m', meaning: 'resistivity across the wire', expression: 'rho * (1 - p * K)/(q * (1 + p * K))' },
   ],
   source: fromMemory('Hashin-Shtrikman bound of two phases in a plane'),
-  validity: ['The upper bound of two phases in a plane, which round strands surrounded by solder come close to. Dry strands have no such value: their contacts rule, a thousand times worse.'],
+  validity: ['Upper bound for two phases in a plane, which round strands surrounded by solder nearly reach. It does not apply to dry strands: their contacts dominate, a thousand times worse.'],
 })
 
 /** The working of wireSpreadingOhmM. */
@@ -145,7 +145,7 @@ export const wireSpreadingOhmMFormula = closed<Parameters<typeof wireSpreadingOh
     { name: 'r', tex: 'r', unit: 'Ω m', meaning: 'spreading resistance of a metre of overlap', expression: 'rho * (1/8 - log(sin(w/(2 * d))))/pi' },
   ],
   source: derived('mean exit time of a disc with one absorbing arc, checked by finite volumes and a boundary method to six digits'),
-  validity: ['It comes on top of the layer, for each wire: 1/g\' = 1/g + r1 + r2. The strip is taken at one potential, which errs a little high near the ends of an overlap. For a solder fillet between round wires filletConductanceSPerM has it included. Of strands that are wetted through the resistivity across the wire counts (wettedStrandsResistivityOhmM); strands that are not wetted are not a uniform section and cannot be computed.'],
+  validity: ['Add it to the layer\'s, for each wire: 1/g\' = 1/g + r1 + r2. The strip is an equipotential, which errs a little high near the ends of an overlap. filletConductanceSPerM includes it for a solder fillet between round wires. For strands wetted through use the resistivity across the wire (wettedStrandsResistivityOhmM); strands that are not wetted are not a uniform section and cannot be computed.'],
 })
 
 /** The working of wrappedJointBondWidthMm. */
@@ -161,5 +161,5 @@ export const wrappedJointBondWidthMmFormula = closed<Parameters<typeof wrappedJo
     { name: 'w_p', tex: 'w\'', unit: 'mm', meaning: 'bond area per length of joint', expression: 'min(w * sqrt((pi * D)^2 + p^2)/p, pi * D)' },
   ],
   source: derived('geometry of a helix on the core\'s surface'),
-  validity: ['A wrap stretched out until it lies straight gives the fillet itself, as in a lap.'],
+  validity: ['In the limit of a straight wrap it is the fillet itself, as in a lap.'],
 })
