@@ -1,7 +1,7 @@
 import { packBundle } from './packBundle.ts'
 
 /**
- * How thick a bundle of round wires is, packed well.
+ * Diameter of a well-packed bundle of round wires.
  *
  * @equation D = 2 max(|c_i| + d_i/2) with |c_i - c_j| >= (d_i + d_j)/2
  * @symbol d_i - diametersMm.0 - mm - outside diameter of each wire

@@ -9,7 +9,7 @@ vi.mock('./packingSearch.ts', { spy: true })
 const equal = (count: number, diameterMm = 1) => Array.from({ length: count }, () => diameterMm)
 const someWires = (most: number) => fc.array(fc.double({ min: 0.3, max: 6, noNaN: true }), { minLength: 1, maxLength: most })
 
-/** The worst overlap of two wires, or of a wire with the edge. */
+/** The largest overlap of two wires, or of a wire with the edge. */
 function worstOverlapMm(diametersMm: readonly number[]): number {
   const { diameterMm, centresMm } = packBundle(diametersMm)
   expect(centresMm.length).toBe(diametersMm.length)
@@ -84,7 +84,7 @@ describe('packBundle: a real arrangement', () => {
 })
 
 describe('packBundle: wires a thousand times thinner', () => {
-  /** The radii of each search, the thickest 1. */
+  /** The radii of each search, scaled to a thickest of 1. */
   const searched = (diametersMm: readonly number[]): readonly (readonly number[])[] => {
     vi.mocked(searchPacking).mockClear()
     packBundle(diametersMm)
@@ -105,9 +105,9 @@ describe('packBundle: wires a thousand times thinner', () => {
   })
 
   test('the bundle grows by those that find no gap, and by them alone', () => {
-    // Two equal wires have their gap beside them; the thin one lies in it, and the next to it.
+    // Two equal wires leave a gap beside them, which holds the thin wires.
     expect(bundleDiameterMm([4, 4, 0.003, 0.002, 0.001])).toBeCloseTo(8, 11)
-    // Beside one thick wire there is no gap: they stand off it, by the thickest of them on either side at most.
+    // Beside one thick wire there is no gap: the thin ones widen the bundle, by at most the thickest of them on either side.
     expect(bundleDiameterMm([4, 0.003, 0.002, 0.001])).toBeGreaterThanOrEqual(4.003)
     expect(bundleDiameterMm([4, 0.003, 0.002, 0.001])).toBeLessThan(4.0060001)
   })

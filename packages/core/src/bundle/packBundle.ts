@@ -5,17 +5,17 @@ import { makeFeasible, packingProblem } from './packingEnergy.ts'
 import { searchPacking } from './packingSearch.ts'
 import { packLattice } from './packLattice.ts'
 
-/** A bundle of more wires than this is not one that a person ties; aircraft practice stops at about 75. */
+/** Above any hand-tied bundle; aircraft practice stops at about 75 wires. */
 const mostWires = 500
-/** Wires thinner than this share of the thickest are laid into the gaps of the others. */
+/** Wires thinner than this fraction of the thickest are placed in the gaps of the others. */
 const thin = 1e-3
-/** Wires thinner than this share of the thickest count as that thick: rounding would not tell them from nothing. */
+/** Thinner wires count as this fraction of the thickest, to stay above rounding. */
 const thinnest = 1e-5
 
-/** The search sees radii in steps of this, so that the same bundle in another unit, its last digits apart, is packed the same way. */
+/** Radii are rounded to multiples of this, so that the same bundle in another unit is packed the same way. */
 const step = 2 ** -40
 
-/** Radii thickest first, the thickest 1: places and the bundle's radius. */
+/** Packs radii in descending order, the first 1; returns positions and the bundle's radius. */
 function pack(radii: Float64Array): Float64Array {
   const problem = packingProblem(radii)
   const count = radii.length
@@ -32,7 +32,7 @@ function pack(radii: Float64Array): Float64Array {
   return problem.place
 }
 
-/** Most equal wires that are searched for; more lie on a lattice, which needs no search. */
+/** Most equal wires packed by search; more are placed on a lattice. */
 const mostSearchedAlike = 40
 
 function packMany(radii: Float64Array): Float64Array {
@@ -42,12 +42,9 @@ function packMany(radii: Float64Array): Float64Array {
 }
 
 /**
- * How round wires lie in a round bundle, and how thick that bundle is: a real arrangement that you could lay by hand, in which none overlaps.
+ * How round wires lie in a round bundle, and how thick that bundle is: an arrangement you could lay by hand, without overlaps.
  *
- * One, two and three wires are exact; more are the best of a search that is the same for the same input:
- * of up to about 24 wires the best known where they are alike, and mostly within a hundredth of it, at worst three, where they are not.
- * More than 40 equal wires lie on a triangular lattice, at once, up to 4 % wider than the best known.
- * A tie, a jacket and the slack of a hand-laid bundle come on top.
+ * One, two and three wires are exact. More are packed by a deterministic search: up to about 24 equal wires the best known packing; unequal ones mostly within 1 % of it, at worst 3 %. More than 40 equal wires lie on a triangular lattice, computed at once, up to 4 % wider than the best known. Ties, jacket and the slack of a hand-laid bundle are extra.
  *
  * @equation D = 2 max(|c_i| + d_i/2) with |c_i - c_j| >= (d_i + d_j)/2
  * @symbol d_i - diametersMm.0 - mm - outside diameter of each wire
@@ -80,7 +77,7 @@ export function packBundle(diametersMm: readonly number[]): {
   return { diameterMm: requireFiniteResult('diametersMm', given, (place[2 * count] ?? 0) * d_max), centresMm }
 }
 
-/** Two wires, to the last digit. */
+/** Two wires side by side, exact to the last digit. */
 function sideBySide(d1: number, d2: number): ReturnType<typeof packBundle> {
   const diameterMm = requireFiniteResult('diametersMm', [d1, d2], d1 + d2)
   return {

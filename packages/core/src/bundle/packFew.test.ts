@@ -5,12 +5,12 @@ import { packFew } from './packFew.ts'
 const pack = (...radii: readonly number[]): readonly number[] => [...packFew(Float64Array.from(radii))]
 const radius = (least: number) => fc.double({ min: least, max: 1, noNaN: true })
 
-/** How far two of three wires stand apart beyond touching. */
+/** Gap between two of three wires. */
 function gap(place: readonly number[], radii: readonly number[], one: number, other: number): number {
   const at = (index: number): number => place[index] ?? 0
   return Math.hypot(at(one) - at(other), at(3 + one) - at(3 + other)) - (radii[one] ?? 0) - (radii[other] ?? 0)
 }
-/** How far a wire of three stays within the bundle. */
+/** Distance of a wire of three from the bundle's edge. */
 const within = (place: readonly number[], radii: readonly number[], wire: number): number =>
   (place[6] ?? 0) - Math.hypot(place[wire] ?? 0, place[3 + wire] ?? 0) - (radii[wire] ?? 0)
 

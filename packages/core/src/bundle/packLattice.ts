@@ -1,8 +1,8 @@
-/** Steps along each side of the smallest triangle of the lattice in which its centre of symmetry is looked for. */
+/** Grid steps along each side of the lattice's smallest triangle, searched for the centre of the bundle. */
 const steps = 8
 const rowHeight = Math.sqrt(3) / 2
 
-/** Every lattice point that may be among the nearest, in wire diameters about a centre: x, y and the square of the distance. */
+/** Lattice points that may be among the nearest to a centre, in wire diameters: x, y and squared distance. */
 interface Lattice {
   readonly x: Float64Array
   readonly y: Float64Array
@@ -22,12 +22,7 @@ function latticeAround(count: number): Lattice {
   return { x, y }
 }
 
-/**
- * Equal wires on a triangular lattice, those nearest to the best centre: an arrangement that needs no search.
- *
- * Of the sizes that the best known packings reach it is 1 to 4 % wider, least where the number is large.
- * Wires of radius 1: all x, then all y, then the bundle's radius.
- */
+/** Packs equal wires on a triangular lattice without search: the points nearest to the best centre. 1 to 4 % wider than the best known packings, least for large counts. Wires of radius 1: all x, then all y, then the bundle's radius. */
 export function packLattice(count: number): Float64Array {
   const { x, y } = latticeAround(count)
   const squares = new Float64Array(x.length)

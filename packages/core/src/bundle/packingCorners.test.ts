@@ -5,7 +5,7 @@ import { type PackingProblem, packingProblem } from './packingEnergy.ts'
 
 type Spot = readonly [x: number, y: number]
 
-/** Radii, and where wires already lie; the rest is somewhere far. */
+/** A problem of these radii with some wires placed; the rest lie far away. */
 function problemOf(radii: readonly number[], spots: readonly Spot[] = [], bundle = 50): PackingProblem {
   const problem = packingProblem(Float64Array.from(radii))
   problem.place.fill(30)
@@ -29,7 +29,7 @@ function expectSpot(problem: PackingProblem, wire: number, [x, y]: Spot): void {
   expect(gotY).toBeCloseTo(y, 12)
 }
 
-/** Where a circle touches two others: by the angle at the first one. */
+/** Positions of a circle that touches two others, by the angle at the first. */
 function corners(problem: PackingProblem, radius: number, one: number, other: number): readonly Spot[] {
   const [x, y] = spotOf(problem, one)
   const [otherX, otherY] = spotOf(problem, other)

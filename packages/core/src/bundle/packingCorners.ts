@@ -1,6 +1,6 @@
 import type { PackingProblem } from './packingEnergy.ts'
 
-/** Two wires that touch may be this much closer by rounding, of the thickest one's radius, and still count as not overlapping. */
+/** Overlap of touching wires that counts as rounding, as a fraction of the thickest one's radius. */
 const rounding = 1e-14
 
 function overlapsAny(problem: PackingProblem, order: readonly number[], placed: number, x: number, y: number, radius: number): boolean {
@@ -17,7 +17,7 @@ function overlapsAny(problem: PackingProblem, order: readonly number[], placed: 
 
 const sides = [1, -1] as const
 
-/** The best free place for one wire among the corners between two wires that lie: the one nearest to the centre; beside all of them where no corner is free. */
+/** The best free place for one wire: the corner between two placed wires nearest to the centre; if no corner is free, outside all of them. */
 function placeOne(problem: PackingProblem, order: readonly number[], placed: number, reach: number): void {
   const { count, radii, place } = problem
   const wire = order[placed] ?? 0
@@ -52,7 +52,7 @@ function placeOne(problem: PackingProblem, order: readonly number[], placed: num
   }
 }
 
-/** Lays the wires one by one in the given order, from the place `from` on, each into the corner nearest to the centre: never an overlap, and often a good start. */
+/** Places the wires from index `from` on, in the given order, each in the free corner nearest to the centre. Never overlaps; often a good start. */
 export function placeInCorners(problem: PackingProblem, order: readonly number[], from: number): void {
   const { count, radii, place } = problem
   let reach = from === 0 ? 0 : (place[2 * count] ?? 0)

@@ -25,7 +25,7 @@ function slopeAt(problem: PackingProblem, place: Float64Array, stiffness: number
 const dot = (a: readonly number[], b: readonly number[]): number => a.reduce((sum, value, at) => sum + value * (b[at] ?? 0), 0)
 const times = (matrix: Matrix, vector: readonly number[]): readonly number[] => matrix.map((row) => dot(row, vector))
 
-/** The inverse of the curvature as a full matrix: scaled by the newest pair, then updated by the pairs kept, oldest first. */
+/** Inverse Hessian as a full matrix: scaled by the newest pair, then updated by the stored pairs, oldest first. */
 function inverseCurvature(pairs: readonly Pair[], size: number): Matrix {
   const newest = pairs.at(-1)
   const scale = newest === undefined ? 0.5 : dot(newest.move, newest.turn) / dot(newest.turn, newest.turn)
@@ -45,7 +45,7 @@ function inverseCurvature(pairs: readonly Pair[], size: number): Matrix {
   return inverse
 }
 
-/** The same descent with full matrices; counts the steps that were shortened, and those that bent the wrong way. */
+/** The same descent with full matrices; counts shortened steps and steps of negative curvature. */
 function settleByMatrix(
   problem: PackingProblem,
   stiffness: number,
@@ -87,7 +87,7 @@ test('the room has a line for every place and the bundle, and five steps to look
 })
 
 describe('one wire in a bundle that is too small: a parabola over the radius', () => {
-  // Half the square of what sticks out and a tenth of the radius: lowest at 0.9.
+  // Half the squared overhang plus a tenth of the radius: minimum at 0.9.
   const start = () => problemOf([1], [0, 0, 0])
 
   test.each([
@@ -119,12 +119,12 @@ describe('one wire in a bundle that is too small: a parabola over the radius', (
 describe('a step that does not go down enough', () => {
   test('is halved: four wires in one point overshoot to a place as high as the start', () => {
     const problem = problemOf([1, 1, 1, 1], new Array(9).fill(0))
-    // Six pairs that overlap by 2, four wires that stick out by a half, and twice the radius.
+    // Six pairs that overlap by 2, four wires that overhang by 0.5, and twice the radius.
     expect(settleAll(problem, 0.5, 1, 0)).toBeCloseTo(0.5 * (12 + 0.5 + 1), 12)
     expect([...problem.place]).toEqual([0, 0, 0, 0, 0, 0, 0, 0, 0.5])
   })
 
-  // Just beside the middle each longer step crosses it and ends higher.
+  // Close to the middle each longer step crosses it and ends higher.
   const beside = (x: number) => problemOf([2], [x, 0, 1])
 
   test('is halved eleven times at most', () => {

@@ -1,13 +1,13 @@
 import { type PackingProblem, packingEnergy } from './packingEnergy.ts'
 
-/** How many past steps shape the next one (limited-memory BFGS), and how a step is shortened until it goes down far enough. */
+/** Number of past steps kept by limited-memory BFGS, then the parameters of its line search. */
 const memory = 5
 const enoughDescent = 1e-4
 const mostHalvings = 12
 const firstStep = 0.5
 const flat = 1e-18
 
-/** The arrays of the descent, made once a problem. */
+/** Work arrays of the descent, allocated once per problem. */
 export interface DescentRoom {
   readonly next: Float64Array
   readonly slope: Float64Array
@@ -19,7 +19,7 @@ export interface DescentRoom {
   readonly share: Float64Array
 }
 
-/** Room for the descent of a problem of this many wires. */
+/** Allocates the work arrays for this many wires. */
 export function descentRoom(count: number): DescentRoom {
   const line = () => new Float64Array(2 * count + 1)
   return {
@@ -44,7 +44,7 @@ function addTimes(to: Float64Array, factor: number, from: Float64Array): void {
   for (let i = 0; i < to.length; i++) to[i] = (to[i] ?? 0) + factor * (from[i] ?? 0)
 }
 
-/** Turns the slope in room.step into the quasi-Newton step from the steps kept; newest is the slot after the last one. */
+/** Turns the gradient in room.step into the quasi-Newton step; newest is the slot after the last stored pair. */
 function shapeStep(room: DescentRoom, kept: number, newest: number): void {
   const { step, moves, turns, scale, share } = room
   for (let m = 0; m < kept; m++) {
@@ -63,7 +63,7 @@ function shapeStep(room: DescentRoom, kept: number, newest: number): void {
   }
 }
 
-/** Lets the wires of a problem settle for at most so many steps, or until the slope is below steepness; returns the penalised radius reached. */
+/** Minimises for at most mostSteps, or until the gradient is below steepness; returns the penalised radius reached. */
 export function settle(problem: PackingProblem, room: DescentRoom, stiffness: number, mostSteps: number, steepness: number): number {
   const { place } = problem
   const { next, step, moves, turns, scale } = room
@@ -90,7 +90,7 @@ export function settle(problem: PackingProblem, room: DescentRoom, stiffness: nu
     if (halvings === mostHalvings) break
     let bend = 0
     for (let i = 0; i < place.length; i++) bend += ((next[i] ?? 0) - (place[i] ?? 0)) * ((nextSlope[i] ?? 0) - (slope[i] ?? 0))
-    // A step that bent nothing says nothing of the next: the ones kept stay as they are.
+    // A step without curvature is not stored.
     if (bend > flat) {
       const move = moves[newest] ?? step
       const turn = turns[newest] ?? step

@@ -12,7 +12,7 @@ function problemOf(wires: readonly Wire[], bundle: number, pairForces: readonly 
   return problem
 }
 
-/** The energy, and its slope written over what another call left there. */
+/** Energy and gradient, with the gradient array left dirty by an earlier call. */
 function energyOf(problem: PackingProblem, stiffness: number): { readonly energy: number; readonly slope: readonly number[] } {
   const slope = new Float64Array(problem.place.length).fill(99)
   return { energy: packingEnergy(problem, problem.place, slope, stiffness), slope: [...slope] }
@@ -28,7 +28,7 @@ function apart(problem: PackingProblem, one: number, other: number): number {
 const pairsOf = (count: number): readonly (readonly [number, number])[] =>
   Array.from({ length: count }, (_one, i) => Array.from({ length: i }, (_other, j) => [i, j] as const)).flat()
 
-/** Half the squares of all that presses, and the bundle's radius. */
+/** Energy contact by contact: half the squares of all overlaps with multipliers, plus the bundle's radius. */
 function energyByContact(problem: PackingProblem, stiffness: number): number {
   const { count, radii, place, pairForces, edgeForces } = problem
   const bundle = place[2 * count] ?? 0

@@ -1,5 +1,5 @@
 /**
- * Round wires in a round bundle as one smooth problem: the bundle's radius plus a penalty for every overlap and every wire that sticks out.
+ * Round wires in a round bundle as one smooth minimisation: the bundle's radius plus a penalty for every overlap and every wire that sticks out.
  * Multipliers of the contacts (augmented Lagrangian) let the penalty vanish at the end, so that the wires touch and don't overlap.
  */
 export interface PackingProblem {
@@ -13,10 +13,10 @@ export interface PackingProblem {
   readonly edgeForces: Float64Array
 }
 
-/** Below this distance two centres have no direction between them. */
+/** Below this distance the direction between two centres is undefined. */
 const coincident = 1e-12
 
-/** A fresh problem for these radii, all wires at the centre. */
+/** A new problem for these radii, all wires at the centre. */
 export function packingProblem(radii: Float64Array): PackingProblem {
   const count = radii.length
   return {
@@ -28,7 +28,7 @@ export function packingProblem(radii: Float64Array): PackingProblem {
   }
 }
 
-/** Value of the penalised radius at a place, divided by the stiffness; writes its slope. */
+/** Penalised radius at a position, divided by the stiffness; writes its gradient. */
 export function packingEnergy(problem: PackingProblem, place: Float64Array, slope: Float64Array, stiffness: number): number {
   const { count, radii, pairForces, edgeForces } = problem
   const softness = 1 / stiffness
@@ -72,7 +72,7 @@ export function packingEnergy(problem: PackingProblem, place: Float64Array, slop
       slope[j] = (slope[j] ?? 0) + pushX
       slope[count + j] = (slope[count + j] ?? 0) + pushY
     }
-    // Pairs with later wires add to these.
+    // Later pairs add to this.
     slope[i] = slopeX
     slope[count + i] = slopeY
   }
@@ -80,7 +80,7 @@ export function packingEnergy(problem: PackingProblem, place: Float64Array, slop
   return energy / 2 + bundle * softness
 }
 
-/** Takes the forces that the contacts carry over into the multipliers; returns the worst overlap that was left. */
+/** Updates the multipliers by the contact forces; returns the largest remaining overlap. */
 export function updateForces(problem: PackingProblem, stiffness: number): number {
   const { count, radii, place, pairForces, edgeForces } = problem
   const bundle = place[2 * count] ?? 0
@@ -104,7 +104,7 @@ export function updateForces(problem: PackingProblem, stiffness: number): number
   return worst
 }
 
-/** Spreads the wires just so far that none overlaps, sets the bundle's radius to what then holds them all, and returns it. */
+/** Spreads the wires until none overlaps, sets the bundle's radius to enclose them, and returns it. */
 export function makeFeasible(problem: PackingProblem): number {
   const { count, radii, place } = problem
   let spread = 0
@@ -128,5 +128,5 @@ export function makeFeasible(problem: PackingProblem): number {
   return bundle
 }
 
-/** Rounding may not make two wires overlap: they are set apart by this share. */
+/** Extra spread so that rounding leaves no overlap. */
 const hair = 1e-14

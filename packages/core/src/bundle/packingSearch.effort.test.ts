@@ -8,7 +8,7 @@ import { dropAnywhere, ringPlans, scattered, startInRings, startScattered } from
 vi.mock('./packingDescent.ts', { spy: true })
 const forcesOf = ({ pairForces, edgeForces }: PackingProblem): number[] => [...pairForces, ...edgeForces]
 
-/** A call of the settling, before which the wires lay there. */
+/** A call of the settling, with the positions before it. */
 interface Visit {
   readonly stiffness: number
   readonly mostSteps: number
@@ -20,7 +20,7 @@ type Search = Readonly<Record<'starts' | 'rough' | 'exact', readonly Visit[]>> &
 
 const firstSteps = (radii: readonly number[]): number => (radii.length > 60 ? 20 : 30)
 
-/** A search in which nothing settles: what a start is worth goes by its number, where an exact run ends by the number of the run. */
+/** Search with a stub for settling: the radius depends on the number of the start, and the end of an exact run on the number of the run. */
 function search(radii: readonly number[], rankOf: (start: number, again: boolean) => number, endOf?: (run: number) => readonly number[]): Search {
   const rough: Visit[] = []
   const exact: Visit[] = []
@@ -36,7 +36,7 @@ function search(radii: readonly number[], rankOf: (start: number, again: boolean
       return rankOf(start, again)
     }
     exact.push(visit)
-    // A run goes on from where its last round ended; another one begins anywhere else.
+    // A call that continues from the last positions belongs to the same run.
     if (visit.place.join() !== last) run++
     if (endOf !== undefined) problem.place.set(endOf(run))
     last = problem.place.join()
@@ -50,10 +50,10 @@ const equal = (count: number): readonly number[] => Array.from({ length: count }
 const mixed = (count: number): readonly number[] => Array.from({ length: count }, (_one, wire) => 1 - wire / 100)
 const problemOf = (radii: readonly number[]): PackingProblem => packingProblem(Float64Array.from(radii))
 const inOrder = (radii: readonly number[]): readonly number[] => [...radii.keys()]
-/** Every start ranks behind the one before. */
+/** Every start is worse than the one before. */
 const falling = (start: number): number => 10 + start
 
-/** About the first wire, or about two that lie there. */
+/** Wires placed in corners about the first wire, or about a given pair. */
 function cornersOf(radii: readonly number[], pair: readonly number[] = []): readonly number[] {
   const problem = problemOf(radii)
   problem.place.set(pair)
@@ -68,7 +68,7 @@ beforeEach(() => {
 })
 
 describe('how long it looks', () => {
-  // The corners, about one wire and for unlike ones about two; rings; scattered starts of 300 or 600 wires in all; hops of 240 or 2400.
+  // Expected starts: corners about one wire (and about two if sizes differ), rings, scattered starts of 300 or 600 wires in all, hops of 240 or 2400.
   test.each([
     [4, true, 1 + 3 + 75 + 60, 6],
     [8, true, 1 + 3 + 38 + 30, 6],
@@ -130,7 +130,7 @@ describe('where it starts', () => {
     expect(starts.slice(0, expected.length).map(({ place }) => place)).toEqual(expected)
   })
 
-  /** One of the best two in turn, one wire of it dropped elsewhere, or changing places with an unlike one a few ranks on. */
+  /** Expects hops from the best two in turn: one wire dropped elsewhere, or swapped with one of another size a few ranks away. */
   function expectHops(radii: readonly number[], before: number, rankOf: (start: number) => number): void {
     const count = radii.length
     const { starts } = search(radii, rankOf)
@@ -182,7 +182,7 @@ describe('how it ends', () => {
   const turned = [0, 1, 0, -1, root3, 0, -root3, 0, 1 + root3]
   const row = [-3, -1, 1, 3, 0, 0, 0, 0, 4]
 
-  /** Where each exact run of one round began. */
+  /** Starting positions of the exact runs of one round. */
   const begun = ({ exact }: Search): readonly string[] => exact.map(({ place }) => place.join())
   const startsAt = ({ starts }: Search, ...which: readonly number[]): readonly string[] => which.map((start) => starts[start]?.place.join() ?? '')
   function expectPlace(got: readonly number[], expected: readonly number[]): void {

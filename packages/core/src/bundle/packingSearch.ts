@@ -3,7 +3,7 @@ import { type DescentRoom, descentRoom, settle } from './packingDescent.ts'
 import { makeFeasible, type PackingProblem, packingProblem, updateForces } from './packingEnergy.ts'
 import { dropAnywhere, ringPlans, scattered, startFromPair, startInRings, startScattered } from './packingStarts.ts'
 
-/** How long to look, by the number of wires: starts are let settle roughly, the best few exactly. */
+/** Search effort by number of wires: starts are settled roughly, the best few exactly. */
 interface Effort {
   readonly scatteredStarts: number
   readonly hops: number
@@ -17,14 +17,14 @@ const exactStiffness = 20
 const exactSteps = 60
 const mostRounds = 25
 const fewRounds = 5
-/** Overlaps below this share of the largest wire's radius are rounding. */
+/** Overlaps below this fraction of the largest radius are rounding. */
 const settled = 1e-9
 const rankedAlike = 1e-6
-/** A start that after its first steps stands within this factor of the best is worth settling further. */
+/** A start within this factor of the best after its first steps is settled further. */
 const hopeful = 1.05
 const roughSlope = 1e-3
 
-/** Up to 24 wires are looked for long, unlike ones longest; beyond, the time is kept in bounds and the corners do most of the work. */
+/** Up to 24 wires get a long search, longest if unequal; beyond, time is bounded and corner placement does most of the work. */
 function effortFor(count: number, equal: boolean): Effort {
   const hops = Math.round((equal ? 240 : 2400) / count)
   if (count <= 24) return { scatteredStarts: Math.round((equal ? 300 : 600) / count), hops, firstSteps: 30, roughSteps: 50, exactOnes: count <= 8 ? 6 : 2 }
@@ -46,10 +46,10 @@ function exchange(problem: PackingProblem, one: number, other: number): void {
   }
 }
 
-/** Two wires that change places are seldom far apart in thickness: one to three ranks. */
+/** Swapped wires are one to three ranks apart in thickness. */
 const nearInThickness = 3
 
-/** Changes a good arrangement a little: two unlike wires change places, or one wire goes somewhere else. */
+/** Perturbs a good arrangement: swaps two unequal wires or moves one elsewhere. */
 function hop(problem: PackingProblem, equal: boolean, turn: number, state: number): number {
   const { count, radii } = problem
   const first = scattered(state)
@@ -62,7 +62,7 @@ function hop(problem: PackingProblem, equal: boolean, turn: number, state: numbe
   return second.state
 }
 
-/** Settles a candidate until nothing overlaps any more; returns the radius that then holds all wires. */
+/** Settles a candidate until nothing overlaps; returns the radius that encloses all wires. */
 function settleExactly(problem: PackingProblem, room: DescentRoom, candidate: Candidate, rounds: number): number {
   problem.pairForces.fill(0)
   problem.edgeForces.fill(0)
@@ -75,7 +75,7 @@ function settleExactly(problem: PackingProblem, room: DescentRoom, candidate: Ca
   return makeFeasible(problem)
 }
 
-/** A near-best arrangement of these radii, thickest first and the thickest 1: places and the bundle's radius, centred on the bundle. */
+/** A near-optimal packing of these radii, in descending order with the first 1: positions and bundle radius, centred on the bundle. */
 export function searchPacking(radii: Float64Array): Float64Array {
   const count = radii.length
   const equal = radii[0] === radii[count - 1]

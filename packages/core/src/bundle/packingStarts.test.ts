@@ -5,7 +5,7 @@ import { dropAnywhere, ringPlans, scattered, startInRings, startScattered } from
 
 const anyState = fc.integer({ min: 0, max: 2 ** 32 - 1 })
 
-/** The shares that follow a state. */
+/** The next pseudo-random numbers after a state. */
 function draws(state: number, many: number): { readonly shares: readonly number[]; readonly state: number } {
   const shares: number[] = []
   let now = state
@@ -33,7 +33,7 @@ describe('the scattering sequence', () => {
 })
 
 describe('ring plans', () => {
-  // Outer ring: the most equal wires that stand round within a bundle filled to 0.78, by hand; what is left makes the inner rings.
+  // By hand: the outer ring holds as many equal wires as fit round a bundle of fill factor 0.78; the rest make the inner rings.
   test.each([
     [1, []],
     [2, [[2]]],
@@ -106,10 +106,10 @@ describe('ring plans', () => {
 })
 
 describe('a start in rings', () => {
-  /** A ring's members, its place from within, its radius. */
+  /** A ring's wires, its index from the inside, its radius. */
   type Ring = readonly [members: readonly number[], ring: number, ringRadius: number]
 
-  /** Each wire in the middle of its share of the ring, off it by up to a fortieth of its radius. */
+  /** Expects each wire in the middle of its sector of the ring, jittered by at most 1/40 of its radius. */
   function expectRings(
     radii: readonly number[],
     plan: readonly number[],

@@ -1,24 +1,24 @@
 import { placeInCorners } from './packingCorners.ts'
 import type { PackingProblem } from './packingEnergy.ts'
 
-/** Share of a bundle's section that round wires fill, as a first guess of its size. */
+/** Initial guess of the bundle's fill factor. */
 const guessedFill = 0.78
-/** A fixed sequence that scatters without pattern (a linear congruential generator): the same input is always packed the same way. */
+/** Linear congruential generator: pseudo-random but fixed, so that the same input is always packed the same way. */
 const scatter = { multiplier: 1664525, increment: 1013904223, modulus: 4294967296 }
 
-/** The next number of the sequence from 0 to 1, and the state after it. */
+/** The next pseudo-random number from 0 to 1, and the new state. */
 export function scattered(state: number): { readonly state: number; readonly share: number } {
   const next = (Math.imul(state, scatter.multiplier) + scatter.increment) >>> 0
   return { state: next, share: next / scatter.modulus }
 }
 
-/** How many equal wires stand round in the outer ring of a bundle of this many. */
+/** Number of equal wires in the outer ring of a bundle of this many. */
 function outerRing(count: number): number {
   const inRadii = Math.sqrt(count / guessedFill)
   return inRadii <= 2 ? count : Math.floor(Math.PI / Math.asin(1 / (inRadii - 1)))
 }
 
-/** Rings from the inside out: up to five stand round one another, six to eight round one in the middle, more in further rings. */
+/** Wires per ring, from the inside: up to five form one ring, six to eight a ring round a centre wire, more form further rings. */
 function rings(count: number): readonly number[] {
   if (count <= 0) return []
   if (count <= 5) return [count]
@@ -33,7 +33,7 @@ export function ringPlans(count: number): readonly (readonly number[])[] {
   return [guess, guess - 1, guess + 1].filter((outer) => outer >= 2 && outer <= count).map((outer) => [...rings(count - outer), outer])
 }
 
-/** Sets the wires in rings, in the given order from the inside out; returns the state of the sequence that jitters them off perfect symmetry. */
+/** Places the wires in rings, in the given order from the inside; returns the generator's state after the jitter that breaks symmetry. */
 export function startInRings(problem: PackingProblem, plan: readonly number[], order: readonly number[], state: number): number {
   const { count, radii, place } = problem
   const jitter = 0.05
@@ -69,7 +69,7 @@ export function startInRings(problem: PackingProblem, plan: readonly number[], o
   return now
 }
 
-/** Puts one wire somewhere inside a bundle of this radius; returns the state of the sequence. */
+/** Places one wire at random inside a bundle of this radius; returns the generator's state. */
 export function dropAnywhere(problem: PackingProblem, wire: number, bundle: number, state: number): number {
   const one = scattered(state)
   const two = scattered(one.state)
@@ -80,7 +80,7 @@ export function dropAnywhere(problem: PackingProblem, wire: number, bundle: numb
   return two.state
 }
 
-/** Scatters all wires over a bundle of the guessed size; returns the state of the sequence. */
+/** Places all wires at random in a bundle of the guessed size; returns the generator's state. */
 export function startScattered(problem: PackingProblem, state: number): number {
   let filled = 0
   for (const radius of problem.radii) filled += radius * radius
@@ -91,7 +91,7 @@ export function startScattered(problem: PackingProblem, state: number): number {
   return now
 }
 
-/** The two thickest side by side about the centre, the others in the corners round them: where two rule the bundle, the next lie in their gaps. */
+/** Places the two thickest side by side about the centre and the others in corners round them: a good start where two wires dominate. */
 export function startFromPair(problem: PackingProblem, order: readonly number[]): void {
   const { count, radii, place } = problem
   const [one = 0, two = 0] = radii

@@ -5,7 +5,7 @@ import type { MetalName } from '../materials/index.ts'
 /** Square millimetres in a square metre. */
 const mm2PerM2 = 1e6
 
-/** What both sizing functions are asked: the run, its current and the volts it may lose. */
+/** Common input of both sizing functions: the run, its current and the allowed drop. */
 interface DropRun {
   readonly currentA: number
   readonly outLengthM: number
@@ -15,11 +15,11 @@ interface DropRun {
   readonly temperatureC: number
 }
 
-/** Drop times area of the run, in V mm2: what is lost in a conductor of 1 mm2. */
+/** Drop times area of the run, in V mm2: the drop in a conductor of 1 mm2. */
 export function dropTimesAreaVMm2(i: DropRun): number {
   const { currentA, outLengthM, returnLengthM } = i
   const numbers = typeof currentA === 'number' && typeof outLengthM === 'number' && typeof returnLengthM === 'number'
-  // One condition for the whole input is quicker than one after the other; what is wrong is looked for only where it fails.
+  // One combined check keeps the common case fast; on failure the checks below find the wrong parameter.
   if (numbers && currentA >= 0 && outLengthM >= 0 && returnLengthM >= 0) {
     const V = currentA * (outLengthM + returnLengthM) * resistivityOhmM(i.material, i.temperatureC) * mm2PerM2
     if (V < Infinity) return V
@@ -31,9 +31,9 @@ export function dropTimesAreaVMm2(i: DropRun): number {
 }
 
 /**
- * The conductor area whose feed and return together lose just the allowed volts.
+ * The conductor area at which feed and return together drop exactly the allowed voltage.
  *
- * Joints and contacts take their part of the budget first; lay and a standard's unfavourable size come on top.
+ * Subtract the drop of joints and contacts from the budget first; add lay and the standard's tolerance.
  *
  * @equation A = rho I (L_out + L_return)/V
  * @symbol rho - material - ohm m - resistivity of the metal at the temperature

@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { MetalName, Provenance } from '../materials/index.ts'
 
-/** What the circuit formulas take where the caller says nothing. */
+/** Defaults of the circuit formulas. */
 export const circuitDefaults = /* @__PURE__ */ frozen({
   /** Metal of a relay's, valve's or motor's winding. */
   coilMaterial: 'annealed-copper',

@@ -1,13 +1,13 @@
 import { DomainError, requireChoice, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 
-/** What draws the current: a constant current, a fixed resistance, or a constant power such as a converter. */
+/** Kinds of load: constant current, fixed resistance, or constant power such as a converter. */
 export type Load =
   | { readonly kind: 'current'; readonly currentA: number }
   | { readonly kind: 'resistance'; readonly resistanceOhm: number }
   | { readonly kind: 'power'; readonly powerW: number }
 
 const kinds = ['current', 'resistance', 'power'] as const
-/** Digits with which a limit is told: enough to use it, without the noise of the last bits. */
+/** Significant digits of a limit in an error message. */
 const toldDigits = 12
 
 /**
@@ -36,7 +36,7 @@ export function loadCurrentA(i: { readonly supplyV: number; readonly seriesOhm: 
   const series = requireNotNegative('seriesOhm', i.seriesOhm)
   const load = i.load
   const kind = requireChoice('load.kind', load?.kind, kinds)
-  // A value that this kind does not read must still be a possible one.
+  // Unused fields of the load must still be valid.
   const given = load as { readonly currentA?: number; readonly resistanceOhm?: number; readonly powerW?: number }
   if (given.currentA !== undefined) requireNotNegative('load.currentA', given.currentA)
   if (given.resistanceOhm !== undefined) requireNotNegative('load.resistanceOhm', given.resistanceOhm)
@@ -56,7 +56,7 @@ function constantCurrent(V: number, series: number, currentA: number): number {
 function constantPower(V: number, series: number, powerW: number): number {
   const largestW = (V * V) / (4 * series)
   if (powerW > largestW) throw new DomainError('load.powerW', powerW, `at most ${told(largestW)} W, the largest power that supplyV delivers through seriesOhm`)
-  // The share of the largest power cannot pass 1 but by rounding.
+  // The fraction of the largest power exceeds 1 by rounding only.
   const share = Math.min(1, (4 * series * powerW) / (V * V))
   return requireFiniteResult('load.powerW', powerW, (2 * powerW) / (V * (1 + Math.sqrt(1 - share))))
 }

@@ -9,7 +9,7 @@ const points = Object.freeze([
   { name: 'pump', voltageV: 10.9, uncertaintyV: 0.01 },
 ])
 const base = Object.freeze({ currentA: 4, currentUncertaintyA: 0.2, points })
-/** Two points with a drop, both of the stated half width. */
+/** Two points with a drop between them, both of this half width. */
 const pair = (dropV: number, uncertaintyV: number, expectedOhmToNext?: number) => [
   { name: 'a', voltageV: dropV, uncertaintyV, ...(expectedOhmToNext === undefined ? {} : { expectedOhmToNext }) },
   { name: 'b', voltageV: 0, uncertaintyV },

@@ -2,14 +2,14 @@ import { DomainError, requireFinite, requireFiniteResult, requireNotNegative, re
 import { circuitDefaults } from './circuitDefaults.ts'
 import { requireList } from './requireList.ts'
 
-/** A place where a voltage was read; what the wire to the next place should have, where that is known. */
+/** A point where voltage was read, and the expected resistance of the wire to the next point, if known. */
 export interface DropPoint {
   readonly name: string
   readonly voltageV: number
   readonly uncertaintyV?: number
   readonly expectedOhmToNext?: number
 }
-/** What lies between two neighbouring places. */
+/** The wire between two neighbouring points. */
 export interface DropStretch {
   readonly from: string
   readonly to: string
@@ -24,10 +24,9 @@ export interface DropStretch {
 }
 
 /**
- * Where the missing volts of a circuit are: the drop of each stretch between voltages read along it under load.
+ * Where the lost voltage of a circuit is: the drop of each stretch between voltages read along it under load.
  *
- * Points stand in the order of the current, voltages against one reference. What the last point expects of a next one is not used.
- * worst is null where the intervals of the two largest drops touch or overlap. Where first and last voltage agree, each share is 0.
+ * Points stand in the order of the current, voltages against one reference. The last point's expected resistance is ignored. worst is null if the intervals of the two largest drops touch or overlap. If first and last voltage are equal, each share is 0.
  *
  * @equation V_k = U_k - U_(k+1); V = V_k -/+ (u_k + u_(k+1)); R_k = V_k/I; share = V_k/(U_first - U_last)
  * @symbol I - currentA - A - current while the voltages were read
@@ -80,7 +79,7 @@ function stretchBetween(before: DropPoint, after: DropPoint, currentA: number, l
   const halfWidthV = (before.uncertaintyV ?? circuitDefaults.uncertaintyV) + (after.uncertaintyV ?? circuitDefaults.uncertaintyV)
   const lowV = dropV - halfWidthV
   const highV = dropV + halfWidthV
-  // A negative voltage over the smallest current is the lowest quotient.
+  // A negative voltage gives its lowest quotient at the smallest current.
   const lowOhm = finite(lowV / (lowV < 0 ? lowestA : highestA), before)
   const highOhm = finite(highV / (highV < 0 ? highestA : lowestA), before)
   const expected = before.expectedOhmToNext
@@ -93,7 +92,7 @@ function finite(value: number, at: DropPoint): number {
   return requireFiniteResult('points', at.voltageV, value)
 }
 
-/** The stretch with the largest drop; of equal drops the less certain one, so that an overlap is never missed. */
+/** The stretch with the largest drop; among equal drops the less certain one, so that an overlap is never missed. */
 function worstOf(stretches: readonly DropStretch[]): { readonly from: string; readonly to: string } | null {
   const [largest, second] = [...stretches].sort((a, b) => b.dropV - a.dropV || b.highV - a.highV)
   if (largest === undefined || (second !== undefined && largest.lowV <= second.highV)) return null

@@ -9,9 +9,9 @@ interface Size {
   readonly areaMm2: number
 }
 const sizesOf = {
-  /** Gauges by their exact series. */
+  /** Gauges by the exact AWG series. */
   AWG: awgTable.rows.map(({ gauge, size }): Size => ({ size, areaMm2: awgToAreaMm2(gauge) })).sort(byArea),
-  /** Nominal areas, each once whatever the class. */
+  /** Nominal areas of all classes, without duplicates. */
   'IEC 60228': [...new Set(iec60228.rows.map(({ areaMm2 }) => areaMm2))].map((areaMm2): Size => ({ size: String(areaMm2), areaMm2 })).sort(byArea),
 } as const satisfies Readonly<Record<string, readonly Size[]>>
 
@@ -19,13 +19,13 @@ function byArea(a: Size, b: Size): number {
   return a.areaMm2 - b.areaMm2
 }
 
-/** A size that misses the allowed drop by rounding alone counts. */
+/** Tolerance for rounding in the comparison with the allowed drop. */
 const roundingShare = 1e-12
 
 /**
  * The thinnest standard size whose feed and return lose no more than the allowed volts; null where the thickest still loses more.
  *
- * Areas are nominal and the metal pure: lay and a standard's unfavourable size come on top.
+ * Nominal areas of pure metal: add lay and the standard's tolerance.
  *
  * @equation smallest A of the series with rho I (L_out + L_return)/A <= V
  * @symbol rho - material - ohm m - resistivity of the metal at the temperature

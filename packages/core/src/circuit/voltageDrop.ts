@@ -32,7 +32,7 @@ export function voltageDropV(i: {
     requireList('jointsOhm', jointsOhm, 0, 'a list of resistances in ohm')
     for (let k = 0; k < jointsOhm.length; k += 1) {
       const jointOhm = jointsOhm[k] as number
-      // Only a joint that is refused needs its name put together.
+      // The parameter name is built only for a joint that is refused.
       if (!(typeof jointOhm === 'number' && jointOhm >= 0 && jointOhm < Infinity)) requireNotNegative(`jointsOhm.${k}`, jointOhm)
       loopOhm += jointOhm
     }

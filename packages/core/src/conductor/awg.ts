@@ -7,10 +7,10 @@ const stepsRatio = 92
 const steps = 39
 const stepsFrom = 36
 
-/** Whole gauges run from No. 40 to No. 6/0, half a gauge beyond each end belongs to the nearest whole one; thicker wire is sized by area. */
+/** Range of whole gauges, No. 40 to No. 6/0, extended by half a gauge so that both round to a whole one; thicker wire is sized by area. */
 const finestGauge = 40.5
 const thickestGauge = -5.5
-/** Areas whose gauge lies inside that range, in mm2. */
+/** The same range as areas in mm2. */
 const finestAreaMm2 = 0.0045
 const thickestAreaMm2 = 191
 
@@ -65,7 +65,7 @@ export function areaMm2ToAwg(areaMm2: number): number {
 }
 
 /**
- * Whole gauge nearest to a cross-section, nearest in gauge number (so by ratio of areas, not by difference).
+ * Whole gauge nearest to a cross-section, in gauge number (ratio of areas), not in area.
  *
  * @equation n = round(36 - 39 * ln(d/0.127)/ln(92)), d = sqrt(4 A/pi)
  * @symbol A - areaMm2 - mm2 - area of the conductor
@@ -77,6 +77,6 @@ export function areaMm2ToAwg(areaMm2: number): number {
  * @source ASTM B258, the series solved for the gauge
  */
 export function nearestAwg(areaMm2: number): number {
-  // Adding 0 turns the -0 that rounding can leave into the gauge 0.
+  // Adding 0 turns a -0 from rounding into gauge 0.
   return Math.round(areaMm2ToAwg(areaMm2)) + 0
 }

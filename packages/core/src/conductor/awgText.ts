@@ -4,7 +4,7 @@ const finestGauge = 40
 const thickestGauge = -5
 const allowed = 'a gauge from 40 to 6/0, such as "18", "AWG 18", "2/0" or "0000"'
 
-/** A mark before or after the number, then a plain number, zeros in a row, or zeros counted. */
+/** An optional mark before or after the number, then a plain number, repeated zeros, or the n/0 form. */
 const written = /^(?:awg[\s-]*)?(?:#|no\.?)?\s*(?:([1-9]\d?)|(0{1,6})|([1-6])\s*\/\s*0)\s*(?:awg)?$/i
 
 /**

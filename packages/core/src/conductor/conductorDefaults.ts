@@ -1,9 +1,9 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
-/** What the conductor formulas take where the caller says nothing. */
+/** Defaults of the conductor formulas. */
 export const conductorDefaults = /* @__PURE__ */ frozen({
-  /** Strands as long as the wire itself: standards' areas and maximum resistances already hold the lay. */
+  /** Strands no longer than the wire: areas and maximum resistances in standards include the lay already. */
   layFactor: 1,
   /** Temperature of a measured resistance, in degC. */
   temperatureC: 20,

@@ -68,7 +68,7 @@ describe('conflicts', () => {
   })
 
   test('two readings that fit a size each but not each other: the one farther off is named', () => {
-    // Copper of gauge 18: mass at the top of the gauge's span, resistance that asks for the bottom of it.
+    // 18 AWG copper: mass at the top of the gauge's range, resistance that implies the bottom of it.
     const found = identifyWire({ massKgPerM: about(0.0081, 0.002), resistanceOhmPerM: about(0.0244, 0.002) })
     const copper = found.find(({ standard, size, material }) => standard === 'AWG' && size === '18' && material === 'annealed-copper')
     expect(copper?.conflicts).toHaveLength(1)

@@ -2,7 +2,7 @@ import type { MetalName } from '../materials/index.ts'
 import { type Evidence, type Likely, type WireReadings, wireEvidence } from './wireEvidence.ts'
 import { type WireSize, wireSizes } from './wireSizes.ts'
 
-/** A size and a metal that a wire may be; conflicts name the readings that speak against it. */
+/** A possible size and metal; conflicts names the readings that contradict it. */
 export interface WireCandidate {
   readonly standard: WireSize['standard']
   readonly size: string
@@ -11,11 +11,11 @@ export interface WireCandidate {
   readonly conflicts: readonly string[]
 }
 
-/** Makers stray from the likely area by about 5 % either way (from memory). */
+/** Spread of makers about the likely area, either way (from memory). */
 const makersHalfWidth = 0.05
-/** Stands for the distance of readings whose areas leave the range of numbers. */
+/** Distance given to readings whose areas overflow. */
 const outOfReach = 1e300
-/** Copper is what most wires are: a rarer metal must lie nearer by two widths to come before it, tin by less (a judgement). */
+/** Prior in favour of copper, the commonest metal: a rarer metal must be nearer by two widths to rank first, tin by less (a judgement). */
 const handicaps: Readonly<Partial<Record<MetalName, number>>> = { 'tinned-copper': 0.1, 'copper-clad-aluminium': 4, 'aluminium-1350': 4 }
 
 interface Scored {
@@ -24,9 +24,9 @@ interface Scored {
 }
 
 /**
- * What an unknown wire may be, from what can be measured of its bare conductor: fits first, the nearest first, then what some reading contradicts.
- * Mass and resistance together tell the metal whatever the size: copper-clad aluminium weighs 0.37 and resists 1.54 times copper.
- * Copper stands before metals that fit as well. The strand diameter counts together with the strand count.
+ * Candidates for an unknown wire, from measurements of its bare conductor: those that fit, nearest first, then those that some reading contradicts.
+ * Mass and resistance together identify the metal, whatever the size: copper-clad aluminium weighs 0.37 and resists 1.54 times copper.
+ * Copper ranks before metals that fit equally well. The strand diameter counts together with the strand count.
  *
  * @equation A = n pi/4 d^2 by strands; A = pi/4 D^2 fill by diameter; A = m'/(D K) by mass; A = rho K/R' by resistance; a size fits where all intervals of A meet its own
  * @symbol A - result - mm2 - metal that each reading speaks for
@@ -60,11 +60,11 @@ export function identifyWire(i: WireReadings): readonly WireCandidate[] {
   for (const size of wireSizes()) {
     for (const material of size.materials) {
       const scored = judge(size, material, evidence)
-      // A candidate that every reading contradicts says nothing.
+      // A candidate that every reading contradicts is left out.
       if (scored.candidate.conflicts.length < evidence.length) found.push(scored)
     }
   }
-  // Sorting is stable: what fits equally well stays in the order of standards and metals.
+  // The sort is stable: equal fits keep the order of standards and metals.
   return found.sort((a, b) => a.candidate.conflicts.length - b.candidate.conflicts.length || a.distance - b.distance || 0).map((scored) => scored.candidate)
 }
 
@@ -73,7 +73,7 @@ function judge(size: WireSize, material: MetalName, evidence: readonly Evidence[
   let low = size.lowMm2
   let high = size.highMm2
   let distance = handicaps[material] ?? 0
-  // The nearest reading first, so that of two that contradict each other the farther is named.
+  // The nearest reading first, so that of two contradictory readings the farther one is named.
   const readings = evidence.map(({ input, areaMm2 }) => weigh(input, areaMm2(material), size.likelyMm2)).sort((a, b) => a.distance - b.distance || 0)
   for (const reading of readings) {
     distance += reading.distance
@@ -86,7 +86,7 @@ function judge(size: WireSize, material: MetalName, evidence: readonly Evidence[
   return { candidate: { standard: size.standard, size: size.size, areaMm2: size.areaMm2, material, conflicts }, distance }
 }
 
-/** Square of the distance in ln(area) from what the maker likely put in, over the square of the reading's own half width and the maker's. */
+/** Squared distance in ln(area) from the maker's likely area, over the sum of squares of the reading's and the maker's half widths. */
 function weigh(input: string, area: Likely, likelyMm2: number) {
   const apart = Math.log(area.likely / likelyMm2)
   const halfWidth = Math.log(area.high / area.low) / 2

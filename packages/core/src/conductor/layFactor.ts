@@ -3,7 +3,7 @@ import { frozen } from '../errors/inner.ts'
 import type { MaterialValue } from '../materials/index.ts'
 
 /**
- * How much longer the strands of one layer are than the wire: its resistance and its mass grow by the same factor.
+ * Length of a layer's strands over the length of the wire: its resistance and mass grow by the same factor.
  *
  * One layer of strands.
  *

@@ -6,7 +6,7 @@ import { conductorDefaults } from './conductorDefaults.ts'
 const m2PerMm2 = 1e-6
 
 /**
- * Mass of the bare metal of a metre of conductor: what a scale shows of a stripped length.
+ * Mass of the bare metal of a metre of conductor: the reading of a scale for a stripped length.
  *
  * @equation m' = D A K
  * @symbol D - material - kg/m3 - density of the metal, its nominal

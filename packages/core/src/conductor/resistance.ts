@@ -7,7 +7,7 @@ import { resistivityOhmM } from './resistivity.ts'
 const mm2PerM2 = 1e6
 const straight = conductorDefaults.layFactor
 
-/** One condition for the whole input is quicker than one after the other; what is wrong is looked for only where it fails. */
+/** One combined check keeps the common case fast; on failure the checks below find the wrong parameter. */
 function resistance(areaMm2: number, lengthM: number, material: MetalName, temperatureC: number, layFactor: number): number {
   const numbers = typeof areaMm2 === 'number' && typeof lengthM === 'number' && typeof layFactor === 'number'
   if (numbers && areaMm2 > 0 && areaMm2 < Infinity && lengthM >= 0 && layFactor >= 1) {

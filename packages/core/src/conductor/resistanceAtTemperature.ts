@@ -5,7 +5,7 @@ const coldestC = -60
 const hottestC = 300
 
 /**
- * A measured resistance taken to another temperature with a temperature coefficient of your own, stated at any base.
+ * A measured resistance converted to another temperature, with any temperature coefficient and its base temperature.
  * IEC 60228 takes readings to 20 degC with 0.004 per kelvin; physics handbooks state coefficients at 0 degC.
  *
  * A straight line: within about 1 % for copper from -60 to 300 °C.

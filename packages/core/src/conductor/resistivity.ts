@@ -4,7 +4,7 @@ import { type MetalName, metal } from '../materials/index.ts'
 /** The linear law holds to about 1 % for copper from -60 to 300 degC. */
 const coldestC = -60
 const hottestC = 300
-/** Temperature at which the metals' resistivities are stated, in degC. */
+/** Reference temperature of the metals' resistivities, in degC. */
 const referenceC = 20
 
 /**

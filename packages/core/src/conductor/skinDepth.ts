@@ -5,7 +5,7 @@ import { resistivityOhmM } from './resistivity.ts'
 /** Magnetic constant in H/m: 4 pi 1e-7 to ten digits in the SI of 2019. */
 const magneticConstantHPerM = 4e-7 * Math.PI
 const mmPerM = 1000
-/** Their permeability is far from 1 and falls with the field; no single number serves. */
+/** Ferromagnetic metals: their permeability is far from 1 and varies with the field, so no single number applies. */
 const magnetic: readonly MetalName[] = ['low-carbon-steel', 'nickel']
 
 /**

@@ -1,8 +1,8 @@
 import { requireFiniteResult, requirePositive, requireWhole } from '../errors/index.ts'
 
-/** Diameters of strand across one to four full layers round a centre strand: 1 + 2 a layer. */
+/** Overall diameter in strands of one to four full layers round a centre strand: 1 + 2 per layer. */
 const concentricDiameters: Readonly<Record<number, number>> = { 1: 1, 7: 3, 19: 5, 37: 7 }
-/** Bunched strands lie at random: they fill three quarters of their circle, so it is 1/sqrt(0.75) = 1.155 times sqrt(n) strands across. */
+/** Bunched strands lie at random and fill three quarters of their circle: sqrt(n/0.75) = 1.155 sqrt(n) strands across. */
 const bunchedDiameters = 1.155
 
 /**

@@ -5,7 +5,7 @@ import { resistivityOhmM } from './resistivity.ts'
 const mm2PerM2 = 1e6
 
 /**
- * Area of the tin on the strands of a conductor: what a strand measures across less what is copper.
+ * Area of the tin on the strands of a conductor: area of the tinned strand less area of its copper.
  *
  * An even coat on round strands.
  *
@@ -32,7 +32,7 @@ export function tinAreaMm2(i: { readonly strandCount: number; readonly strandDia
 }
 
 /**
- * Resistance of a metre of tinned copper from its two areas: copper and tin carry the current side by side.
+ * Resistance of a metre of tinned copper from its two areas: copper and tin in parallel.
  *
  * @equation R' = K/(Acu/rhocu + Asn/rhosn)
  * @symbol Acu - copperAreaMm2 - mm2 - area of the copper alone

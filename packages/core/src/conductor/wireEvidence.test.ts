@@ -50,7 +50,7 @@ describe('what one reading says of the area of metal, by hand', () => {
     const solidOhms = areaOf({ strandCount: 1, resistanceOhmPerM: { low: 0.017, high: 0.018 } })
     const strandedOhms = areaOf({ resistanceOhmPerM: { low: 0.017, high: 0.018 } })
     expect([strandedOhms.likely / solidOhms.likely, strandedOhms.high / solidOhms.high].every((ratio) => ratio > 1 && ratio < 1.1)).toBe(true)
-    // Mass and resistance of one wire agree on the area once the lay is told.
+    // Mass and resistance of one wire give the same area once the lay is taken into account.
     expect(strandedMass.likely * strandedOhms.likely).toBeCloseTo(solidMass.likely * solidOhms.likely, 9)
   })
 

@@ -5,31 +5,31 @@ import { layFactors } from './layFactor.ts'
 import { resistivityOhmM } from './resistivity.ts'
 import { strandedAreaMm2, strandedDiameterMm } from './stranding.ts'
 
-/** What can be learnt of a wire on the bench; of the bare conductor throughout. */
+/** Bench measurements of a bare conductor. */
 export interface WireReadings {
   readonly conductorDiameterMm?: Interval
   readonly strandCount?: number
-  /** Counts together with strandCount. */
+  /** Needs strandCount. */
   readonly strandDiameterMm?: Interval
   readonly massKgPerM?: Interval
   readonly resistanceOhmPerM?: Interval
   readonly temperatureC?: number
 }
 
-/** A quantity between bounds, and where it likely lies. */
+/** An interval with its most likely value. */
 export interface Likely extends Interval {
   readonly likely: number
 }
 
-/** The area of metal that one reading speaks for, if the wire is of the given metal. */
+/** The area of metal that one reading implies, for a given metal. */
 export interface Evidence {
   readonly input: 'conductorDiameterMm' | 'strandDiameterMm' | 'massKgPerM' | 'resistanceOhmPerM'
   readonly areaMm2: (material: MetalName) => Likely
 }
 
-/** Metal in the circle round a conductor: all of it when solid or compacted hard, 0.68 of it when bunched loosely (from memory). */
+/** Fill factor of the circle round a conductor: 1 when solid or compacted hard, 0.68 when bunched loosely (from memory). */
 const anyFill: Likely = { low: 0.68, likely: 0.77, high: 1 }
-/** With the strands counted, the circle is known to about 5 % of its diameter; two to six strands pack by no one rule. */
+/** Tolerance of the circle when the strands are counted, about 5 % of its diameter; two to six strands pack by no one rule. */
 const countedFill: Interval = { low: 0.9, high: 1.12 }
 const fewStrandsFill: Likely = { low: 0.5, likely: 0.65, high: 0.85 }
 const fewStrands = 6
@@ -37,7 +37,7 @@ const mm2PerM2 = 1e6
 const coldestC = -60
 const hottestC = 300
 
-/** Reads and checks what was measured; each piece of evidence turns its reading into an interval of area. */
+/** Checks the measurements and turns each into an interval of area. */
 export function wireEvidence(i: WireReadings): readonly Evidence[] {
   const temperatureC = requireBetween('temperatureC', i.temperatureC ?? conductorDefaults.temperatureC, coldestC, hottestC)
   if (i.strandCount !== undefined) requireWhole('strandCount', i.strandCount, 1)

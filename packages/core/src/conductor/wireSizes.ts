@@ -4,13 +4,13 @@ import { awgToAreaMm2 } from './awg.ts'
 import { formatAwg } from './awgText.ts'
 import { resistivityOhmM } from './resistivity.ts'
 
-/** A size that a wire may have been sold as, with the metal that may be in it. */
+/** A standard size and the metal area that its wires may have. */
 export interface WireSize {
   readonly standard: 'AWG' | 'SAE J1128' | 'ISO 6722-1' | 'IEC 60228'
   readonly size: string
-  /** What the standard states: AWG the area, SAE the least, ISO and IEC the nominal. */
+  /** Area by the standard: exact for AWG, minimum for SAE, nominal for ISO and IEC. */
   readonly areaMm2: number
-  /** Metal that a maker is likely to put in, and the least and most. */
+  /** Metal area that a maker likely uses, and its least and most. */
   readonly likelyMm2: number
   readonly lowMm2: number
   readonly highMm2: number
@@ -19,14 +19,14 @@ export interface WireSize {
 
 const finestGauge = 40
 const thickestGauge = -5
-/** Gauges lie 26 % of area apart, and real strandings stray as far as FAA AC 43.13-1B table 11-9 shows, -10 to +18 %: the nearest gauge counts. */
+/** Gauges are 26 % of area apart, and real strandings differ by -10 to +18 % (FAA AC 43.13-1B table 11-9): the range of half a gauge either way counts. */
 const halfGauge = 0.5
-/** A maker meets a minimum with little to spare: 3 %, at most 8 % (from memory). */
+/** Makers exceed a minimum area by 3 %, at most 8 % (from memory). */
 const likelyOverMinimum = 1.03
 const mostOverMinimum = 1.08
-/** A nominal area is seldom exceeded: at most 5 % (from memory). */
+/** Most that makers exceed a nominal area by, 5 % (from memory). */
 const mostOverNominal = 1.05
-/** The largest resistance in ohm/km bounds the metal from below: A = rho20/R, in mm2. */
+/** Least area from the largest resistance in ohm/km: A = rho20/R, in mm2. */
 const ohmMm2PerKm = 1e9
 const referenceC = 20
 
@@ -34,7 +34,7 @@ const copperOnly: readonly MetalName[] = ['annealed-copper', 'tinned-copper', 'c
 const copperOrAluminium: readonly MetalName[] = [...copperOnly, 'aluminium-1350']
 
 /**
- * Lists every size of the four standards, with the metal that may be in it: copper first among its metals.
+ * Lists every size of the four standards with its range of metal area, copper first among its metals.
  *
  * @equation rows of AWG, SAE J1128, ISO 6722-1 and IEC 60228
  * @symbol sizes - result - 1 - standard, size as it is called, area that the standard states, likely area and its least and most
@@ -64,7 +64,7 @@ function byResistance(standard: WireSize['standard'], areaMm2: number, ohmPerKm:
   return { standard, size: String(areaMm2), areaMm2, likelyMm2: areaMm2, lowMm2, highMm2: areaMm2 * mostOverNominal, materials }
 }
 
-/** The class is not known, so the class that allows most resistance bounds the metal. */
+/** Without a class, the class of largest resistance gives the least area. */
 function largestByArea(rows: readonly Iec60228Row[]): ReadonlyMap<number, number> {
   const largest = new Map<number, number>()
   for (const { areaMm2, plainOhmPerKm } of rows) largest.set(areaMm2, Math.max(plainOhmPerKm, largest.get(areaMm2) ?? 0))

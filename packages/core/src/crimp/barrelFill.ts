@@ -1,9 +1,9 @@
 import { DomainError, requireFiniteResult, requirePositive } from '../errors/index.ts'
 
 /**
- * How much of a barrel's bore the metal of its conductors fills; above 1 they cannot go in.
+ * Metal area of the conductors over the area of a barrel's bore; above 1 they cannot fit.
  *
- * Round strands leave voids: a bundle that just slides in fills well below 1.
+ * Round strands leave voids: even a bundle that just slides in is well below 1.
  *
  * @equation f = sum(A)/(pi d^2/4)
  * @symbol A - conductorAreasMm2 - mm2 - metal area of each conductor in the barrel

@@ -1,9 +1,9 @@
 import { DomainError, requirePositive } from '../errors/index.ts'
 
 /**
- * The share of the strands' area that a crimp has squeezed out.
+ * The fraction by which a crimp has reduced the strands' area.
  *
- * Both areas are metal alone, without the voids between strands. What left the section went along the wire.
+ * Both areas are metal alone, without the voids between strands. The displaced metal has moved along the wire.
  *
  * @equation c = 1 - A_c/A_l
  * @symbol A_l - looseAreaMm2 - mm2 - strands before the crimp

@@ -2,9 +2,9 @@ import { DomainError, requireAboveUpTo, requireFiniteResult, requireNotNegative,
 import { crimpDefaults } from './crimpDefaults.ts'
 
 /**
- * The height of a crimp that squeezes the strands by a wanted share, between dies of a given width.
+ * The crimp height that compresses the strands by a given fraction, between dies of a given width.
  *
- * The barrel's metal keeps its area and the voids are closed. The height that the terminal's maker prints comes before this one.
+ * The barrel's metal keeps its area and the voids are closed. The height printed by the terminal's maker takes precedence.
  *
  * @equation h = (A_b + A (1 - c))/(w s)
  * @symbol A - conductorAreaMm2 - mm2 - metal area of the strands before the crimp

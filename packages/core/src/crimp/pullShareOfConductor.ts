@@ -2,9 +2,9 @@ import { requireFiniteResult, requireNotNegative, requirePositive, UnknownEntryE
 import { type Interval, type Metal, type MetalName, metal, metals } from '../materials/index.ts'
 
 /**
- * The share of the conductor's own breaking strength that a pull on a crimp sample amounts to.
+ * Pull force on a crimp sample over the breaking force of its conductor.
  *
- * Low takes the highest tensile strength of the metal, high the lowest: 0.6 and more at the low end is a sound crimp of an unlisted pair.
+ * The low end is for the highest tensile strength of the metal, the high end for the lowest: 0.6 or more at the low end is a sound crimp of an unlisted pair.
  *
  * @equation low = F/(A sigma_high); high = F/(A sigma_low)
  * @symbol F - forceN - N - pull at which the sample gave

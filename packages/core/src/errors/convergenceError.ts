@@ -1,4 +1,4 @@
-/** A solver that did not settle; residual is what was left, in the unit its model states. */
+/** A solver did not converge; residual is its last error, in the model's unit. */
 export class ConvergenceError extends Error {
   override readonly name = 'ConvergenceError'
   readonly code = 'not-converged'

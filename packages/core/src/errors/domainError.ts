@@ -1,4 +1,4 @@
-/** Why a value was refused; stable, so that an embedder can translate. */
+/** Why a value was refused; a stable code, so that callers can translate. */
 export type DomainCode = 'not-a-number' | 'not-finite' | 'out-of-range' | 'not-whole' | 'missing' | 'contradiction' | 'wrong-choice'
 
 /** A value outside the domain of a formula: names the parameter, the value, what is allowed and, where one says so, the source of the limit. */
@@ -7,17 +7,17 @@ export class DomainError extends RangeError {
   declare readonly parameter: string
   declare readonly value: unknown
   declare readonly allowed: string
-  /** undefined where none says so: stored all the same, which is shorter than a condition. */
+  /** undefined without a source: stored anyway, which saves a condition. */
   declare readonly source?: string
   declare readonly code: DomainCode
 
-  /** Without a code it takes the one of a number that was refused. Every function ships this, so it is kept short. */
+  /** The default code is that of a refused number. Every function ships this, so it is kept short. */
   constructor(
     parameter: string,
     value: unknown,
     allowed: string,
     source?: string,
-    // Of the numbers that are not finite, NaN alone is falsy.
+    // Of the non-finite numbers only NaN is falsy.
     code: DomainCode = Number.isFinite(value)
       ? 'out-of-range'
       : value === undefined
@@ -26,7 +26,7 @@ export class DomainError extends RangeError {
           ? 'not-finite'
           : 'not-a-number',
   ) {
-    // A text is quoted, so that "5" is told from 5; what has no short text of its own is named by its type.
+    // A text is quoted, so that "5" differs from 5; a value without a short text is named by its type.
     super(
       `"${parameter}" is ${typeof value === 'string' ? `"${value}"` : value === Object(value) ? typeof value : String(value)}; allowed: ${source ? `${allowed}, ${source}` : allowed}`,
     )

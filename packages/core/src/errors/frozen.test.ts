@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import * as core from '../index.ts'
 
-/** Paths of what can still be changed within a value. */
+/** Paths of the mutable parts of a value. */
 function loose(value: unknown, path: string): readonly string[] {
   if (typeof value !== 'object' || value === null) return []
   const inner = Object.entries(value).flatMap(([key, one]) => loose(one, `${path}.${key}`))

@@ -4,7 +4,7 @@ function freeze(value: unknown): void {
   for (const inner of Object.values(value)) freeze(inner)
 }
 
-/** The same value, frozen through and through: a shipped record is the same for every caller. */
+/** Freezes a value deeply: callers cannot change a shipped record. */
 export function frozen<const T>(value: T): T {
   freeze(value)
   return value

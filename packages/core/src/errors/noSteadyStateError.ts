@@ -1,4 +1,4 @@
-/** No steady temperature exists (runaway), or it lies above the ceiling; largestCurrentA is the current that reaches ceilingC. */
+/** No steady temperature exists (runaway), or it is above the ceiling; largestCurrentA is the current that reaches ceilingC. */
 export class NoSteadyStateError extends RangeError {
   override readonly name = 'NoSteadyStateError'
   readonly code: 'runaway' | 'ceiling'

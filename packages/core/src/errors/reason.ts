@@ -1,4 +1,4 @@
-/** Why a verdict came out as it did: a stable code with its values; the words are the planner's and the site's. */
+/** Reason of a verdict: a stable code with its values; planner and site write the text. */
 export interface Reason {
   readonly code: string
   readonly parameter?: string

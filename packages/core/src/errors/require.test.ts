@@ -16,7 +16,7 @@ import {
 const least = Number.MIN_VALUE
 const most = Number.MAX_VALUE
 
-/** Each with what it lets pass at its edges, and what lies just past them. */
+/** Each helper with the values accepted at its edges and those just beyond. */
 const helpers = [
   { name: 'requireFinite', check: (value: number) => requireFinite('x', value), good: [-most, 0, most], bad: [] },
   { name: 'requirePositive', check: (value: number) => requirePositive('x', value), good: [least, most], bad: [0, -0, -least] },

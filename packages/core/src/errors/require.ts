@@ -97,13 +97,13 @@ export function requireWhole(parameter: string, value: number, low: number, high
  * requireChoice('ends', 'pinned', ['pinned', 'fixed']) // "pinned"
  */
 export function requireChoice<T extends string | number | boolean>(parameter: string, value: T, choices: readonly T[], source?: string): T {
-  // Two or three words: a loop takes a third of the time of includes.
+  // For two or three choices this loop takes a third of the time of includes.
   for (let k = 0; k < choices.length; k += 1) if (choices[k] === value) return value
   throw new DomainError(parameter, value, choices.join(', '), source, value === undefined ? 'missing' : 'wrong-choice')
 }
 
 /**
- * A result that overflowed is the input's fault: names the parameter that is out of reach instead of returning Infinity or NaN.
+ * Refuses an input whose result overflowed, naming the parameter, instead of returning Infinity or NaN.
  *
  * @throws DomainError otherwise, with the parameter's name
  * @example

@@ -1,4 +1,4 @@
-/** A name or a row that a table does not hold; known lists what it does hold. */
+/** A name or row that a table lacks; known lists the entries it has. */
 export class UnknownEntryError extends RangeError {
   override readonly name = 'UnknownEntryError'
   readonly code = 'unknown-entry'
@@ -14,7 +14,7 @@ export class UnknownEntryError extends RangeError {
   }
 }
 
-/** Looks an entry up; where the table refuses it, the error names the caller's field. */
+/** Looks up an entry; if the table refuses it, the error names the caller's field. */
 export function entryAt<T>(parameter: string, lookUp: () => T): T {
   try {
     return lookUp()

@@ -8,7 +8,7 @@ const parallel = {
     'copper skin and aluminium core in parallel: 10 % copper by area is nominal, 10 to 15 % is the range; the shares are from memory, the metals as in the table of metals',
 } as const satisfies Provenance
 
-/** Copper skin on an aluminium core: conductances and heat contents add by area share. It softens and melts as its core does. */
+/** Copper skin on an aluminium core: conductances and heat capacities add by share of area. It softens and melts like its core. */
 export const copperCladAluminium = /* @__PURE__ */ frozen({
   name: 'copper-clad-aluminium',
   resistivity20OhmM: { low: 2.5791e-8, nominal: 2.6566e-8, high: 2.6566e-8, provenance: parallel },

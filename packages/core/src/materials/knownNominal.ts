@@ -1,7 +1,7 @@
 import { requireFinite, UnknownEntryError } from '../errors/index.ts'
 
 /**
- * The nominal value of a property that a model cannot do without; one that isn't known is refused, never guessed.
+ * The nominal value of a property that a model needs; an unknown one is refused, never guessed.
  *
  * @equation nominal of the property's row
  * @symbol nominal - result - 1 - in the unit of the property

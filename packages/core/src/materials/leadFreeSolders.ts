@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { SolderName } from './names.ts'
 import type { Solder } from './properties.ts'
 
-/** Solders without lead; latent heats and shear strengths that no source prints are from memory, as they say. */
+/** Solders without lead; latent heats and shear strengths without a published source are from memory and marked so. */
 export const leadFreeSolders = /* @__PURE__ */ frozen({
   SAC305: {
     name: 'SAC305',

@@ -1,7 +1,7 @@
-/** What a value rests on. published: read in the source or a reprint; derived: computed from published values by a stated formula. */
+/** Reliability of a value. published: read in the source or a reprint; derived: computed from published values by a stated formula. */
 export type ProvenanceStatus = 'published' | 'common practice' | 'from memory' | 'derived'
 
-/** Where a value comes from, and what that is worth. */
+/** Source of a value and its reliability. */
 export interface Provenance {
   readonly status: ProvenanceStatus
   readonly source: string
@@ -9,7 +9,7 @@ export interface Provenance {
   readonly clause?: string
 }
 
-/** Two ends, low at most high. */
+/** An interval, low at most high. */
 export interface Interval {
   readonly low: number
   readonly high: number

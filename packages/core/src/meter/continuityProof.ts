@@ -3,10 +3,10 @@ import type { Interval } from '../materials/index.ts'
 import { type ProofVerdict, proofVerdict } from './proofVerdict.ts'
 
 /**
- * What the tone of a continuity tester proves of the drop at the working current.
+ * What the tone of a continuity tester proves about the drop at the working current.
  *
  * A tone says only "below the threshold", silence only "not below it", and the threshold itself is known within an interval.
- * Silence sets no upper end: dropHighV is null and the proof never passes.
+ * Silence gives no upper bound: dropHighV is null and the proof never passes.
  *
  * @equation tone: 0 <= V <= I R_2; silence: V >= I R_1
  * @symbol R_1 - toneBelowOhm.low - ohm - below this it surely tones

@@ -2,7 +2,7 @@ import { requireFinite, requireFiniteResult, requireNotNegative, requirePositive
 import { type ProofVerdict, proofVerdict } from './proofVerdict.ts'
 
 /**
- * Whether a measured drop, scaled from the test current to the working current, keeps the allowed drop.
+ * Whether a measured drop, scaled from the test current to the working current, stays within the allowed drop.
  *
  * Scaling takes the resistance as constant: a filmed or burnt contact gets worse with heat, so test near the working current.
  *

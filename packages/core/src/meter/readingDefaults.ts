@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
-/** What a reading is taken to be where nothing is said of its test leads: they are not subtracted, so a resistance comes out too high, never too low. */
+/** Defaults of a reading: test leads are not subtracted, so a resistance errs high. */
 export const readingDefaults = /* @__PURE__ */ frozen({
   leadOhm: 0,
   leadUncertaintyOhm: 0,

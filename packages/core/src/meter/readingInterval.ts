@@ -1,10 +1,10 @@
 import { requireFinite, requireFiniteResult, requireNotNegative } from '../errors/index.ts'
 import { readingDefaults } from './readingDefaults.ts'
 
-/** A reading is a rectangular distribution within its bounds: half the width over the root of three (GUM 4.3.7). */
+/** Standard uncertainty of a rectangular distribution: half width over the square root of 3 (GUM 4.3.7). */
 const rectangularDivisor = Math.sqrt(3)
 
-/** The bound that a meter's accuracy sets: a share of the reading and a number of counts. */
+/** Half width from a meter's accuracy: a percentage of the reading plus a number of counts. */
 export function accuracyBound(reading: number, percentOfReading: number, counts: number, resolution: number): number {
   return (Math.abs(reading) * percentOfReading) / 100 + counts * resolution
 }

@@ -4,9 +4,9 @@ import { readingDefaults } from './readingDefaults.ts'
 import { accuracyBound } from './readingInterval.ts'
 
 /**
- * Whether an ohms reading with two leads proves that a joint keeps its drop at the working current.
+ * Whether a two-lead resistance reading proves that a joint stays within its allowed drop at the working current.
  *
- * The ends are not clipped. A hand meter's floor is often far above a good joint, and then it cannot tell.
+ * The ends are not clipped. A hand meter's smallest reading is often far above a good joint; then it cannot tell.
  *
  * @equation a = |r| p/100 + n q; V_low = I (r - r_0 - a - b); V_high = I (r - r_0 + a + b)
  * @symbol r - readingOhm - ohm - as shown

@@ -1,10 +1,10 @@
 import { DomainError, requirePositive } from '../errors/index.ts'
 import type { FusePoint, FuseSeries } from '../tables/index.ts'
 
-/** Two currents closer than this, as a share, are one: rounding alone must not move a fuse off its own point. */
+/** Relative difference below which two currents are equal, so that rounding does not move a fuse off its own point. */
 export const sameCurrentShare = 1e-12
 
-/** Points with rising multiples, each time above 0 or null, the shortest never after the longest. */
+/** Requires points with rising multiples, times above 0 or null, the shortest never after the longest. */
 export function requireBand(band: readonly FusePoint[]): void {
   const allowed = 'at least one point, multiples rising'
   if (!Array.isArray(band) || band.length === 0) throw new DomainError('band', band, allowed, undefined, band === undefined ? 'missing' : 'wrong-choice')
@@ -23,7 +23,7 @@ export function requireBand(band: readonly FusePoint[]): void {
   }
 }
 
-/** Time of one edge of the band at a multiple of the rating; null is never. */
+/** Time of one edge of the band at a multiple of the rating; null means never. */
 export function openingTimeS(band: readonly FusePoint[], edge: 'shortestS' | 'longestS', multiple: number): number | null {
   let before: FusePoint | null = null
   for (const point of band) {
@@ -34,7 +34,7 @@ export function openingTimeS(band: readonly FusePoint[], edge: 'shortestS' | 'lo
   return before === null ? null : before[edge]
 }
 
-/** A straight line on log(time) against log(multiple). */
+/** Linear interpolation of log(time) against log(multiple). */
 function between(lowMultiple: number, lowS: number | null, highMultiple: number, highS: number | null, multiple: number): number | null {
   if (lowS === null || highS === null) return null
   const from = Math.log(lowMultiple)

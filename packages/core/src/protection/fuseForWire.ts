@@ -3,20 +3,20 @@ import { type FuseSeries, fuseBands } from '../tables/index.ts'
 import { bandOfRating, openingTimeS, sameCurrentShare, sureMultiple } from './fuseBand.ts'
 import { protectionDefaults } from './protectionDefaults.ts'
 
-/** Air round a fuse holder in which the linear loss per kelvin is used, in degC. */
+/** Range of ambient at a fuse holder in which the linear loss per kelvin is used, in degC. */
 const coldestC = -60
 const hottestC = 150
 
-/** A fuse of the series, judged. */
+/** One fuse of the series, with its verdict. */
 export interface FuseCandidate {
   readonly ratedA: number
   /** Its rating at the ambient. */
   readonly atAmbientA: number
   readonly carriesLoad: boolean
-  /** null where no inrush is known. */
+  /** null without a known inrush. */
   readonly carriesInrush: boolean | null
   readonly protectsWire: boolean
-  /** Empty for a fuse that serves. Codes: load-over-share, inrush-may-open, stall-may-not-open, wire-in-overload-zone. */
+  /** Empty for a suitable fuse. Codes: load-over-share, inrush-may-open, stall-may-not-open, wire-in-overload-zone. */
   readonly reasons: readonly Reason[]
 }
 interface FuseJob {
@@ -31,7 +31,7 @@ const atMost = (value: number, limit: number): boolean => value <= limit * (1 + 
 /**
  * The smallest fuse that carries the load and its inrush, opens when the motor stalls, and protects the wire from overload.
  *
- * From the first point of the band up to the one where it is sure to open, a fuse may carry for minutes or continuously: the wire must stand that current.
+ * Between the first point of the band and the multiple at which it is sure to open, a fuse may carry a current for minutes or continuously: the wire must stand that current.
  *
  * @equation F = I_r (1 - c (T_a - 23)); F f >= I; m_s F <= I_w; t_inrush <= shortest time of the inrush; longest time of the stall not null
  * @symbol I - loadA - A - continuous load

@@ -6,8 +6,7 @@ import { protectionDefaults } from './protectionDefaults.ts'
 /**
  * How soon a fuse may open at a current, and how long it may take.
  *
- * Between points the times lie on a straight line of log(time) against log(multiple). Below the first point the fuse never opens;
- * beside a point that may never open it may never open either; above the last point the last times hold.
+ * Between points, log(time) is linear in log(multiple). Below the first point the fuse never opens; next to a point at which it may never open it may never open either; above the last point the last times hold.
  *
  * @equation m = I/(I_r k); ln t = ln t_1 + (ln t_2 - ln t_1) ln(m/m_1)/ln(m_2/m_1)
  * @symbol I - currentA - A - through the fuse

@@ -11,7 +11,7 @@ const base = Object.freeze({ ratedA: 10, band, wire, limitC: 70, prospectiveA: 2
 const steadyA = steadyCurrentA({ ...wire, limitC: 70 }) ?? 0
 type Input = Parameters<typeof fuseProtectsWire>[0]
 
-/** The wire's and the fuse's time at a current, straight from their own functions. */
+/** Times of wire and fuse at a current, from their own functions. */
 const timesAt = (input: Input, currentA: number) => ({
   fuseS: fuseOpeningS({ ratedA: input.ratedA, ambientFactor: input.ambientFactor ?? 1, band: input.band, currentA }).longestS ?? Infinity,
   wireS:

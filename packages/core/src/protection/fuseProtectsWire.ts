@@ -5,15 +5,14 @@ import { requireBand } from './fuseBand.ts'
 import { type FuseOverWire, matchBand } from './matchBand.ts'
 import { protectionDefaults } from './protectionDefaults.ts'
 
-/** No fault of a low-voltage source draws more, in A. */
+/** Above any fault current of a low-voltage source, in A. */
 const largestA = 1e6
 
 /**
  * Whether a fuse opens in time at every current that could hurt its wire.
  *
- * The slow edge of the fuse's band is set against the wire's own time from its start to its limit, from the wire's steady limit up to
- * the prospective current; where that is not given, up to the last point of the band. worst is the current with the smallest ratio of the
- * wire's time to the fuse's. Where the fuse may never open, that ratio is 0 and the current with the shortest time of the wire stands for it.
+ * Compares the slow edge of the fuse's band with the wire's time from start to limit, from the wire's continuous current to the prospective current; without that, to the last point of the band. worst is the current with the smallest ratio of the
+ * wire's time to the fuse's. If the fuse may never open, that ratio is 0 and worst is the current at which the wire's time is shortest.
  *
  * @equation protects where t_f(I) <= t_w(I) for every I from I_s to I_p; t_w: C' dT/dt = I^2 R(T) - q(T) from T_0 to T_l; t_f log-log between points
  * @symbol I_r - ratedA - A - rating of the fuse
@@ -75,12 +74,12 @@ export function fuseProtectsWire(i: {
   const steadyA = named(() => steadyCurrentA({ ...wire, limitC })) ?? 0
   const initialC = i.initialC === undefined ? wire.ambientC : requireFinite('initialC', i.initialC)
   const wireS = (currentA: number): number | null => (initialC >= limitC ? 0 : timeToTemperatureS({ ...wire, currentA, wantedC: limitC, initialC }))
-  // Once, so that a value it refuses is named by its path here; the search then only changes the current.
+  // One call up front, so that errors name the field by its path here; the search then changes only the current.
   named(() => timeToTemperatureS({ ...wire, currentA: highestA, wantedC: limitC, initialC }))
   return named(() => matchBand(band, atAmbientA, steadyA, highestA, wireS))
 }
 
-/** The wire's own formulas name its fields and their own inputs; here the fields lie in "wire". */
+/** Renames the wire formulas' parameters in errors: here they are inside "wire". */
 function named<T>(run: () => T): T {
   try {
     return run()

@@ -2,23 +2,23 @@ import type { FusePoint } from '../tables/index.ts'
 import { openingTimeS } from './fuseBand.ts'
 import { scan } from './scan.ts'
 
-/** A fuse set against its wire. */
+/** A fuse compared with its wire. */
 export interface FuseOverWire {
   readonly protects: boolean
-  /** The current with the smallest ratio of the wire's time to the fuse's; null is never. */
+  /** The current with the smallest ratio of the wire's time to the fuse's; null if none. */
   readonly worst: { readonly currentA: number; readonly fuseLongestS: number | null; readonly wireS: number | null }
-  /** Stretches of current at which the wire passes its limit first. */
+  /** Current ranges in which the wire passes its limit before the fuse opens. */
   readonly unprotected: readonly { readonly lowA: number; readonly highA: number }[]
 }
 
-/** Currents so near to the wire's steady limit, as a share, that its time to the limit is as good as endless. */
+/** Within this fraction of the wire's steady limit its time counts as endless. */
 const nearSteadyShare = 1e-6
-/** A step off a point of the band, as a share: beyond what counts as the point itself. */
+/** Step off a point of the band, relative: larger than the tolerance of the point itself. */
 const besideShare = 1e-9
-/** Halvings of a range of currents until rounding ends them. */
+/** Bisections of a current range down to rounding. */
 const halvings = 60
 
-/** wireS is the wire's time to its limit at a current, null for never; it never grows with the current. */
+/** wireS is the wire's time to its limit at a current, null for never; it does not increase with the current. */
 export function matchBand(
   band: readonly FusePoint[],
   atAmbientA: number,
@@ -32,9 +32,9 @@ export function matchBand(
 
   let lowA = lowestA
   let highA = lowestA
-  /** The current at a share of the way from lowA to highA on a logarithmic scale, exact at both ends. */
+  /** Logarithmic interpolation from lowA to highA, exact at both ends. */
   const currentAt = (share: number): number => (share === 1 ? highA : lowA * (highA / lowA) ** share)
-  /** Logarithm of the wire's time over the fuse's: below 0 the wire loses. */
+  /** ln(wire's time / fuse's time): below 0 the wire reaches its limit first. */
   const margin = (share: number): number => {
     const currentA = currentAt(share)
     const wire = wireS(currentA)
@@ -54,7 +54,7 @@ export function matchBand(
     highA = edges[k] as number
     if (fuseS(Math.sqrt(lowA * highA)) === null) {
       add(lowA, highA)
-      // The ratio is 0 throughout: the shortest time of the wire is at the upper end, beside a point that opens.
+      // The ratio is 0 throughout: the wire's shortest time is at the upper end, next to a point at which the fuse opens.
       worstA = fuseS(highA) === null ? highA : highA * (1 - besideShare)
       least = -Infinity
       continue
@@ -69,7 +69,7 @@ export function matchBand(
   return { protects: unprotected.length === 0, worst: { currentA: worstA, fuseLongestS: fuseS(worstA), wireS: wireS(worstA) }, unprotected }
 }
 
-/** From which current on the wire does reach its limit: its steady limit, or where that is no stable one a larger current; null where none does. */
+/** Least current at which the wire reaches its limit: its steady limit, or a larger current if that is unstable; null if none. */
 function leastHarmfulA(steadyA: number, highestA: number, wireS: (currentA: number) => number | null): number | null {
   if (wireS(Math.min(highestA, steadyA * (1 + nearSteadyShare))) !== null) return steadyA
   if (wireS(highestA) === null) return null

@@ -2,17 +2,17 @@ import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 import { fuseBands } from '../tables/index.ts'
 
-/** What the protection formulas take where the caller says nothing. */
+/** Defaults of the protection formulas. */
 export const protectionDefaults = /* @__PURE__ */ frozen({
-  /** Share of a terminal's law that may be used; 1 is the law itself. */
+  /** Fraction of a terminal's current by the law that may be used; 1 is no reserve. */
   reserveFactor: 1,
   /** A fuse at its reference temperature carries its rating. */
   ambientFactor: 1,
-  /** Share of a fuse's rating that a lasting load may use. */
+  /** Fraction of a fuse's rating for a continuous load. */
   loadFraction: fuseBands['ISO 8820-3'].continuousLoadShare.nominal,
   /** Share of the rating lost per kelvin above the reference; makers' figures reach up to the high end in the table of fuse bands. */
   ambientLossPerK: fuseBands['ISO 8820-3'].ambientFactorPerK.low,
-  /** A fault outruns the insulation: it stores nothing, which is the safe side. */
+  /** The insulation stores no heat in a fault: the fault is too short, and this is the safe side. */
   insulationShare: 0,
   provenance: {
     status: 'common practice',

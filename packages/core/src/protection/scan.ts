@@ -1,21 +1,21 @@
-/** Where a function of 0 to 1 is least, and where it lies below 0. */
+/** Minimum of a function on 0 to 1, and the intervals where it is negative. */
 interface Scan {
   readonly leastAt: number
   readonly least: number
   readonly below: readonly (readonly [number, number])[]
 }
 
-/** Pieces that it is cut into before its least value is sought: the functions here bend one way, or nearly so. */
+/** Panels before the minimum is refined: the functions here are convex, or nearly so. */
 const pieces = 4
-/** How far from an end, as a share of the pieces beside it, tells whether the function falls or rises there. */
+/** Distance from an end, relative to the panel, at which the sign of the slope is probed. */
 const probeShare = 1e-6
-/** Golden section stops at this width in x; a crossing is found where the function is this near to 0. */
+/** Golden-section search stops at this width in x; a crossing is accepted at this distance from 0. */
 const leastWidth = 1e-6
 const nearZero = 1e-12
 const golden = (Math.sqrt(5) - 1) / 2
 const mostSteps = 200
 
-/** Samples 0 to 1, sharpens the least value and the crossings of 0. Infinite values are allowed at the start. */
+/** Samples 0 to 1, then refines the minimum and the zero crossings. Infinite values are allowed at the start. */
 export function scan(h: (x: number) => number): Scan {
   const xs = Array.from({ length: pieces + 1 }, (_, k) => k / pieces)
   const values = xs.map(h)
@@ -81,7 +81,7 @@ function stretchesBelow(h: (x: number) => number, xs: readonly number[], values:
   return found
 }
 
-/** Root between two values of unlike sign: halving while an end is infinite, else a false position that cannot get stuck (Illinois). */
+/** Root between two values of opposite sign: bisection while an end is infinite, else the Illinois variant of regula falsi. */
 function crossing(h: (x: number) => number, from: number, fromValue: number, to: number, toValue: number): number {
   let [a, fa, b, fb] = [from, fromValue, to, toValue]
   for (let step = 0; step < mostSteps && Math.abs(fb) > nearZero; step += 1) {

@@ -6,7 +6,7 @@ const source = 'a terminal heats with the square of its current'
 /**
  * The current a terminal may carry in a warmer place than the one it is rated in.
  *
- * The rise over the surroundings goes with the square of the current, so the current goes with the root of the rise that is left.
+ * The rise is proportional to the square of the current, so the current is proportional to the root of the remaining rise.
  *
  * @equation I = I_r sqrt((T_l - T_a)/(T_l - T_r)) k
  * @symbol I_r - ratedCurrentA - A - rated current, the one that brings the terminal to its limit

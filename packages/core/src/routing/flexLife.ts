@@ -1,14 +1,13 @@
 import { DomainError, requireFinite, requireFiniteResult, requirePositive } from '../errors/index.ts'
 import { flexLifeDefaults } from './routingDefaults.ts'
 
-/** From zero to the strain and back are two reversals. */
+/** One bend and back is two reversals. */
 const reversalsPerCycle = 2
 
 /**
  * How often a strand can be bent back and forth before it breaks, as a band: nominal cycles, and those divided and multiplied by the scatter.
  *
- * The plastic part of the strain-life law alone: below some thousandths of strain it falls short of what copper really bears, and a nick, solder at the edge of the bend
- * or corrosion takes away far more than the scatter.
+ * The plastic part of the strain-life law alone: below a strain of some thousandths it underestimates copper; a nick, solder at the edge of the bend or corrosion shortens life far more than the scatter.
  *
  * @equation N = (e/e_f)^(1/c)/2
  * @symbol e - strainAmplitude - 1 - strain amplitude, half of the whole swing

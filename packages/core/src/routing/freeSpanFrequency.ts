@@ -2,11 +2,11 @@ import { requireChoice, requireFiniteResult, requirePositive } from '../errors/i
 
 /** First root of the frequency equation of a beam: pinned at both ends, and held at both ends (cos k cosh k = 1). */
 const firstRoot = { pinned: Math.PI, fixed: 4.730040744862704 } as const
-/** N mm2 over kg/m is 1e-6 m4/s2, and a span in mm squared 1e-6 m2: what is left of both is a thousand. */
+/** Unit factor: sqrt(N mm2 / (kg/m)) is 1e-3 m2/s and mm2 in the denominator 1e-6 m2, which leaves 1000. */
 const mmPerM = 1000
 
 /**
- * The lowest frequency at which a wire between two supports swings of itself: a machine or an engine near it shakes the wire to pieces.
+ * The lowest frequency of a wire between two supports: a machine or engine running near it shakes the wire to pieces.
  *
  * Stiffness alone, no pull and no sag; a real tie lies between pinned and fixed, and strands that slide make a wire softer than a solid of its size.
  *
@@ -34,7 +34,7 @@ export function freeSpanFrequencyHz(i: {
   const EI = requirePositive('stiffnessNMm2', i.stiffnessNMm2)
   const m = requirePositive('massKgPerM', i.massKgPerM)
   const k = firstRoot[requireChoice('ends', i.ends, ['pinned', 'fixed'])]
-  // One square root at a time: the quotient alone may leave the range of numbers where the frequency does not.
+  // Separate square roots: the quotient alone may overflow where the frequency does not.
   const f = (((k * k) / (2 * Math.PI)) * mmPerM * (Math.sqrt(EI) / Math.sqrt(m))) / L / L
   return requireFiniteResult('spanMm', L, f)
 }

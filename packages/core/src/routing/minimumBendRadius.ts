@@ -2,7 +2,7 @@ import { requireChoice, requireFiniteResult, requirePositive } from '../errors/i
 import { bendRadiusMultiples } from './routingDefaults.ts'
 
 /**
- * The tightest bend that a wire or a bundle may make, to the inside of the bend.
+ * The smallest bend radius of a wire or a bundle, to the inside of the bend.
  *
  * @equation R = n D
  * @symbol n - multiple - 1 - diameters of the rule: 10 unsupported, 3 where it breaks out supported, 10 for a coaxial line; or one of your own

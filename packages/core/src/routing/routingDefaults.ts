@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
 /**
- * Least bend radius to the inside of the bend, in outside diameters, by how the wire lies.
+ * Least bend radius to the inside of the bend, in outside diameters, by kind of installation.
  *
  * @source FAA AC 43.13-1B and US Army practice for wire and bundles, SAE AS50881 for coaxial lines; the three diameters of a supported break-out are from memory
  */
@@ -23,7 +23,7 @@ export const bendRadiusMultiples = /* @__PURE__ */ frozen({
 } as const satisfies Readonly<Record<'unsupported' | 'supported' | 'coaxial', number>> & { readonly provenance: Readonly<Record<string, Provenance>> })
 
 /**
- * What the strain-life law of copper strands takes where nothing is given: annealed copper, low-cycle part of the law only.
+ * Defaults of the strain-life law of copper strands: annealed copper, low-cycle part of the law only.
  *
  * @source fatigue ductility of annealed copper, from memory; the scatter of a factor 3 is common practice
  */
@@ -35,7 +35,7 @@ export const flexLifeDefaults = /* @__PURE__ */ frozen({
 } as const satisfies Readonly<Record<string, number | Provenance>>)
 
 /**
- * What a length of wire that is put in takes where nothing is given: a joint at each end, and no slack kept for later work.
+ * Defaults of an inserted length of wire: a joint at each end, no slack kept for later work.
  *
  * @source common practice: damage along a length is cut out and bridged with two splices
  */

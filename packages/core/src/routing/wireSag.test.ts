@@ -4,11 +4,11 @@ import { standardGravityMPerS2 } from '../heat/index.ts'
 import { wireSagMm } from './wireSag.ts'
 
 const positive = fc.double({ min: 1e-3, max: 1e3, noNaN: true })
-/** Pull in weights of the span, within the domain. */
+/** Pull over the weight of the span, within the domain. */
 const weights = fc.double({ min: 1.001, max: 1e4, noNaN: true })
 const weightN = (spanMm: number, massKgPerM: number) => (massKgPerM * standardGravityMPerS2 * spanMm) / 1000
 
-/** 1 N of wire over 1 m. */
+/** A span of 1 m whose wire weighs 1 N. */
 const metre = Object.freeze({ spanMm: 1000, massKgPerM: 1 / standardGravityMPerS2 })
 const tie = Object.freeze({ spanMm: 300, massKgPerM: 0.012, pullN: 0.5 })
 
@@ -78,7 +78,7 @@ describe('wireSagMm', () => {
   })
 })
 
-/** What a call is refused with. */
+/** Parameter and allowed range of the refusal. */
 function refusal(i: Parameters<typeof wireSagMm>[0]): { readonly parameter: string; readonly allowed: string } {
   try {
     wireSagMm(i)

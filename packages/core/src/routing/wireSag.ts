@@ -7,8 +7,7 @@ const mmPerM = 1000
 /**
  * How far a wire pulled level between two ties hangs down in the middle.
  *
- * The weight is taken as even along the span, which makes the curve a parabola: 2.1 % too flat where it sags by an eighth of the span, less below.
- * The pull is its level part, the same all along; at a tie the weight of as much wire as the sag comes on top. Stiffness is left out: it makes the sag smaller.
+ * Weight uniform along the span, which makes the curve a parabola: 2.1 % too flat at a sag of 1/8 of the span, less below. The pull is its horizontal component, constant along the wire; at a tie the weight of a length of wire equal to the sag is added. Stiffness is left out: it makes the sag smaller.
  *
  * @equation s = m g L^2/(8 T)
  * @symbol m - massKgPerM - kg/m - mass per length, insulation and all

@@ -5,7 +5,7 @@ import type { PracticeRule } from './practiceRule.ts'
 import { stopRules } from './stops.ts'
 
 /**
- * What comes before all else: the circuits that are refused first, then the dangers of the work.
+ * Cautions shown before all else: circuits that are refused first, then dangers of the work.
  *
  * @source each rule carries its own
  */

@@ -1,23 +1,23 @@
 import { DomainError, requireFinite } from '../errors/index.ts'
 import type { RuleCondition } from './practiceRule.ts'
 
-/** One fact of a job: a word, a number or a yes, or several of them (any may meet a condition). */
+/** One fact of a job: a word, number or boolean, or a list of which any may meet a condition. */
 export type RuleFact = string | number | boolean | readonly (string | number | boolean)[]
 
-/** The facts of a job under the field names of the rules; what is not known is absent. */
+/** The facts of a job by the field names of the rules; unknown ones are absent. */
 export type RuleFacts = Readonly<Record<string, RuleFact | undefined>>
 
-/** The value that means: this fact is given at all. */
+/** Value of a condition that any given fact meets. */
 const anyValue = 'any'
 
-/** The index of a value that nothing can be compared with, -1 where all is well: a number that is none, and for an order whatever is no number. */
+/** Index of a value that cannot be compared, or -1: NaN, or for an ordering anything but a number. */
 export function badBound({ op, values }: RuleCondition): number {
   const ordered = op !== '=' && op !== '!='
   return values.findIndex((value) => (typeof value === 'number' ? !Number.isFinite(value) : ordered))
 }
 
 /**
- * Whether one condition of a rule holds for the facts of a job; a fact that is not known meets no condition.
+ * True if a condition of a rule holds for the facts of a job; an unknown fact meets no condition.
  *
  * @equation fact op value, for any of the facts and any of the values
  * @symbol fact - facts - as the field's name says - what is known under the condition's field
@@ -35,7 +35,7 @@ export function conditionHolds(condition: RuleCondition, facts: RuleFacts): bool
   return met(condition, facts)
 }
 
-/** The same for a condition whose values are known to be sound. */
+/** The same for a condition whose values are already checked. */
 export function met(condition: RuleCondition, facts: RuleFacts): boolean {
   const fact = Object.hasOwn(facts, condition.field) ? facts[condition.field] : undefined
   if (fact === undefined) return false

@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { RuleCondition } from './practiceRule.ts'
 
-// The conditions that many rules share, under the words of the trade.
+// Conditions that many rules share, named in the trade's words.
 
 export const onSmallCraft: RuleCondition = /* @__PURE__ */ frozen({ field: 'rules', op: '=', values: ['small-craft'] })
 export const onAircraft: RuleCondition = /* @__PURE__ */ frozen({ field: 'rules', op: '=', values: ['aircraft'] })

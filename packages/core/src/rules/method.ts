@@ -4,7 +4,7 @@ import { methodByWireRules } from './methodByWire.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
 /**
- * Which way to make the joint, as rules.
+ * Choice of the joining method, as rules.
  *
  * @source each rule carries its own
  */

@@ -4,10 +4,10 @@ import { soldered, splices } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
-// Rules of other sections that bear on the choice of a method; they stand apart so that the choice ships these and not their whole sections.
+// Rules of other sections that affect the choice of a method; kept apart so that the choice ships only these.
 
 /**
- * Replacing from terminal to terminal comes before splicing.
+ * Replacing the whole wire from terminal to terminal comes before splicing.
  *
  * @source in the rule itself
  */
@@ -42,7 +42,7 @@ export const coldPvcRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * How near to a termination aircraft practice lets a splice be.
+ * Least distance of a splice from a termination in aircraft practice.
  *
  * @source in the rule itself
  */
@@ -58,7 +58,7 @@ export const aircraftSpliceDistanceRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * Where there is no room for a splice at a plug.
+ * No room for a splice at a plug.
  *
  * @source in the rule itself
  */
@@ -75,7 +75,7 @@ export const noRoomAtPlugRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * Splices above the standing water.
+ * Splices stay above standing water.
  *
  * @source in the rule itself
  */
@@ -92,7 +92,7 @@ export const aboveWaterRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * A splice that can be seen and reached again.
+ * Splices stay visible and accessible.
  *
  * @source in the rule itself
  */
@@ -108,7 +108,7 @@ export const accessibleRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * How far apart two touching metals may stand on the anodic index.
+ * Largest difference of two touching metals on the anodic index.
  *
  * @source in the rule itself
  */
@@ -158,7 +158,7 @@ export const solderSleeveOrderRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * A sleeve is shrunk from its middle.
+ * A sleeve is shrunk from its middle outwards.
  *
  * @source in the rule itself
  */
@@ -174,7 +174,7 @@ export const fromCentreRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * Insulations to which a hot-melt liner does not stick.
+ * Insulations to which a hot-melt liner does not bond.
  *
  * @source in the rule itself
  */
@@ -191,7 +191,7 @@ export const adhesiveNoBondRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * Heat at which a hot-melt liner lets go.
+ * Temperature at which a hot-melt liner lets go.
  *
  * @source in the rule itself
  */
@@ -211,7 +211,7 @@ export const adhesiveSoftensRule: PracticeRule = /* @__PURE__ */ frozen({
 })
 
 /**
- * Support behind a soldered joint that shakes.
+ * Support behind a soldered joint in vibration.
  *
  * @source in the rule itself
  */

@@ -5,7 +5,7 @@ import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /**
- * Which way to join by rule set, place, movement and tool, as rules.
+ * Joining method by rule set, place, movement and tool, as rules.
  *
  * @source each rule carries its own
  */

@@ -5,7 +5,7 @@ import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
 /**
- * Which way to join by circuit, metal, size and heat, as rules.
+ * Joining method by circuit, metal, size and heat, as rules.
  *
  * @source each rule carries its own
  */

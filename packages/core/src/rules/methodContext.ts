@@ -1,6 +1,6 @@
 import type { InsulationName, MetalName } from '../materials/index.ts'
 
-/** The ways to make the repair; every method rule names some of these. */
+/** Repair methods; every method rule names some of these. */
 export type MethodName =
   | 'soldered-lap'
   | 'soldered-lineman-splice'
@@ -10,7 +10,7 @@ export type MethodName =
   | 'new-crimped-terminal'
   | 'replace-the-run'
 
-/** What the wire feeds. The last five are refused by a plan, and a data pair is caution at best: the maker's procedure. */
+/** What the wire feeds. A plan refuses the last five; for a data pair it gives a caution at best and defers to the maker's procedure. */
 export type CircuitKind =
   | 'power'
   | 'motor'
@@ -24,7 +24,7 @@ export type CircuitKind =
   | 'mains'
   | 'fuel-or-explosive'
 
-/** What decides how a joint may be made: the circuit, the place, the wire, the tools at hand and the rule sets that the job names. */
+/** Facts that decide the method: the circuit, the place, the wire, the tools at hand and the rule sets that the job names. */
 export interface MethodContext {
   readonly circuit: CircuitKind
   readonly location: 'dry' | 'damp' | 'splash' | 'submerged'

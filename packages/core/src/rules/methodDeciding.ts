@@ -19,7 +19,7 @@ import type { PracticeRule } from './practiceRule.ts'
 import { stopRules } from './stops.ts'
 
 /**
- * The rules that bear on the choice of a method: the refusals, the method's own, and those of other sections that rule a way out, tie it to a condition or put it first.
+ * Rules that affect the choice of a method: refusals, the method's own rules, and rules of other sections that exclude a method, attach a condition to it or prefer it.
  *
  * @source each rule carries its own
  */

@@ -6,7 +6,7 @@ import { quotedProofByTestRules } from './quotedProofByTest.ts'
 import { tradePractice } from './sources.ts'
 
 /**
- * What the finished joint must read, hold and be recorded as, as rules.
+ * Readings, pull tests and records of the finished joint, as rules.
  *
  * @source each rule carries its own
  */

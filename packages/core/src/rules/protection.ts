@@ -5,7 +5,7 @@ import { quotedProtectionRules } from './quotedProtection.ts'
 import { tradePractice } from './sources.ts'
 
 /**
- * Fuse against wire, load, distance and source, as rules.
+ * Fuse for wire, load, distance and source, as rules.
  *
  * @source each rule carries its own
  */

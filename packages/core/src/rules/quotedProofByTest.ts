@@ -4,7 +4,7 @@ import { crimped } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
-/** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
+/** Rules that a plan quotes by id, kept apart so that a page ships only these. */
 export const quotedProofByTestRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'pr-pull-reference',

@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
-/** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
+/** Rules that a plan quotes by id, kept apart so that a page ships only these. */
 export const quotedReadingMethodsRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'rd-two-wire-floor',

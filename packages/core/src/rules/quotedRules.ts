@@ -15,7 +15,7 @@ import { quotedWireRules } from './quotedWire.ts'
 import { quotedWireConnectionsRules } from './quotedWireConnections.ts'
 
 /**
- * The rules that a plan may quote by their id: all cautions, all that decide the method, and of the other sections those it speaks of.
+ * Rules that a plan may quote by id: all cautions, all that affect the method, and some of the other sections.
  *
  * @source each rule carries its own
  */

@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import { terminalGiven } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
-/** Rules that a plan quotes by their id; they stand apart so that a page ships these and not the whole list. */
+/** Rules that a plan quotes by id, kept apart so that a page ships only these. */
 export const quotedWireConnectionsRules: readonly PracticeRule[] = /* @__PURE__ */ frozen([
   {
     id: 'wp-terminal-derating',

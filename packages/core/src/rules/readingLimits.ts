@@ -3,7 +3,7 @@ import { dropRead, onAircraft, onRoadVehicle, upTo16V } from './conditions.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
 /**
- * What a drop or a resistance may be, as rules.
+ * Limits of drops and resistances, as rules.
  *
  * @source each rule carries its own
  */

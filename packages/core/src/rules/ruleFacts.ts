@@ -4,7 +4,7 @@ import type { MethodContext } from './methodContext.ts'
 
 const numbers = ['hottestC', 'coldestC', 'currentA', 'areaMm2', 'accessMm', 'distanceToTerminationMm'] as const
 
-/** The facts of a context; path leads the name of a number that is refused. */
+/** The facts of a context; path prefixes the parameter names in errors. */
 export function factsOf(context: Readonly<Partial<MethodContext>>, path: string): RuleFacts {
   for (const name of numbers) {
     const value = context[name]
@@ -29,7 +29,7 @@ export function factsOf(context: Readonly<Partial<MethodContext>>, path: string)
 }
 
 /**
- * The facts that a method context carries, under the field names of the rules.
+ * The facts of a method context, by the field names of the rules.
  *
  * @equation row of the context, each under the name that the rules use
  * @symbol fromTerminationMm - distanceToTerminationMm - mm - distance of the break from plug or terminal

@@ -8,7 +8,7 @@ import { factsOf } from './ruleFacts.ts'
 /**
  * What the trade says in one section of a plan, for facts under the field names of the rules.
  *
- * Give what the job knows beyond a method context here: supplyV, ambientC, damage, method, tool, solder, sleeve, fuse, terminal, reading, step, and any situation that plainly follows.
+ * Give what the job knows beyond a method context here: supplyV, ambientC, damage, method, tool, solder, sleeve, fuse, terminal, reading, step, and any situation that follows from them.
  *
  * @equation row of the section's rules, kept where every condition holds
  * @symbol section - section - 1 - of the plan, or the cautions before it
@@ -25,7 +25,7 @@ export function rulesThatHold(section: PracticeRule['decides'], facts: RuleFacts
 }
 
 /**
- * What the trade says in one section of a plan, for what is known of the joint's context; a situation that no job carries is never taken as met.
+ * The rules that hold in one section of a plan, for the known context of the joint; situations that a job cannot state never count as met.
  *
  * @equation row of the section's rules, kept where every condition holds
  * @symbol section - section - 1 - of the plan, or the cautions before it

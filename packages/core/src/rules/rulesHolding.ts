@@ -3,7 +3,7 @@ import { badBound, met, type RuleFacts } from './conditionHolds.ts'
 import type { PracticeRule } from './practiceRule.ts'
 
 /**
- * Those of the given rules whose conditions all hold for the facts.
+ * The given rules whose conditions all hold for the facts.
  *
  * @equation row of the rules, kept where every condition holds
  * @symbol rules - rules - 1 - to choose from

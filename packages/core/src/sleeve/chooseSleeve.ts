@@ -3,7 +3,7 @@ import { onCore } from './onCore.ts'
 import { requireSleeve } from './requireSleeve.ts'
 import type { Sleeve } from './sleeve.ts'
 
-/** One sleeve of a stock against a joint; reasons is empty where it fits. */
+/** One sleeve of a stock for a joint; reasons is empty if it fits. */
 export interface SleeveChoice {
   readonly sleeve: Sleeve
   readonly fits: boolean
@@ -22,7 +22,7 @@ function reasonsAgainst(sleeve: Sleeve, largestMm: number, smallestMm: number, o
   return reasons
 }
 
-/** Fits first, then the slimmer, then by name; one without a name before any. */
+/** Sort order: fitting ones first, then slimmer, then by name, unnamed before named. */
 function order(one: SleeveChoice, other: SleeveChoice): number {
   if (one.fits !== other.fits) return one.fits ? -1 : 1
   if (one.outsideMm !== other.outsideMm) return one.outsideMm - other.outsideMm

@@ -1,7 +1,7 @@
 import { DomainError, requireFiniteResult, requirePositive } from '../errors/index.ts'
 import { requireInsides } from './requireSleeve.ts'
 
-/** Whether a tube goes on and grips, with how much to spare. */
+/** Whether a tube slides on and grips, with the margins. */
 export interface SleeveFit {
   readonly slidesOver: boolean
   readonly grips: boolean
@@ -14,8 +14,7 @@ export interface SleeveFit {
 /**
  * Whether a tube slides over the largest thing in its way and grips the smallest thing that it must hold, and how much shrink is left unused there.
  *
- * A negative margin says by what share it fails. Two measures of the shrink that is left are in use: of the recovered inside, and of the whole way from supplied to recovered.
- * Much of it left means a thin wall that is under tension and may split at an edge.
+ * A negative margin is the fraction by which it fails. Unused shrink is given in both usual measures: relative to the recovered inside, and to the whole shrink from supplied to recovered. Much unused shrink means a thin wall under tension that may split at an edge.
  *
  * @equation m_e = ID_e/D_max - 1; m_r = D_min/ID_r - 1; u_r = (D_min - ID_r)/ID_r; u_t = (D_min - ID_r)/(ID_e - ID_r)
  * @symbol ID_e - suppliedInsideMm - mm - inside as supplied

@@ -2,14 +2,14 @@ import { requireFiniteResult } from '../errors/index.ts'
 import { recoveredWallMm } from './recoveredWall.ts'
 import type { Sleeve } from './sleeve.ts'
 
-/** How a tube sits on a core: shrunk onto it, or loose round it at its own recovered size. */
+/** State of a tube on a core: shrunk onto it, or loose at its recovered size. */
 export interface OnCore {
   readonly wallMm: number
   readonly outsideMm: number
   readonly grips: boolean
 }
 
-/** The wall and outside of a tube on a core; one that doesn't reach the core stands at its recovered inside and wall. */
+/** Wall and outside of a tube on a core; a tube that does not reach the core keeps its recovered inside and wall. */
 export function onCore(sleeve: Sleeve, ontoMm: number): OnCore {
   const grips = sleeve.recoveredInsideMm < ontoMm
   const wallMm = grips

@@ -23,7 +23,7 @@ export function recoveredWallMm(i: { readonly recoveredWallMm: number; readonly 
   const ID_r = requirePositive('recoveredInsideMm', i.recoveredInsideMm)
   const D = requirePositive('ontoMm', i.ontoMm)
   if (D < ID_r) throw new DomainError('ontoMm', D, `at least recoveredInsideMm, ${ID_r}`)
-  // The root without cancellation: for a thick core it stays exact where D and the square root differ in their last digits only.
+  // The root in a form without cancellation, exact even for a thick core.
   const s = requireFiniteResult('recoveredWallMm', w_r, 2 * Math.sqrt(ID_r + w_r) * Math.sqrt(w_r))
   return requireFiniteResult('ontoMm', D, (s * (s / (D + Math.hypot(D, s)))) / 2)
 }

@@ -3,10 +3,10 @@ import { entryAt } from '../errors/inner.ts'
 import { type Interval, sleeveMaterial } from '../materials/index.ts'
 import type { Sleeve } from './sleeve.ts'
 
-/** A tube that lost all its length would have changed by -1. */
+/** Change of length at which nothing is left of a tube. */
 const vanishedShare = -1
 
-/** Two inside diameters of one tube: it recovers to less than it is supplied at. */
+/** Requires two inside diameters of one tube, the recovered one smaller. */
 export function requireInsides(path: string, suppliedInsideMm: number, recoveredInsideMm: number): void {
   requirePositive(`${path}suppliedInsideMm`, suppliedInsideMm)
   requirePositive(`${path}recoveredInsideMm`, recoveredInsideMm)
@@ -14,7 +14,7 @@ export function requireInsides(path: string, suppliedInsideMm: number, recovered
     throw new DomainError(`${path}recoveredInsideMm`, recoveredInsideMm, `below suppliedInsideMm, ${suppliedInsideMm}`, undefined, 'contradiction')
 }
 
-/** A change of length as a signed share, one number or the ends of a range; returns the range. */
+/** Requires a change of length as a signed fraction, a number or a range; returns the range. */
 export function requireChange(path: string, change: number | Interval): Interval {
   if (typeof change !== 'object' || change === null) {
     requireFinite(path, change)
@@ -27,7 +27,7 @@ export function requireChange(path: string, change: number | Interval): Interval
   return change
 }
 
-/** Refuses what no tube can be; names the field after the path, which ends in a dot or is empty. */
+/** Refuses impossible tubes; path prefixes the field names and ends in a dot or is empty. */
 export function requireSleeve(path: string, sleeve: Sleeve): void {
   if (typeof sleeve !== 'object' || sleeve === null)
     throw new DomainError(path.replace(/\.$/, '') || 'sleeve', sleeve, 'a sleeve', undefined, sleeve === undefined ? 'missing' : 'wrong-choice')

@@ -1,6 +1,6 @@
 import type { Interval, SleeveMaterialName } from '../materials/index.ts'
 
-/** One size of heat-shrink tube as its maker prints it; longitudinalChange in signed shares, adhesiveWallMm a part of recoveredWallMm. */
+/** One size of heat-shrink tube as its maker prints it; longitudinalChange in signed fractions, adhesiveWallMm included in recoveredWallMm. */
 export interface Sleeve {
   readonly name?: string
   readonly material: SleeveMaterialName

@@ -60,7 +60,7 @@ describe('fitSleeve', () => {
     fc.assert(
       fc.property(mm, mm, mm, mm, (a, b, c, d) => {
         const [recoveredInsideMm, suppliedInsideMm] = a < b ? [a, b] : [b, a]
-        // Apart in inches as well: two neighbours in mm may be one number there.
+        // The values must differ in inches too: two neighbouring doubles in mm may round to one there.
         fc.pre(suppliedInsideMm / 25.4 > recoveredInsideMm / 25.4)
         const i = { suppliedInsideMm, recoveredInsideMm, largestMm: Math.max(c, d), smallestMm: Math.min(c, d) }
         const fit = fitSleeve(i)

@@ -4,7 +4,7 @@ import { onCore } from './onCore.ts'
 import { requireSleeve } from './requireSleeve.ts'
 import type { Sleeve } from './sleeve.ts'
 
-/** One layer of a covering, as it stands on what is beneath it. */
+/** One layer of a covering, in place on the layers beneath. */
 export interface StackedLayer {
   readonly ontoMm: number
   readonly wallMm: number
@@ -14,10 +14,9 @@ export interface StackedLayer {
 }
 
 /**
- * Tubes shrunk one over the other, inside out: how thick each wall becomes, how far the whole stands out, how long to cut each.
+ * Tubes shrunk one over the other, inside out: wall, outside diameter and cut length of each.
  *
- * A layer covers the joint, all overlaps beneath it and its own, so that the edges never line up. One that does not grip stands at its recovered inside and wall.
- * Whether each slides over the ones beneath is asked of `fitSleeve`.
+ * A layer covers the joint, all overlaps beneath it and its own, so that the edges never line up. A layer that does not grip keeps its recovered inside and wall. `fitSleeve` checks whether each slides over the ones beneath.
  *
  * @equation D_k = max(D_(k-1), ID_r) + 2 w(D_(k-1)); L_k = (L_j + 2 (o_1 + ... + o_k))/(1 + s_k)
  * @symbol D_0 - coreMm - mm - diameter of what the first layer covers

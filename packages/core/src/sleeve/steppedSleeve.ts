@@ -7,8 +7,7 @@ import type { Sleeve } from './sleeve.ts'
 /**
  * One tube over wire, barrel and wire again: its wall and outside on each step, whether it grips there, and how long to cut it.
  *
- * Each step keeps its own volume of wall; the short slopes between steps are left out. On a step that it does not reach it stands loose at its recovered size.
- * The length to cut is a range, from the tube's change of length at its high end to that at its low end: cut the high one.
+ * Each step keeps its own volume of wall; the short slopes between steps are left out. On a step that it does not reach it is loose at its recovered size. The cut length is a range over the tube's change of length: cut the longer one.
  *
  * @equation D_o = max over steps of max(D_k, ID_r) + 2 w(D_k); L = (L_1 + ... + L_n)/(1 + s)
  * @symbol D_k - steps.k.diameterMm - mm - diameter of step k

@@ -6,7 +6,7 @@ import type { Provenance } from '../materials/index.ts'
 type GapShape = 'round' | 'slit'
 const shapes = ['round', 'slit'] as const satisfies readonly GapShape[]
 
-/** What capillaryRiseMm assumes of molten solder on well fluxed copper. */
+/** Defaults of capillaryRiseMm: molten solder on well fluxed copper. */
 export const capillaryDefaults = /* @__PURE__ */ frozen({
   surfaceTensionNPerM: { value: 0.45, provenance: { status: 'from memory', source: 'molten tin-lead and tin-silver-copper under flux, 0.4 to 0.55 N/m' } },
   /** Good wetting. */

@@ -1,4 +1,4 @@
-// Heating has a room of its own; its names are still exported here for code that imports them from this path.
+// Heating has moved to a room of its own; re-exported here for existing imports.
 export * from '../heating/index.ts'
 export { capillaryDefaults, capillaryRiseMm } from './capillaryRise.ts'
 export { lapLengthForStrengthMm, lapOverlapDiameters } from './lapLength.ts'

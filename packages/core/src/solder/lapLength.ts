@@ -2,7 +2,7 @@ import { requireFiniteResult, requirePositive } from '../errors/index.ts'
 import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
-/** Workmanship rule to stand beside the computed length: how many conductor diameters two wires of a soldered lap lie against each other. */
+/** Workmanship rule to show beside the computed length: overlap of two wires of a soldered lap, in conductor diameters. */
 export const lapOverlapDiameters = /* @__PURE__ */ frozen({
   low: 3,
   high: 6,
@@ -10,7 +10,7 @@ export const lapOverlapDiameters = /* @__PURE__ */ frozen({
 } as const satisfies { readonly low: number; readonly high: number; readonly provenance: Provenance })
 
 /**
- * Gives the overlap at which a soldered lap holds as much as its conductor for a short time; no lap carries a sustained load.
+ * Gives the overlap at which a soldered lap is as strong as its conductor in a short pull; no lap carries a sustained load.
  *
  * Pulled once: no lap carries a sustained load.
  *

@@ -2,9 +2,9 @@ import { requireFiniteResult, requirePositive } from '../errors/index.ts'
 import { frozen } from '../errors/inner.ts'
 import { type Interval, knownNominal, type Provenance, type SolderName, solder } from '../materials/index.ts'
 
-/** What is left of a soldered sleeve joint's short-time strength under a constant load for 10,000 h. */
+/** Sustained over short-time strength of a soldered sleeve joint, under a constant load for 10,000 h. */
 export const sustainedStrengthShares = /* @__PURE__ */ frozen({
-  /** Half tin, half lead. */
+  /** 50 % tin, 50 % lead. */
   tinLead: { low: 1 / 18, high: 1 / 18 },
   tinAntimony: { low: 1 / 7, high: 1 / 5 },
   hours: 10_000,
@@ -16,7 +16,7 @@ export const sustainedStrengthShares = /* @__PURE__ */ frozen({
   },
 } as const satisfies { readonly tinLead: Interval; readonly tinAntimony: Interval; readonly hours: number; readonly provenance: Provenance })
 
-/** The alloy that the long test was made with. */
+/** Alloy of the long-term test. */
 const tested: SolderName = 'Sn50Pb50'
 
 /**

@@ -2,11 +2,11 @@ import { requireChoice } from '../errors/index.ts'
 import { frozen } from '../errors/inner.ts'
 import { type Interval, type Provenance, type SolderName, solder } from '../materials/index.ts'
 
-/** What already covers the strands: a maker's tin, an old solder, or something unknown, which may hold lead. */
+/** Existing coating of the strands: the maker's tin, old solder, or unknown, which may contain lead. */
 export type WireCoating = 'bare' | 'tin' | 'tin-lead' | 'bismuth' | 'indium' | 'unknown'
 const coatings = ['bare', 'tin', 'tin-lead', 'bismuth', 'indium', 'unknown'] as const satisfies readonly WireCoating[]
 
-/** What bismuth and lead make together. */
+/** The alloy that bismuth forms with lead. */
 export const bismuthLead = /* @__PURE__ */ frozen({
   /** The tin-lead-bismuth eutectic. */
   meltsC: 96,
@@ -18,7 +18,7 @@ interface Elements {
   readonly bismuth: boolean
 }
 
-/** Alloys name their parts. */
+/** Elements from an alloy's name. */
 function elementsOf(alloy: SolderName): Elements {
   return { lead: alloy.includes('Pb'), bismuth: alloy.includes('Bi') }
 }
@@ -28,7 +28,7 @@ const leaded: Readonly<Record<WireCoating, boolean | null>> = { bare: false, tin
 /**
  * Tells whether a solder may go onto what is already on the wire: lead and bismuth make an alloy that melts at 96 C.
  *
- * Tin on the strands otherwise joins the new alloy and does no harm. Old tinned wire and old joints usually saw lead, so unknown is no clearance.
+ * Otherwise tin on the strands joins the new alloy and does no harm. Old tinned wire and old joints often contain lead, so `unknown` is not cleared.
  *
  * @equation row of bismuthLead
  * @symbol alloy - alloy - 1 - the solder to be used
@@ -42,20 +42,20 @@ const leaded: Readonly<Record<WireCoating, boolean | null>> = { bare: false, tin
  */
 export function solderOverCoating(i: { readonly alloy: SolderName; readonly coating: WireCoating }): {
   readonly verdict: 'compatible' | 'forbidden' | 'cannot tell'
-  /** Where lead meets bismuth, or may; else null. */
+  /** If lead meets bismuth, or may; else null. */
   readonly mixtureMeltsC: number | null
 } {
   const { lead, bismuth } = elementsOf(solder(i.alloy).name)
   const coating = requireChoice<WireCoating>('coating', i.coating, coatings)
   const onWireLead = leaded[coating]
-  // An unknown coat may hold either partner.
+  // An unknown coating may contain either partner.
   const unsure = onWireLead === null && (bismuth || lead)
   const meets = (bismuth && onWireLead === true) || (lead && coating === 'bismuth')
   if (meets) return { verdict: 'forbidden', mixtureMeltsC: bismuthLead.meltsC }
   return unsure ? { verdict: 'cannot tell', mixtureMeltsC: bismuthLead.meltsC } : { verdict: 'compatible', mixtureMeltsC: null }
 }
 
-/** How the strands look. */
+/** Appearance of the strands. */
 export type StrandSurface = 'bright' | 'light-tarnish' | 'oxidised' | 'green-salts'
 
 const tarnish = {
@@ -67,7 +67,7 @@ const oxide = {
   source: 'US Navy NEETS, module 4, answer 21: solder does not take on dirty, greasy or oxidised surfaces',
 } as const satisfies Provenance
 
-/** Whether rosin flux clears what the strands show: a limit on what may be tried, not a promise that solder will take. */
+/** Whether rosin flux cleans strands of this appearance: a limit on what to try, not a promise that solder wets. */
 export const strandSurfaces = /* @__PURE__ */ frozen({
   bright: { mayWet: true, provenance: oxide },
   'light-tarnish': { mayWet: true, provenance: tarnish },
@@ -75,7 +75,7 @@ export const strandSurfaces = /* @__PURE__ */ frozen({
   'green-salts': { mayWet: false, provenance: tarnish },
 } as const satisfies Readonly<Record<StrandSurface, { readonly mayWet: boolean; readonly provenance: Provenance }>>)
 
-/** Between these rosin flux works; it is inert when cold and chars above. */
+/** Working temperatures of rosin flux; it is inert below and chars above. */
 export const rosinFluxWindow = /* @__PURE__ */ frozen({
   activeFromC: 110,
   bestC: { low: 150, high: 300 },
@@ -84,7 +84,7 @@ export const rosinFluxWindow = /* @__PURE__ */ frozen({
 } as const satisfies { readonly activeFromC: number; readonly bestC: Interval; readonly charsAboveC: number; readonly provenance: Provenance })
 
 /**
- * Tells whether strands that look so may take solder with rosin flux; false means cut back to bright metal.
+ * Tells whether strands of this appearance may wet with rosin flux; false means cut back to bright metal.
  *
  * @equation row of strandSurfaces
  * @symbol surface - surface - 1 - how the strands look

@@ -7,7 +7,7 @@ import { strandVoidMm2 } from './strandVoid.ts'
 
 const diameter = fc.double({ min: 0.05, max: 20, noNaN: true })
 
-/** Area between two touching circles on a common tangent by upright slices: the larger stands at 0, the smaller may overhang. */
+/** Area between two touching circles and a common tangent, by vertical slices: the larger circle is centred at 0, the smaller may overhang. */
 function valleyBySlices(r1: number, r2: number): number {
   const [large, small] = r1 > r2 ? [r1, r2] : [r2, r1]
   const length = 2 * Math.sqrt(r1 * r2)
@@ -61,7 +61,7 @@ describe('solder volume', () => {
     expect(parts.coatingMm3).toBeCloseTo(0.5 * (2 * Math.PI + 4), 12)
     expect(parts.strandMm3).toBe(2)
     expect(parts.totalMm3).toBeCloseTo(parts.filletMm3 + parts.strandMm3 + parts.coatingMm3, 12)
-    // A thread beside a thick wire adds next to nothing to its girth.
+    // A thread beside a thick wire adds almost nothing to the girth.
     expect(solderPartsMm3({ overlapMm: 1, diametersMm: [2, 1e-6], coatingMm: 1 }).coatingMm3).toBeCloseTo(2 * Math.PI, 2)
     expect(solderPartsMm3({ overlapMm: 1, diametersMm: [1e-6, 2], coatingMm: 1 }).coatingMm3).toBeCloseTo(2 * Math.PI, 2)
     expect(solderPartsMm3({ overlapMm: 5, diametersMm: [2, 2] }).totalMm3).toBe(solderVolumeMm3({ overlapMm: 5, diametersMm: [2, 2] }))

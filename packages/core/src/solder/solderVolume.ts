@@ -1,29 +1,29 @@
 import { DomainError, requireBetween, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 import { frozen } from '../errors/inner.ts'
 
-/** What solderVolumeMm3 and solderPartsMm3 assume where the input is silent. */
+/** Defaults of solderVolumeMm3 and solderPartsMm3. */
 export const solderVolumeDefaults = /* @__PURE__ */ frozen({
   /** Both valleys filled to the common tangent. */
   valleyFill: 1,
   /** Solid wires. */
   strandVoidMm2: 0,
-  /** No skin of solder outside. */
+  /** No layer of solder outside. */
   coatingMm: 0,
   provenance: { status: 'derived', source: 'a fillet that follows the common tangent, the fullest that still shows the outline of the wires' },
 } as const)
 
-/** Half the angle between the two common tangents' feet on the first wire, seen from its centre towards the second. */
+/** Half the angle, at the first wire's centre, between the contact points of both common tangents on the side of the second wire. */
 function footAngle(r1: number, r2: number): number {
   return Math.acos((r1 - r2) / (r1 + r2))
 }
 
-/** Area between two touching circles and their common tangent, one side, in the square of the radii's unit. */
+/** Area between two touching circles and a common tangent, on one side. */
 function valleyArea(r1: number, r2: number): number {
   const a = footAngle(r1, r2)
   return (r1 + r2) * Math.sqrt(r1 * r2) - 0.5 * (r1 * r1 * a + r2 * r2 * (Math.PI - a))
 }
 
-/** Length of a string tight round two touching circles. */
+/** Length of a taut string round two touching circles. */
 function girth(r1: number, r2: number): number {
   const a = footAngle(r1, r2)
   return 4 * Math.sqrt(r1 * r2) + 2 * r1 * (Math.PI - a) + 2 * r2 * a
@@ -37,7 +37,7 @@ function pairOf(diametersMm: readonly [number, number]): readonly [number, numbe
 }
 
 /**
- * Gives the solder of a lap part by part: the fillets in both valleys, the voids between strands, and a skin round the pair.
+ * Gives the solder of a lap part by part: the fillets in both valleys, the voids between strands, and a layer round the pair.
  *
  * @equation V_f = 2 f L ((r1 + r2) sqrt(r1 r2) - (r1^2 a + r2^2 (pi - a))/2), cos a = (r1 - r2)/(r1 + r2); V_s = A_v L; V_c = t L girth
  * @symbol r1 - diametersMm.0 - mm - half of it is the first wire's radius
@@ -80,7 +80,7 @@ export function solderPartsMm3(i: {
 }
 
 /**
- * Gives the solder that a lap of two wires takes: both valleys up to the common tangent, and the voids between strands.
+ * Gives the solder volume of a lap of two wires: both valleys up to the common tangent, and the voids between strands.
  *
  * @equation V = L (2 f ((r1 + r2) sqrt(r1 r2) - (r1^2 a + r2^2 (pi - a))/2) + A_v), cos a = (r1 - r2)/(r1 + r2)
  * @symbol r1 - diametersMm.0 - mm - half of it is the first wire's radius

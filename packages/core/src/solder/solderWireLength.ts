@@ -1,7 +1,7 @@
 import { DomainError, requireFiniteResult, requirePositive } from '../errors/index.ts'
 import { frozen } from '../errors/inner.ts'
 
-/** What solderWireLengthMm assumes: solid wire. */
+/** Defaults of solderWireLengthMm: solid wire. */
 export const solderWireDefaults = /* @__PURE__ */ frozen({
   fluxVolumeFraction: 0,
   provenance: { status: 'derived', source: 'solid solder wire; wire with a core of flux has its share by volume printed or asked for' },
@@ -10,7 +10,7 @@ export const solderWireDefaults = /* @__PURE__ */ frozen({
 /**
  * Gives the length of solder wire to feed for a volume of solder.
  *
- * What drips or stays on the tip comes on top.
+ * Add what drips or stays on the tip.
  *
  * @equation l = 4 V/(pi d^2 (1 - f))
  * @symbol V - volumeMm3 - mm3 - solder that the joint takes

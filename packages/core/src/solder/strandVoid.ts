@@ -1,7 +1,7 @@
 import { requireBetween, requirePositive } from '../errors/index.ts'
 
 /**
- * Gives the gaps between the strands of a conductor, which solder fills when it wicks along them.
+ * Gives the void area between the strands of a conductor, which wicking solder fills.
  *
  * A round conductor.
  *

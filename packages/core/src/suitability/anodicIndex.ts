@@ -7,14 +7,14 @@ const handbook: Provenance = {
 }
 const recalled: Provenance = { status: 'from memory', source: 'Anodic index table of dissimilar metals: row recalled, not read' }
 
-/** Where a metal stands below gold on the anodic index, in hundredths of a volt (whole numbers, so that differences are exact). */
+/** Potential of a metal below gold on the anodic index, in hundredths of a volt (whole numbers, so that differences are exact). */
 export interface AnodicIndexRow {
   readonly hundredthsV: number
   readonly provenance: Provenance
 }
 
 /**
- * The anodic index of metals that touch at a joint; a plating is judged, not the metal below it. Copper-clad aluminium is absent: its cut end shows two metals.
+ * The anodic index of metals that touch at a joint; of a plated part the plating counts. Copper-clad aluminium is absent: its cut end shows two metals.
  *
  * @source Anodic index table of dissimilar metals; the rows of steel and aluminium are from memory, brass of 37 % zinc counted as high brass
  */

@@ -3,7 +3,7 @@ import { type MethodContext, type MethodName, methodDecidingRules, type Practice
 import { requireMethodContext } from './requireMethodContext.ts'
 import { liftedIf, requirements } from './requirements.ts'
 
-/** Why a method is out, tied to a condition or put first: the rule, what it does here, its statement, and what would change it. */
+/** Why a method is excluded, conditional or preferred: the rule, its effect here, its statement, and what would change it. */
 export interface MethodReason {
   readonly rule: string
   readonly effect: 'forbids' | 'requires' | 'favours'
@@ -12,14 +12,14 @@ export interface MethodReason {
   readonly source: Provenance
 }
 
-/** One way to make the joint, with the rules for and against it; `requires` lists only what is not met. */
+/** A method with the rules for and against it; `requires` lists only unmet requirements. */
 export interface MethodAssessment {
   readonly method: MethodName
   readonly verdict: 'suitable' | 'conditional' | 'unsuitable'
   readonly reasons: readonly MethodReason[]
 }
 
-/** The seven methods, in the order that stands where the rules leave two equal: a crimp that seals itself before all, solder after the mechanical ways. */
+/** The seven methods, in order of preference where the rules leave two equal: self-sealing crimp first, solder after the mechanical methods. */
 const methods: readonly MethodName[] = [
   'crimped-and-sealed-butt-splice',
   'crimped-butt-splice',
@@ -47,7 +47,7 @@ function judge(rule: PracticeRule, context: MethodContext, method: MethodName): 
   return reasons
 }
 
-/** What plainly follows from the method and the metals, under the field names of the rules. */
+/** Facts that follow from the method and the metals, by the field names of the rules. */
 function factsOf(context: MethodContext, method: MethodName) {
   const wet = context.location !== 'dry'
   return {
@@ -60,7 +60,7 @@ function factsOf(context: MethodContext, method: MethodName) {
   }
 }
 
-/** A rule that answers the context counts twice one that always favours. */
+/** A rule with conditions counts twice an unconditional one. */
 const weightOf = (rule: PracticeRule | undefined): number => (rule === undefined || rule.conditions.length === 0 ? 1 : 2)
 const ruleById = (id: string): PracticeRule | undefined => methodDecidingRules.find((rule) => rule.id === id)
 
@@ -74,9 +74,7 @@ function assess(context: MethodContext, method: MethodName): MethodAssessment {
 /**
  * The seven ways to make the joint, best first, each with the rules of the trade for and against it.
  *
- * A rule that forbids makes unsuitable, a requirement that is not met makes conditional; a tool that is not at hand is such a requirement.
- * Among equals the ways that more rules favour come first, then those with fewer conditions; a joint that must come apart again is then better made at the plug.
- * What the context does not carry (damage, supply voltage, alloy) the plan judges.
+ * A prohibition makes a method unsuitable, an unmet requirement (a missing tool, for instance) makes it conditional. Among equals the method that more rules favour comes first, then the one with fewer conditions; a joint that must come apart again is then better made at the plug. The plan judges facts outside the context (damage, supply voltage, alloy).
  *
  * @equation row of the rules that decide a method
  * @symbol context - context - as each field's name says - circuit, place, wire, tools at hand, rule sets that the job names

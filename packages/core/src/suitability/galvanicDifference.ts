@@ -12,7 +12,7 @@ function hundredthsV(parameter: string, metal: MetalName): number {
 }
 
 /**
- * How far apart two touching metals stand on the anodic index: the more, the faster the lesser one corrodes where it is wet.
+ * Difference of two touching metals on the anodic index: the larger, the faster the less noble one corrodes where it is wet.
  *
  * @equation dV = |V1 - V2|
  * @symbol V1 - metal1 - V - anodic index of the one metal, a plating before the metal below it

@@ -27,7 +27,7 @@ function requireList<T extends string>(parameter: string, value: readonly T[], c
   })
 }
 
-/** Refuses a context that says what no joint can be; names the field. */
+/** Refuses a context with impossible values; names the field. */
 export function requireMethodContext(context: MethodContext): void {
   requireChoice('circuit', context.circuit, circuits)
   requireChoice('location', context.location, ['dry', 'damp', 'splash', 'submerged'])

@@ -4,15 +4,15 @@ import { type MethodContext, type MethodName, type PracticeRule, ruleFigure } fr
 import { anodicIndex } from './anodicIndex.ts'
 import { galvanicDifferenceV } from './galvanicDifference.ts'
 
-/** What a rule comes to for one method: what it does, and what would change it. */
+/** Effect of a rule on one method, and what would change it. */
 interface Judgement {
   readonly effect: 'forbids' | 'requires' | 'favours'
   readonly changesIf: string
 }
 
-/** Judges a rule that asks for something: null where the method or the context already meets it. */
+/** Checks a requiring rule; null if method or context already meets it. */
 interface Requirement {
-  /** The methods that it bears on, where the rule's own list says less. */
+  /** Methods to which it applies, if the rule's own list is too wide. */
   readonly methods?: readonly MethodName[]
   readonly judge: (context: MethodContext, method: MethodName, rule: PracticeRule) => Judgement | null
 }
@@ -20,13 +20,13 @@ interface Requirement {
 const soldered: readonly MethodName[] = ['soldered-lap', 'soldered-lineman-splice', 'solder-sleeve']
 const splices: readonly MethodName[] = [...soldered, 'crimped-butt-splice', 'crimped-and-sealed-butt-splice']
 
-/** What a splice with its sleeve, one tie and a straight piece of wire need: the trade's figure of the rule on breaks near a terminal. */
+/** Length of a splice with its sleeve, one tie and a straight piece of wire: from the rule on breaks near a terminal. */
 const spliceNeedsMm = 100
 
 const until = (changesIf: string): Judgement => ({ effect: 'requires', changesIf })
 const unless = (met: boolean, changesIf: string): Judgement | null => (met ? null : until(changesIf))
 const isWet = (context: MethodContext): boolean => context.location !== 'dry'
-/** The turns of a wrapped splice hold it before the solder does. */
+/** True if the joint holds mechanically before it is soldered, like the turns of a wrapped splice. */
 const holdsWithoutSolder = (method: MethodName): boolean => method === 'soldered-lineman-splice'
 const bringsItsSeal = (method: MethodName): boolean => method === 'crimped-and-sealed-butt-splice' || method === 'solder-sleeve'
 
@@ -34,12 +34,12 @@ const mechanicalHold: Requirement = { judge: (_context, method) => unless(holdsW
 
 const hotAirAtHand = (context: MethodContext): Judgement | null => unless(context.tools.includes('hot-air'), 'a hot-air tool is at hand')
 
-/** How far below the solidus the place must stay; a joint that is shaken or bent carries load. */
+/** Required margin below the solidus; a joint in vibration or flexing counts as loaded. */
 function marginK(context: MethodContext, rule: PracticeRule): number {
   return ruleFigure(rule, context.vibration === 'none' && !context.flexes ? 'unloadedMarginBelowSolidusK' : 'loadedMarginBelowSolidusK')
 }
 
-/** The alloy that a person is taken to have, and the one that stands the most heat. */
+/** The alloy assumed by default, and the one with the highest melting point. */
 const ordinaryAlloy = 'Sn63Pb37'
 const highestSolidusC = (): number => Math.max(...Object.values(solders).map((alloy) => alloy.solidusC.low))
 
@@ -54,7 +54,7 @@ function outlastsOrdinarySolder(context: MethodContext): boolean {
   return exposure !== null && exposure.low >= solder(ordinaryAlloy).liquidusC.high
 }
 
-/** Ordinary air lets the pair stand further apart than salt or heavy damp does; a metal outside the index is judged by its own rules. */
+/** Ordinary air allows a larger difference than salt or heavy damp; metals without an index have rules of their own. */
 function judgePair(context: MethodContext, _method: MethodName, rule: PracticeRule): Judgement | null {
   const [metal1, metal2]: readonly [MetalName, MetalName] = context.metals
   if (anodicIndex[metal1] === undefined || anodicIndex[metal2] === undefined) return null
@@ -63,7 +63,7 @@ function judgePair(context: MethodContext, _method: MethodName, rule: PracticeRu
 }
 
 /**
- * How each rule that asks for something is met. A rule of workmanship (how to strip, to clean, to check) has no entry: it is met in doing the work, and chooses no method.
+ * Checks of the rules that require something. Rules of workmanship (strip, clean, inspect) have no entry: they are met in doing the work and choose no method.
  *
  * @source the rules themselves
  */
@@ -125,7 +125,7 @@ export const requirements: Readonly<Record<string, Requirement>> = /* @__PURE__ 
 })
 
 /**
- * What would lift a rule that forbids outright.
+ * Change that would lift a prohibition.
  *
  * @source the rules themselves
  */

@@ -1,12 +1,12 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
-/** Constants of one conductor metal for heating without loss; kFactor is in A s^0.5/mm2. */
+/** Constants of one conductor metal for adiabatic heating; kFactor is in A s^0.5/mm2. */
 export interface AdiabaticConstants {
   readonly kFactor: number
-  /** Distance of the inferred zero of resistance below 0 °C. */
+  /** Inferred zero-resistance temperature, in degrees below 0 °C. */
   readonly betaC: number
-  /** Heat capacity of a volume at 20 °C. */
+  /** Volumetric heat capacity at 20 °C. */
   readonly heatCapacityJPerKMm3: number
   readonly resistivity20OhmMm: number
   readonly kStatus: ProvenanceStatus
@@ -34,7 +34,7 @@ export interface AdiabaticBareRow {
 }
 
 /**
- * Constants and published k factors for short circuits up to 5 s, heat kept in the metal.
+ * Constants and published k factors for adiabatic short circuits up to 5 s.
  *
  * @source IEC 60949:1988, table I; IEC 60364-4-43 and 60364-5-54 as a national edition prints them; status by row
  */

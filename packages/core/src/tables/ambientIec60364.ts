@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { AmbientTable } from './ambientTable.ts'
 
 /**
- * Ambient factors of the international wiring standard for cables in air: PVC of 70 degC, XLPE and EPR of 90 degC; null where the limit is passed.
+ * Ambient factors of the international wiring standard for cables in air: PVC of 70 degC, XLPE and EPR of 90 degC; null at or above the limit.
  *
  * @source IEC 60364-5-52:2009, table B.52.14, read in reprints; below 30 degC in DIN VDE 0298-4, table 17 (70 degC), and the International Residential Code, table E3705.2 (90 degC), which have the same law
  */

@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { AmbientTable } from './ambientTable.ts'
 
 /**
- * Ambient factors of the US wiring code, by span of ambient and limit of the insulation; null where the limit is passed.
+ * Ambient factors of the US wiring code, by span of ambient and limit of the insulation; null at or above the limit.
  * A span's factor is that of its hottest degree, rounded.
  *
  * @source NFPA 70, tables 310.15(B)(1) for 30 degC and 310.15(B)(2) for 40 degC, read in reprints

@@ -1,6 +1,6 @@
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
-/** One span of ambient temperatures, both ends in it, and the factor by the limit of the insulation; fromC null is "or less". */
+/** One span of ambient temperatures, ends included, and the factor by the insulation's limit; fromC null is "or less". */
 export interface AmbientRow {
   readonly fromC: number | null
   readonly toC: number
@@ -11,13 +11,13 @@ export interface AmbientRow {
   readonly limit150C?: number | null
   readonly limit200C?: number | null
   readonly limit250C?: number | null
-  /** Where it differs from the table's. */
+  /** If different from the table's. */
   readonly status?: ProvenanceStatus
 }
 
 /** Ambient factors of one source. */
 export interface AmbientTable {
-  /** Ambient for which its currents are stated. */
+  /** Reference ambient of its currents. */
   readonly referenceC: number
   readonly rows: readonly AmbientRow[]
   readonly provenance: Provenance

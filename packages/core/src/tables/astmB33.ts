@@ -1,12 +1,12 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 
-/** One span of strand diameters and the largest resistivity that tinned soft copper of it may have. */
+/** One span of strand diameters and the largest resistivity of tinned soft copper in it. */
 export interface AstmB33Row {
   readonly thinnestMm: number
   readonly thickestMm: number
   readonly massResistivityOhmGPerM2: number
-  /** Mass resistivity over 8.89 g/cm3. */
+  /** Mass resistivity divided by 8.89 g/cm3. */
   readonly resistivity20OhmM: number
 }
 

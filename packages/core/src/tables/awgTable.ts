@@ -14,7 +14,7 @@ export interface AwgRow {
 
 /**
  * American wire gauges 4/0 to 40: diameter and area by the exact series, and the classic resistance of solid annealed copper at 20 degC.
- * Sizes are derived; resistances are printed, those of 4/0 to 1 seen with three figures and completed from memory.
+ * Sizes are derived; resistances are printed; those of 4/0 to 1 were read with three digits and completed from memory.
  *
  * @source ASTM B258 for the series; NBS Circular 31, Copper Wire Tables, for the resistances
  */

@@ -14,7 +14,7 @@ export interface Cfr183425Row {
   readonly limit200C: number
 }
 
-/** Share of the current that a wire keeps in an engine space of 50 °C. */
+/** Fraction of the current in an engine space of 50 °C. */
 export interface EngineSpaceRow {
   readonly limitC: number
   readonly factor: number
@@ -22,7 +22,7 @@ export interface EngineSpaceRow {
 
 /**
  * Allowable currents in A of boat wiring below 50 V by gauge and limit of the insulation, with the engine-space factors of note 1.
- * Note 2, bundled conductors, stands among the grouping factors.
+ * Note 2, bundled conductors, is in groupingFactors.
  *
  * @source 33 CFR 183.425, table 5 read in a reprint; note 1 from memory
  */

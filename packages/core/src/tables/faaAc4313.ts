@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
-/** One gauge of aircraft wire: its actual metal, its largest resistance tinned at 20 °C, and its current in a loaded harness by the rating of the wire. */
+/** One gauge of aircraft wire: its actual metal area, its largest resistance when tinned at 20 °C, and its current in a loaded harness by the wire's temperature rating. */
 export interface FaaWireRow {
   readonly gauge: number
   readonly size: string
@@ -12,7 +12,7 @@ export interface FaaWireRow {
   readonly limit200CA: number
 }
 
-/** Nicks and breaks that a copper conductor of one make may have. */
+/** Nicks and broken strands allowed in one construction of copper conductor. */
 export interface NickedStrandsRow {
   readonly finestGauge: number
   readonly thickestGauge: number
@@ -37,8 +37,7 @@ export interface FaaAc4313 {
 }
 
 /**
- * Aircraft wire by the maintenance circular: currents in a harness, areas and resistances, points of its curves, allowed drops, nicked strands.
- * Aluminium's inferred zero is -238.1 degC here where IEC 60949 has -228: the printed length rule keeps the circular's own.
+ * Aircraft wire by the maintenance circular: currents in a harness, areas and resistances, points of its curves, allowed drops, nicked strands. Aluminium's inferred zero is -238.1 degC here but -228 in IEC 60949: the printed length rule uses the circular's.
  *
  * @source FAA AC 43.13-1B, chapter 11, tables 11-6, 11-9 and 11-13, figures 11-4 to 11-6; curve points by their status
  */

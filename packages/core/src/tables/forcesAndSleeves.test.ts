@@ -6,7 +6,7 @@ import { type SleeveSizeSet, sleeveSizes } from './sleeveSizes.ts'
 
 /** Newtons in a pound-force, exact by definition of the pound and of standard gravity. */
 const newtonPerLbf = 0.45359237 * 9.80665
-/** Finer first: by area where the row has one, else by gauge. */
+/** Sort key, thin to thick: by area if given, else by gauge. */
 const size = (row: PullForceRow) => row.areaMm2 ?? -(row.gauge ?? Number.NaN)
 
 describe.each(Object.entries<PullForceTable>(pullForce))('pull forces of %s as data', (_name, table) => {

@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { Interval, Provenance } from '../materials/index.ts'
 
-/** One point of a fuse's operating-time band: at this multiple of the rating it opens between the two times; null is never. */
+/** One point of a fuse's operating-time band: at this multiple of the rating it opens between the two times; null means never. */
 export interface FusePoint {
   readonly multiple: number
   readonly shortestS: number | null
@@ -14,13 +14,13 @@ export interface FuseSeries {
   readonly build: string
   readonly ratingsA: readonly number[]
   readonly band: readonly FusePoint[]
-  /** Ratings of the series that have a band of their own. */
+  /** Ratings of the series with a band of their own. */
   readonly ownBands?: readonly { readonly ratingsA: readonly number[]; readonly band: readonly FusePoint[] }[]
-  /** Ambient at which the ratings hold. */
+  /** Reference ambient of the ratings. */
   readonly referenceC: number
-  /** Share of the rating lost per kelvin above the reference, as makers' figures spread. */
+  /** Fraction of the rating lost per kelvin above the reference, over the spread of makers. */
   readonly ambientFactorPerK: Interval
-  /** Share of the rating that a continuous load may use. */
+  /** Fraction of the rating for a continuous load. */
   readonly continuousLoadShare: Interval & { readonly nominal: number; readonly provenance: Provenance }
   readonly breakingCapacity: { readonly currentA: number; readonly voltageV: number }
   readonly provenance: Provenance
@@ -33,12 +33,12 @@ const threeQuarters = {
   provenance: { status: 'common practice', source: 'a fuse carries a continuous load of 70 to 80 % of its rating' },
 } as const
 
-/** 0.12 % is recalled; up to 0.43 % follows from the tables of current by ambient of makers' sheets. */
+/** 0.12 % is from memory; 0.43 % follows from makers' tables of current by ambient. */
 const lossPerK = { low: 0.0012, high: 0.0043 } as const
 
 /**
  * Operating-time bands of fuses by series. No figure was read in the standards themselves: they are recalled, or transcribed from
- * makers' data sheets that name the standard. Where sheets differ, the shortest time stands: it is the safe side for an inrush.
+ * makers' data sheets that name the standard. Where sheets differ, the shortest time is used: the safe side for an inrush.
  *
  * The keys are the standard with its type letter. Bolt-down fuses (ISO 8820-5) and breakers have no band here: their curves differ by maker.
  *

@@ -1,7 +1,7 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
-/** One span of loaded conductors (or circuits) and the share of its current that each keeps; to null is endless. */
+/** One span of loaded conductors (or circuits) and the fraction of its current that each keeps; to null is open-ended. */
 export interface GroupingRow {
   readonly from: number
   readonly to: number | null
@@ -17,7 +17,7 @@ export interface GroupingTable {
 }
 
 /**
- * Grouping factors: what a loaded conductor keeps of its current among others, by source.
+ * Grouping factors: fraction of its current that each of several loaded conductors keeps, by source.
  * A count between two rows has no factor; nothing is interpolated.
  *
  * @source NFPA 70, IEC 60364-5-52:2009, 33 CFR 183.425 and SAE AS50881 as each entry states

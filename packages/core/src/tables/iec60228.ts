@@ -1,9 +1,9 @@
 import { frozen } from '../errors/inner.ts'
 import type { Provenance, ProvenanceStatus } from '../materials/index.ts'
 
-/** One size of one class: the largest resistance at 20 °C that its copper conductor may have. */
+/** One size of one class: the largest resistance of its copper conductor at 20 °C. */
 export interface Iec60228Row {
-  /** Nominal: the resistance defines the size, so the metal may be a little less. */
+  /** Nominal: the resistance defines the size, so the metal area may be a little less. */
   readonly areaMm2: number
   readonly conductorClass: 1 | 2 | 5 | 6
   readonly plainOhmPerKm: number
@@ -323,7 +323,7 @@ export const iec60228 = /* @__PURE__ */ frozen({
       metalCoatedStatus: 'published',
     },
   ],
-  /** The standard's own rounded temperature coefficient for taking a reading to 20 °C. */
+  /** The standard's own rounded temperature coefficient for converting a reading to 20 °C. */
   temperatureCoefficient20PerK: 0.004,
   provenance: {
     status: 'published',

@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { Provenance } from '../materials/index.ts'
 import type { EngineSpaceRow } from './cfr183425.ts'
 
-/** Current in A of one area by the limit of its insulation; limit90C serves insulation of 85 to 90 °C. */
+/** Current in A of one area by the insulation's limit; limit90C is for insulation of 85 to 90 °C. */
 export interface Iso10133Row {
   readonly areaMm2: number
   readonly limit60C: number
@@ -14,7 +14,7 @@ export interface Iso10133Row {
 }
 
 /**
- * Currents in A of single conductors of small-craft extra-low-voltage d.c. installations at 30 degC, every figure recalled.
+ * Currents in A of single conductors of small-craft extra-low-voltage d.c. installations at 30 degC, every figure from memory.
  * The engine-space factors are stated for 60 degC but equal the square-root law at 50; insulation of 60 degC isn't used there.
  *
  * @source ISO 10133:2012, table A.1: from memory

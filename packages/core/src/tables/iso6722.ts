@@ -10,12 +10,12 @@ export interface Iso6722Row {
   /** Largest outside diameter of the cable with a thin and with a thick wall. */
   readonly thinWallMaximumMm: number | null
   readonly thickWallMaximumMm: number | null
-  /** Whether the recall of the plain resistance was firm; diameters are one step less certain. */
+  /** True if the plain resistance was remembered with confidence; diameters are one step less certain. */
   readonly sure: boolean
 }
 
 /**
- * Road-vehicle cables of copper: largest resistance at 20 degC and largest diameters, every figure recalled.
+ * Road-vehicle cables of copper: largest resistance at 20 degC and largest diameters, every figure from memory.
  * For plausibility only, never for acceptance. Sizes 5, 8, 12, 20, 30, 40 and 60 mm2 exist and are left out.
  *
  * @source ISO 6722-1:2011, dimension and resistance tables: from memory

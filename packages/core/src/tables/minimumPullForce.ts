@@ -61,7 +61,7 @@ function rowsOf(table: PullForceTable, standard: string, contactSize: number | u
   return rows
 }
 
-/** By the key asked for; a standard that never uses it shows what it does use. */
+/** Sizes by the key given; of a standard without that key, by the one it uses. */
 function knownSizes(rows: readonly PullForceRow[], key: 'gauge' | 'areaMm2'): readonly string[] {
   const byKey = rows.flatMap((row) => (row[key] === undefined ? [] : [String(row[key])]))
   return byKey.length > 0 ? byKey : rows.map((row) => `gauge ${row.gauge}`)

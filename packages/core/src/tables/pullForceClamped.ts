@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
- * Pull that a wire must stand in a screw or clamp terminal, not in a crimp: far below a crimp's.
+ * Pull-out force of a wire in a screw or clamp terminal: far below a crimp's.
  *
  * @source UL 486E, table 22, and EN 60999-1, read in terminal makers' pages
  */

@@ -2,7 +2,7 @@ import { frozen } from '../errors/inner.ts'
 import type { PullForceTable } from './pullForceTable.ts'
 
 /**
- * Least pull-out force of crimped connections by area, with the gauge where the standard names one; every figure recalled.
+ * Least pull-out force of crimped connections by area, with the gauge where the standard names one; every figure from memory.
  *
  * @source IEC 60352-2:2006, tensile strength: from memory
  */

@@ -7,7 +7,7 @@ export interface SaeJ1128Row {
   readonly gauge: number
   readonly size: string
   readonly minimumCircularMils: number
-  /** The circular mils in mm2. */
+  /** Converted from the circular mils. */
   readonly minimumAreaMm2: number
   readonly status: ProvenanceStatus
 }

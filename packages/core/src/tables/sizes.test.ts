@@ -6,7 +6,7 @@ import { iec60228 } from './iec60228.ts'
 import { iso6722 } from './iso6722.ts'
 import { saeJ1128 } from './saeJ1128.ts'
 
-/** Strictly falling or rising, which also says that no entry is there twice. */
+/** Strictly falling or rising, which also excludes duplicates. */
 function expectMonotone(values: readonly number[], direction: 'rising' | 'falling') {
   for (const [i, value] of values.entries()) {
     const before = values[i - 1]
@@ -169,7 +169,7 @@ describe('aircraft wire as data', () => {
   test('largest resistance times area lies 8 to 31 % above plain copper: coating, lay and tolerance together', () => {
     for (const { circularMils, tinnedOhmPer1000Ft } of faaAc4313.wires) {
       const ratio = (circularMils * tinnedOhmPer1000Ft) / 1000 / 10.371
-      // The thickest sizes print one or two figures: half a hundredth of 0.06 is 8 %.
+      // The thickest sizes are printed with one or two digits: half a unit in the last digit of 0.06 is 8 %.
       expect(ratio).toBeGreaterThan(tinnedOhmPer1000Ft < 0.2 ? 1.08 : 1.1)
       expect(ratio).toBeLessThan(1.31)
     }

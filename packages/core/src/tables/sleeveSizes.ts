@@ -9,7 +9,7 @@ export interface SleeveSizeRow {
   readonly suppliedInsideMm: number
   /** Largest inside diameter after free recovery. */
   readonly recoveredInsideMm: number
-  /** Wall after free recovery, of a lined sleeve with its adhesive; null is not known. */
+  /** Wall after free recovery, adhesive included; null is not known. */
   readonly recoveredWallMm: number | null
   readonly wallToleranceMm?: number
   readonly status: ProvenanceStatus

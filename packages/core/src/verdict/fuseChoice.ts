@@ -16,24 +16,24 @@ function ratingsOf(name: keyof typeof fuseBands, aboveA = 0): readonly FuseRatin
   return series.ratingsA.filter((ratedA) => ratedA > aboveA).map((ratedA) => ({ ratedA, name, series, band: fuseBandOf({ series: name, ratedA }) }))
 }
 
-/** Large blades are taken where the common blades end. */
+/** Largest rating of common blade fuses; above it large blades are used. */
 const largestBladeA = 40
 const blades = [...ratingsOf('ISO 8820-3'), ...ratingsOf('ISO 8820-3 type E', largestBladeA)]
 const ratingsByKind: Readonly<Record<FuseKind, readonly FuseRating[]>> = { blade: blades, cartridge: ratingsOf('IEC 60127-2 F'), 'bolt-down': [], breaker: [] }
 
-/** The ratings of a kind of fuse, smallest first; of a kind that is not told, the first that holds the fitted rating. None where no band is held. */
+/** The ratings of a kind of fuse, smallest first; without a kind, the first one with the fitted rating. Empty without a known band. */
 export function ratingsFor(kind: FuseKind | undefined, ratedA: number | undefined): readonly FuseRating[] {
   if (kind !== undefined) return ratingsByKind[kind]
   if (ratedA === undefined) return blades
   return Object.values(ratingsByKind).find((ratings) => ratings.some((rating) => rating.ratedA === ratedA)) ?? []
 }
 
-/** Multiple of its rating from which a fuse is sure to open. */
+/** Multiple of the rating from which a fuse is sure to open. */
 export function sureMultiple(band: readonly FusePoint[]): number {
   return Math.min(...band.filter(({ longestS }) => longestS !== null).map(({ multiple }) => multiple))
 }
 
-/** Share of its rating that a fuse keeps in its air, from the largest loss of its makers to the smallest; null beyond the data. */
+/** Fraction of its rating that a fuse keeps at an ambient, over the spread of makers; null beyond the data. */
 export function keptShare(series: FuseSeries, ambientC: number): { readonly low: number; readonly high: number } | null {
   if (ambientC > fuseHottestC) return null
   const { low, high } = series.ambientFactorPerK
@@ -42,14 +42,14 @@ export function keptShare(series: FuseSeries, ambientC: number): { readonly low:
   return { low: Math.min(...shares), high: Math.max(...shares) }
 }
 
-/** What the ratings of a series do for a load and a wire. */
+/** Fuses for a load and a wire. */
 export interface FuseChoice {
   readonly largestFuseA: number | null
   readonly smallestFuseA: number | null
   readonly fuseToFitA: number | null
 }
 
-/** Load in the fuse: a duty heats it as its root mean square does, and its current must pass for the time that it is on. */
+/** Load on the fuse: a duty heats it by its root mean square, and its current must pass for the on-time. */
 export function fuseLoad(
   job: WireJob,
   equivalentA: number,
@@ -59,7 +59,7 @@ export function fuseLoad(
   return { loadA: equivalentA, passes: [...passes, { currentA: job.currentA, timeS: job.duty.onS }] }
 }
 
-/** Judges every rating for a wire of that continuous current; the fuse may sit in cooler air than the wire, so the wire counts no loss. */
+/** Judges every rating for a wire of that continuous current. The wire is not derated for the fuse's ambient, as the fuse may sit in cooler air. */
 export function chooseFuse(job: WireJob, ratings: readonly FuseRating[], wireA: number, equivalentA: number): FuseChoice {
   const bears = ({ ratedA, band }: FuseRating): boolean => sureMultiple(band) * ratedA <= wireA * (1 + roundingShare)
   const { loadA, passes } = fuseLoad(job, equivalentA)

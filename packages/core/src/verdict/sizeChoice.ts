@@ -10,14 +10,14 @@ interface Size {
   readonly areaMm2: number
 }
 
-/** Wall of common thin-walled wire by area in mm: common practice. */
+/** Wall in mm of common thin-walled wire of this area: common practice. */
 function commonWallMm(areaMm2: number): number {
   if (areaMm2 <= 1) return 0.6
   if (areaMm2 <= 2.5) return 0.7
   return areaMm2 <= 6 ? 0.8 : 1
 }
 
-/** The same job with another size: conductor diameter in proportion, the wall at least the common one, the bundle grown by the thicker wires. */
+/** The same job with another size: conductor diameter in proportion, at least the common wall, the bundle widened by the thicker wires. */
 function withArea(job: WireJob, areaMm2: number): WireJob {
   const { wire, loadedWires = verdictDefaults.loadedWires, bundleOutsideMm } = job
   const ratio = Math.sqrt(areaMm2 / wire.areaMm2)
@@ -38,7 +38,7 @@ function sizesOf(standard: SizeStandard): readonly Size[] {
     .sort((a, b) => a.areaMm2 - b.areaMm2)
 }
 
-/** Whether another size suits; with the fuse as fitted where ratedA is given. */
+/** Checks another size; with ratedA, for the fuse as fitted. */
 function suited(job: WireJob, ratings: readonly FuseRating[], standard: SizeStandard, { size, areaMm2 }: Size, ratedA: number | undefined): SizeFound | null {
   const changed = withArea(job, areaMm2)
   const allowed = continuousA(changed)
@@ -55,7 +55,7 @@ function suited(job: WireJob, ratings: readonly FuseRating[], standard: SizeStan
   return sureMultiple(kept.band) * ratedA <= allowed.low * (1 + roundingShare) ? { ...found, fuseToFitA: ratedA } : null
 }
 
-/** Smallest standard size that suits in current, drop and fuse; null where none does. */
+/** Smallest standard size that suits in current, drop and fuse; null if none. */
 export function smallestSize(job: WireJob, ratings: readonly FuseRating[], ratedA?: number): SizeFound | null {
   const standard = job.sizes ?? verdictDefaults.sizes
   const sizes = sizesOf(standard)

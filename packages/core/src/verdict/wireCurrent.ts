@@ -13,7 +13,7 @@ import type { Interval } from '../materials/index.ts'
 import { roundingShare, verdictDefaults } from './verdictDefaults.ts'
 import type { WireFinding, WireJob } from './wireJob.ts'
 
-/** The wire in the hottest air, one for each law of still air, with its bundle. */
+/** The wire in the hottest air, one for each still-air correlation, with its bundle. */
 function wiresOf(job: WireJob) {
   const { bundleOutsideMm, loadedWires = verdictDefaults.loadedWires } = job
   const bundle = bundleOutsideMm === undefined ? { loadedWires } : { loadedWires, bundleOutsideMm }
@@ -22,7 +22,7 @@ function wiresOf(job: WireJob) {
 
 const span = (values: readonly number[]): Interval => ({ low: Math.min(...values), high: Math.max(...values) })
 
-/** Continuous current at the limit by both laws; null where none is allowed. */
+/** Continuous current at the limit by both correlations; null if none is allowed. */
 export function continuousA(job: WireJob): Interval | null {
   const found: number[] = []
   for (const wire of wiresOf(job)) {
@@ -41,7 +41,7 @@ export function equivalentA({ currentA, duty }: WireJob): number {
   return duty === undefined ? currentA : currentA * Math.sqrt(duty.onS / (duty.onS + duty.offS))
 }
 
-/** The wire with the air that its bundle gives it at a current: as one wire by itself it is then as hot as in the bundle. */
+/** The wire alone in the effective ambient of its bundle at a current, where it is as hot as in the bundle. */
 export function aloneInBundleAir(job: WireJob, currentA: number, correlation: WireHeat['correlation'] = 'churchill-chu'): WireHeat {
   const wire = { ...job.wire, ambientC: job.hottestC, correlation }
   if ((job.loadedWires ?? verdictDefaults.loadedWires) === 1 && job.bundleOutsideMm === undefined) return wire
@@ -49,7 +49,7 @@ export function aloneInBundleAir(job: WireJob, currentA: number, correlation: Wi
   return found === undefined ? wire : { ...wire, ambientC: effectiveAmbientC({ ...found, currentA }) }
 }
 
-/** Steady conductor at the load by both laws, or its peak over a repeated duty. */
+/** Steady conductor temperature at the load by both correlations, or its peak over a repeated duty. */
 function conductorBandC(job: WireJob): Interval {
   const { currentA, duty } = job
   return span(
@@ -68,7 +68,7 @@ function conductorBandC(job: WireJob): Interval {
   )
 }
 
-/** The conductor at its load, with the finding on it; null without a steady state below the melting point. */
+/** Conductor temperature at the load, with its finding; null without a steady state below the melting point. */
 export function judgeCurrent(job: WireJob, allowed: Interval | null): { readonly conductorC: Interval | null; readonly finding: WireFinding } {
   const { currentA, hottestC, limitC } = job
   const found = (code: WireFinding['code'], verdict: WireFinding['verdict'], values: WireFinding['values']): WireFinding => ({
@@ -87,7 +87,7 @@ export function judgeCurrent(job: WireJob, allowed: Interval | null): { readonly
       return { conductorC: null, finding: found('no-steady-state', 'unsound', { currentA, largestA, ceilingC }) }
     }
     if (!(error instanceof DomainError) || job.duty === undefined || !error.parameter.startsWith('steps')) throw error
-    // A step of the duty that ends past the melting point.
+    // A step of the duty passes the melting point.
     return { conductorC: null, finding: found('no-steady-state', 'unsound', { currentA, largestA: allowed?.high ?? 0, ceilingC: limitC }) }
   }
   if (hottestC >= limitC) return { conductorC, finding: found('air-at-limit', 'unsound', { hottestC, limitC }) }

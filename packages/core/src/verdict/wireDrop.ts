@@ -4,18 +4,18 @@ import { requireFiniteResult } from '../errors/index.ts'
 import { roundingShare, verdictDefaults } from './verdictDefaults.ts'
 import type { WireFinding, WireJob } from './wireJob.ts'
 
-/** A length of the wire at the temperature of the hottest air. */
+/** Resistance of a length of the wire at the hottest air's temperature. */
 function wireOhm({ wire, hottestC }: WireJob, lengthM: number): number {
   const { areaMm2, layFactor = 1, material = verdictDefaults.material } = wire
   return resistanceOhm({ areaMm2, lengthM, material, temperatureC: hottestC, layFactor })
 }
 
-/** Out and back at the temperature of the hottest air. */
+/** Loop resistance, out and back, at the hottest air's temperature. */
 export function loopOhm(job: WireJob): number {
   return job.run === undefined ? 0 : wireOhm(job, job.run.outLengthM) + wireOhm(job, job.run.returnLengthM)
 }
 
-/** What the wire drops at its load, with the finding on it; null where the run is not given. */
+/** Drop of the wire at its load, with its finding; null without a run. */
 export function judgeDrop(job: WireJob): { readonly dropV: number | null; readonly finding: WireFinding | null } {
   const { run, currentA } = job
   if (run === undefined) return { dropV: null, finding: null }

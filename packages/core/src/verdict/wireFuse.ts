@@ -7,7 +7,7 @@ import type { WireCode, WireFinding, WireJob } from './wireJob.ts'
 
 type Found = (code: WireCode, verdict: WireFinding['verdict'], values: WireFinding['values']) => void
 
-/** What a maker's curve would have to show, where no band is held. */
+/** Without a band: points that the maker's curve would have to show. */
 function withoutBand(job: WireJob, wireA: number, equivalentA: number, found: Found): void {
   const inrush = job.inrush === undefined ? {} : { inrushA: job.inrush.currentA, inrushS: job.inrush.timeS }
   const stall = job.stallA === undefined ? {} : { stallA: job.stallA }
@@ -71,7 +71,7 @@ function faults(job: WireJob, { ratedA, band, series }: FuseRating, found: Found
   else found('fuse-slow-on-far-fault', 'caution', longestS === null ? { ratedA, faultA, withinS } : { ratedA, faultA, longestS, withinS })
 }
 
-/** The fuse as fitted among its kind's ratings; none where it is not known, or no band is held for it. */
+/** The fitted fuse among its kind's ratings; undefined if unknown, or without a band. */
 function fitted(job: WireJob, ratings: readonly FuseRating[]): FuseRating | undefined {
   return ratings.find(({ ratedA }) => ratedA === job.fuse?.ratedA)
 }
@@ -92,7 +92,7 @@ function missing(
   else found('fuse-load-beyond-series', 'cannot tell', { loadA: fuseLoad(job, equivalentA).loadA })
 }
 
-/** The findings on the fuse of a wire with that continuous current, and the band that judged it. */
+/** Findings on the fuse of a wire with that continuous current, and the band used. */
 export function judgeFuse(
   job: WireJob,
   ratings: readonly FuseRating[],

@@ -12,10 +12,10 @@ const standards = ['AWG', 'SAE J1128', 'ISO 6722-1', 'IEC 60228'] as const
 
 const noFuse = { largestFuseA: null, smallestFuseA: null, fuseToFitA: null }
 
-/** Air in which the resistance of wire is known, in degC. */
+/** Lower end of the linear resistance law, in degC. */
 const coldestC = -60
 const hottestC = 300
-/** Fields of the job that the models know by the same or another name; every other field lies in "wire". */
+/** The job's name for a field that a model names otherwise; all others are inside "wire". */
 const ownNames: Readonly<Record<string, string>> = {
   ambientC: 'hottestC',
   bundleOutsideMm: 'bundleOutsideMm',
@@ -24,7 +24,7 @@ const ownNames: Readonly<Record<string, string>> = {
   loadedWires: 'loadedWires',
 }
 
-/** Names the field of the job where a model refuses it by its own name. */
+/** Renames a model's parameter in an error to the job's field. */
 function named<T>(run: () => T): T {
   try {
     return run()
