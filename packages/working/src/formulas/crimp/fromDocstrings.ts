@@ -15,7 +15,7 @@ export const compressionFractionFormula = closed<Parameters<typeof compressionFr
     { name: 'c', tex: 'c', unit: '1', meaning: 'share removed', expression: '1 - A_c/A_l' },
   ],
   source: derived('definition, as crimp makers use it; 0.15 to 0.20 is common practice on copper'),
-  validity: ['Both areas are metal alone, without the voids between strands. What left the section went along the wire.'],
+  validity: ['Both areas are metal alone, without the voids between strands. The displaced metal has moved along the wire.'],
 })
 
 /** The working of crimpHeightMm. */
@@ -33,5 +33,5 @@ export const crimpHeightMmFormula = closed<Parameters<typeof crimpHeightMm>[0]>(
     { name: 'h', tex: 'h', unit: 'mm', meaning: 'height of the crimped section', expression: '(A_b + A * (1 - c))/(w * s)' },
   ],
   source: derived('conservation of the barrel\'s section, and the definition of the compression'),
-  validity: ['The barrel\'s metal keeps its area and the voids are closed. The height that the terminal\'s maker prints comes before this one.'],
+  validity: ['The barrel\'s metal keeps its area and the voids are closed. The height printed by the terminal\'s maker takes precedence.'],
 })

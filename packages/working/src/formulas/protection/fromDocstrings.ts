@@ -34,5 +34,5 @@ export const terminalCurrentAFormula = closed<Parameters<typeof terminalCurrentA
     { name: 'I', tex: 'I', unit: 'A', meaning: 'current that the terminal may carry there', expression: 'I_r * sqrt((T_l - T_a)/(T_l - T_r)) * k' },
   ],
   source: published('IEC 60512-5-2, test 5b, current-temperature derating'),
-  validity: ['The rise over the surroundings goes with the square of the current, so the current goes with the root of the rise that is left.'],
+  validity: ['The rise is proportional to the square of the current, so the current is proportional to the root of the remaining rise.'],
 })

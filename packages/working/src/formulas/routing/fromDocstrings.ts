@@ -33,5 +33,5 @@ export const wireSagMmFormula = closed<Parameters<typeof wireSagMm>[0]>({
     { name: 's', tex: 's', unit: 'mm', meaning: 'sag in the middle, at most an eighth of the span', expression: 'm * g * L^2/(8 * T)/1000' },
   ],
   source: derived('moments about a tie, of a load even along the span; the limit of an eighth is set here, for its 2.1 %'),
-  validity: ['The weight is taken as even along the span, which makes the curve a parabola: 2.1 % too flat where it sags by an eighth of the span, less below. The pull is its level part, the same all along; at a tie the weight of as much wire as the sag comes on top. Stiffness is left out: it makes the sag smaller.'],
+  validity: ['Weight uniform along the span, which makes the curve a parabola: 2.1 % too flat at a sag of 1/8 of the span, less below. The pull is its horizontal component, constant along the wire; at a tie the weight of a length of wire equal to the sag is added. Stiffness is left out: it makes the sag smaller.'],
 })

@@ -34,7 +34,7 @@ export const solderWireLengthMmFormula = closed<Parameters<typeof solderWireLeng
     { name: 'l', tex: 'l', unit: 'mm', meaning: 'length to feed', expression: '4 * V/(pi * d^2 * (1 - f))' },
   ],
   source: derived('plane geometry'),
-  validity: ['What drips or stays on the tip comes on top.'],
+  validity: ['Add what drips or stays on the tip.'],
 })
 
 /** The working of strandVoidMm2. */
