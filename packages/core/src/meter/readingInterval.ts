@@ -10,10 +10,9 @@ export function accuracyBound(reading: number, percentOfReading: number, counts:
 }
 
 /**
- * What a meter's reading really says: the interval that holds the true value once accuracy, counts and test leads are taken into account.
+ * The interval of a meter's reading that contains the true value, with accuracy, counts and test leads taken into account.
  *
- * The ends are not clipped: a low end below zero says that the meter cannot tell the value from nothing.
- * Gain error, counts and the null are taken as bounds and added; the standard uncertainty takes reading and null as independent.
+ * The ends are not clipped: a low end below zero means that the meter cannot tell the value from zero. Gain error, counts and the null are taken as bounds and added; the standard uncertainty takes reading and null as independent.
  *
  * @equation a = |r| p/100 + n q; low = r - r_0 - (a + b); high = r - r_0 + (a + b); u = sqrt((a^2 + b^2)/3)
  * @symbol r - reading - ohm - as shown, or in the reading's own unit

@@ -1,9 +1,9 @@
 import { DomainError, requireFiniteResult, requireNotNegative, requirePositive } from '../errors/index.ts'
 
 /**
- * The current of a dead short at the far end: what the fuse gets to open with.
+ * The current of a dead short at the far end, which must open the fuse.
  *
- * Take the loop at its hottest for the smallest current, and cold for the largest that the fuse must break.
+ * Use the hottest loop for the smallest current, and the cold loop for the largest current that the fuse must break.
  *
  * @equation I = V/(R_s + R_l)
  * @symbol V - supplyV - V - source voltage

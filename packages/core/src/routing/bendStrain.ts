@@ -1,9 +1,9 @@
 import { requireNotNegative, requirePositive } from '../errors/index.ts'
 
 /**
- * How far the outermost fibre of a strand is stretched when it is bent, as a share of its length.
+ * Strain of the outermost fibre of a bent strand.
  *
- * Bending alone, neutral fibre in the middle: pull and the rub of neighbours come on top. A strand of a rope-laid wire sees less.
+ * Bending alone, neutral fibre in the middle: pull and friction between strands are extra. A strand of a rope-laid wire sees less.
  *
  * @equation e = d/(2 R + d)
  * @symbol d - strandDiameterMm - mm - diameter of the strand

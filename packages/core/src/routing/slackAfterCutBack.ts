@@ -2,9 +2,9 @@ import { requireFiniteResult, requireNotNegative, requireWhole } from '../errors
 import { slackDefaults } from './routingDefaults.ts'
 
 /**
- * What slack is left after cutting back and one joint, and, where that is not enough, how long a piece must go in.
+ * Slack left after cutting back and one joint, and, if that is too little, the length of the piece to insert.
  *
- * leftMm is always that of one joint, so that it tells what is missing. At least the service slack: one joint, nothing put in.
+ * leftMm always assumes one joint, so that it shows what is missing. If at least the service slack is left: one joint, nothing inserted.
  *
  * @equation left = s - c - j; insert = 0 where left is at least w, else c + w - s + n j
  * @symbol s - slackMm - mm - slack before the cut

@@ -32,9 +32,9 @@ function order(one: SleeveChoice, other: SleeveChoice): number {
 }
 
 /**
- * The sleeves of a stock for one joint, best first: those that slide over it, grip and stay slim enough, the slimmest first.
+ * The sleeves of a stock for one joint, best first: those that slide over it, grip and stay slim enough, slimmest first.
  *
- * outsideMm is that on largestMm. A reason's codes: does-not-slide-over, does-not-grip, outside-too-large.
+ * outsideMm is the outside over largestMm. Codes of reasons: does-not-slide-over, does-not-grip, outside-too-large.
  *
  * @equation D_o = max(D_max, ID_r) + 2 w(D_max)
  * @symbol D_max - largestMm - mm - largest diameter that it must pass over and covers

@@ -3,9 +3,9 @@ import { entryAt } from '../errors/inner.ts'
 import { insulations, type SleeveMaterialName, type SolderName, sleeveMaterial, solder } from '../materials/index.ts'
 
 /**
- * Whether shrinking a sleeve over a finished joint remelts its solder, and whether it spoils the insulation beneath.
+ * Whether shrinking a sleeve over a finished joint remelts its solder, and whether it damages the insulation beneath.
  *
- * Both answers take the hot end of the sleeve's full recovery and the cool end of what must bear it. null is "cannot tell": no alloy given, or an insulation that is not known.
+ * Compares the hot end of the sleeve's full recovery with the cool end of solder or insulation. null is "cannot tell": no alloy given, or insulation unknown.
  *
  * @equation remelts: T_rec > T_sol; spoils: T_rec > T_ins
  * @symbol T_rec - sleeve - C - high end of the sleeve's full recovery

@@ -15,9 +15,9 @@ export const capillaryDefaults = /* @__PURE__ */ frozen({
 } as const satisfies Readonly<Record<string, { readonly value: number | GapShape; readonly provenance: Provenance }>>)
 
 /**
- * Gives how high molten solder creeps in a gap between wires or strands; below none where it does not wet.
+ * Gives the capillary rise of molten solder in a gap between wires or strands; negative if it does not wet.
  *
- * For gaps between strands it comes to hundreds of millimetres: how far solder wicks is set by where the copper is still hot, never by weight.
+ * Between strands it is hundreds of millimetres: the wicking distance is limited by where the copper is still hot, never by weight.
  *
  * @equation h = 2 gamma cos(theta)/(rho g s) in a slit of width s; twice that in a round gap of diameter s
  * @symbol gamma - surfaceTensionNPerM - N/m - surface tension of the solder

@@ -20,10 +20,9 @@ export const sustainedStrengthShares = /* @__PURE__ */ frozen({
 const tested: SolderName = 'Sn50Pb50'
 
 /**
- * Gives what a soldered lap holds when it is pulled once, and what is left of that under a load that stays.
+ * Gives the strength of a soldered lap in a single pull, and under a sustained load.
  *
- * The long test was made with half tin and half lead; for every other alloy its share is an extrapolation, and extrapolated says so. A plan lets no lap
- * carry a sustained load at all.
+ * The long-term test used 50 % tin, 50 % lead; for every other alloy the sustained strength is extrapolated, as `extrapolated` says. A plan lets no lap carry a sustained load at all.
  *
  * @equation F = tau w L; F_long = F/18
  * @symbol tau - shearMPa - MPa - short-time shear strength of the solder

@@ -65,11 +65,9 @@ function requireJob(i: WireJob): void {
 }
 
 /**
- * Judges one wire in its place: the current in its heat and bundle, the drop over its run, and the fuse before it; and finds what would suit.
+ * Judges one wire in its place: the current in its heat and bundle, the drop over its run, and the fuse before it; and finds a size and fuse that suit.
  *
- * The unfavourable law of still air decides. A duty is judged by its peak; in a bundle in the air that its mean heat gives.
- * The fuse is judged by its slow edge against the wire, by its fast edge and the largest loss of its makers against the load.
- * Where no band of a kind of fuse is held, the answer is "cannot tell", with the points that a maker's curve would have to show.
+ * The unfavourable still-air correlation decides. A duty is judged by its peak; in a bundle, in the effective ambient of its mean heat. Against the wire the slow edge of the fuse's band counts; against the load its fast edge and the largest derating of its makers. For a kind of fuse without a band the answer is "cannot tell", with the points that a maker's curve would have to show.
  *
  * @equation verdict = worst of current, drop and fuse
  * @symbol I - currentA - A - current while the load is on

@@ -3,14 +3,14 @@ import type { Batch } from './batches.ts'
 import { type Columns, csvRows, type ListedRow, ndjsonRows } from './csvRows.ts'
 import { type Counts, type ListFormat, noCounts, printRow } from './printRows.ts'
 
-/** How the rows of a list are read and printed; the columns of a table, null for JSON lines. */
+/** How a list is read and printed; columns of a table, null for JSON lines. */
 export interface ListSetup {
   readonly columns: Columns | null
   readonly format: ListFormat
   readonly lines: boolean
 }
 
-/** What one batch came to. */
+/** Result of one batch. */
 export interface JudgedBatch {
   readonly text: string
   readonly counts: Counts
@@ -19,7 +19,7 @@ export interface JudgedBatch {
 
 const judged = ({ line, row, error }: ListedRow): AuditResult => (error === undefined ? auditRow(row, line) : { line, error })
 
-/** Judges and prints the rows of a batch; the same on every thread. */
+/** Judges and prints the rows of a batch, on any thread. */
 export function auditBatch(batch: Batch, { columns, format, lines }: ListSetup): JudgedBatch {
   const unused = new Set<string>()
   const rows = columns === null ? ndjsonRows(batch, (name) => unused.add(name)) : csvRows(batch, columns)

@@ -2,7 +2,7 @@ import { parseQuantity, QuantityError, type QuantityKind } from '@strandwise/wor
 import { closest } from 'fastest-levenshtein'
 import { fieldMetaAt, insulationNames, metalNames } from '../job/inner.ts'
 
-/** One field of a row: what may stand there is what the same field of a repair job allows. */
+/** One field of a row; it allows the same values as that field of a repair job. */
 interface AuditField {
   readonly name: string
   readonly needed: boolean
@@ -23,7 +23,7 @@ function numberLike(name: string, path: string, needed: boolean, whole = false):
 
 const choice = (name: string, needed: boolean, words: readonly string[]): AuditField => ({ name, needed, allowed: words.join(', '), words })
 
-/** The fields of a row, in the order in which a table has them. */
+/** The fields of a row, in column order. */
 const auditFields: readonly AuditField[] = [
   { name: 'name', needed: true, allowed: `a text of 1 to ${longestName} characters` },
   numberLike('areaMm2', 'wire.areaMm2', false),
@@ -46,14 +46,14 @@ const auditFields: readonly AuditField[] = [
 export const auditNames: readonly string[] = auditFields.map(({ name }) => name)
 const known: ReadonlySet<string> = new Set(auditNames)
 
-/** The field of a row that can't be used. */
+/** Unusable field of a row. */
 export interface RowError {
   readonly field: string
   readonly value: unknown
   readonly allowed: string
 }
 
-/** The name closest to one that no row has. */
+/** The known field name closest to an unknown one. */
 export const closestField = (name: string): string => closest(name.slice(0, 60), auditNames)
 
 const plainNumber = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i
@@ -78,7 +78,7 @@ function textFrom(field: AuditField, value: unknown): string | null {
   return value.length <= longestName ? value : null
 }
 
-/** Reads a field into the row; false where it can't be used. Undefined, null and an empty text are not said. */
+/** Reads a field into the row; false if unusable. Undefined, null and empty text count as absent. */
 function readField(field: AuditField, value: unknown, row: Record<string, number | string>): boolean {
   if (value === undefined || value === null || value === '') return !field.needed
   if (field.low === undefined || field.high === undefined) {
@@ -94,7 +94,7 @@ function readField(field: AuditField, value: unknown, row: Record<string, number
   return true
 }
 
-/** A row's fields in their fixed units, or the first that can't be used. */
+/** A row's fields in fixed units, or the first unusable one. */
 export function readRow(input: unknown): { readonly row: Readonly<Record<string, number | string>> } | { readonly error: RowError } {
   if (typeof input !== 'object' || input === null || Array.isArray(input))
     return { error: { field: '', value: input, allowed: `an object with ${auditNames.join(', ')}` } }

@@ -3,7 +3,7 @@ import { assumed, isFuseRating, quietly, type WireSize, WireSizeError, wireShape
 import { type RowError, readRow } from './auditFields.ts'
 import { reasonOf } from './reasons.ts'
 
-/** A wire as the list gives it. Headers of a table are these names. */
+/** A wire of the list; the field names are the column headers. */
 export interface AuditRow {
   readonly name: string
   readonly areaMm2?: number
@@ -23,7 +23,7 @@ export interface AuditRow {
   readonly fuseSeries?: 'ISO 8820-3'
 }
 
-/** A judged row: conductor by both laws of still air, the current it carries continuously, its drop, its fuse, and what decides. */
+/** A judged row: conductor temperature by both still-air correlations, continuous current, drop, fuse, and the deciding findings. */
 export interface JudgedRow {
   readonly line: number
   readonly name: string
@@ -37,10 +37,10 @@ export interface JudgedRow {
   readonly reasons: readonly string[]
 }
 
-/** A judged row, or the field of a row that can't be used. */
+/** A judged row, or the unusable field. */
 export type AuditResult = JudgedRow | { readonly line: number; readonly error: RowError }
 
-/** Rows of a list name the same few sizes again and again. */
+/** Cache of sizes: a list repeats few of them. */
 const sizes = new Map<string, WireSize | RowError>()
 const mostSizes = 1000
 
@@ -63,13 +63,13 @@ function readSize(row: AuditRow): WireSize | RowError {
   }
 }
 
-/** What the wire bears continuously: its insulation's lowest grade unless the row says more, its plating, its metal. */
+/** Continuous temperature limit: the lowest of insulation (its lowest grade unless given), plating and metal. */
 function limitOf(material: MetalName, insulationC: number): number {
   const platingC = material === 'tinned-copper' ? assumed.tinPlatingLimitC.value : Number.POSITIVE_INFINITY
   return Math.min(insulationC, platingC, metal(material).meltingC.nominal)
 }
 
-/** The row as core's verdict takes it; what the row does not say is taken as a plan takes it. */
+/** The row as input of core's verdict, with the plan's defaults. */
 function jobOf(row: AuditRow, size: WireSize): WireJob {
   const material = row.material ?? assumed.material.value
   const family = insulation(row.insulation)
@@ -109,9 +109,9 @@ function fuseError(row: AuditRow): RowError | null {
 }
 
 /**
- * Judges one wire of a list by core's wireVerdict: its conductor against its limit, its drop against its budget, its fuse.
+ * Judges one wire of a list with core's wireVerdict: its conductor against its limit, its drop against its budget, its fuse.
  *
- * A number may be given as text, with or without a unit. What a row does not say is taken as a plan takes it.
+ * A number may be given as text, with or without a unit. Missing fields have the plan's defaults.
  *
  * @throws nothing: a row that can't be used comes back with the field, its value and what is allowed
  * @example

@@ -1,16 +1,16 @@
-/** Whole records of a list as text, with the line on which they begin and how many lines they take. */
+/** Whole records of a list as text, with their first line number and line count. */
 export interface Batch {
   readonly text: string
   readonly line: number
   readonly lines: number
 }
 
-/** A batch is handed on once it is this long; long enough that handing it to a thread costs little. */
+/** Size of a batch, large enough that passing it to a thread costs little. */
 const batchBytes = 256 * 1024
-/** A record past this has a quotation mark left open, or is no list of wires. */
+/** A longer record has an unclosed quotation mark, or is no list of wires. */
 export const mostRecordBytes = 1_000_000
 
-/** A record that does not end. */
+/** Thrown for a record without an end. */
 export class EndlessRecord extends Error {
   override readonly name = 'EndlessRecord'
   readonly line: number
@@ -25,7 +25,7 @@ const newline = 0x0a
 const quote = 0x22
 const comma = 0x2c
 
-/** Where a byte of a table stands: at the start of a field, inside a plain one, inside a quoted one, behind a quotation mark in it. */
+/** State of the table scanner: start of a field, in a plain field, in a quoted one, after a quotation mark in it. */
 type Place = 'start' | 'plain' | 'quoted' | 'closing'
 
 function next(place: Place, byte: number): Place {
@@ -43,12 +43,12 @@ function joined(one: Uint8Array, other: Uint8Array): Uint8Array {
   return both
 }
 
-/** Cuts bytes into batches of whole records; the first record comes by itself where it heads a table. Text that is not UTF-8 throws a TypeError. */
+/** Cuts bytes into batches of whole records; a table's header is a batch of its own. Text that is not UTF-8 throws a TypeError. */
 export async function* batchesOf(chunks: AsyncIterable<Uint8Array>, { table }: { readonly table: boolean }): AsyncGenerator<Batch> {
   const decoder = new TextDecoder('utf-8', { fatal: true })
   let kept: Uint8Array = new Uint8Array()
   let place: Place = 'start'
-  /** Of what is kept: the end of its last whole record, the lines up to there and in all, and how far it was looked at. */
+  /** Within the text kept: end of the last whole record, lines up to there and in all, and scanned length. */
   let [end, lines, seen, scanned, line] = [0, 0, 0, 0, 1]
   let headed = !table
   const cut = (): Batch => {

@@ -3,7 +3,7 @@ import { distance } from 'fastest-levenshtein'
 import { auditNames, closestField } from './auditFields.ts'
 import type { Batch } from './batches.ts'
 
-/** A row of a list as an object, or why it is none. */
+/** A row of a list as an object, or the reason why it cannot be read. */
 export interface ListedRow {
   readonly line: number
   readonly row?: Readonly<Record<string, unknown>>
@@ -17,10 +17,10 @@ interface Told {
   readonly info: { readonly lines: number }
 }
 
-/** Where a table's columns go: the field of each, null where it is none. */
+/** The field of each column; null for an unknown one. */
 export type Columns = readonly (string | null)[]
 
-/** A head that no table of wires has; each line says what is wrong and what is allowed. */
+/** A header without the required columns; each line says what is wrong and what is allowed. */
 export class HeadError extends Error {
   override readonly name = 'HeadError'
   readonly lines: readonly string[]
@@ -32,12 +32,12 @@ export class HeadError extends Error {
 }
 
 const mostColumns = 200
-/** Letters that differ between a name and a misspelling of it, as a share of the name. */
+/** Largest share of differing letters for a name to count as misspelt. */
 const mostWrong = 0.4
 const needed = ['name', 'insulation', 'outLengthM', 'currentA', 'supplyV', 'ambientC']
 const short = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text)
 
-/** The columns of a table from its first record, and those that no field has. */
+/** The columns of a table from its header, and the unknown names. */
 export function columnsOf(head: string): { readonly columns: Columns; readonly unused: readonly string[] } {
   const [names = []] = parse(head.replace(/^\ufeff/, ''), { ...options, to: 1 })
   if (names.length > mostColumns)
@@ -76,7 +76,7 @@ const brokenWords: Readonly<Record<string, string>> = {
   CSV_QUOTE_NOT_CLOSED: 'a quotation mark that is closed again',
 }
 
-/** Record by record with its line, where records and lines don't go together: empty lines, line breaks in quotation marks, broken records. */
+/** Fallback for records that span lines or are broken: parses one by one, tracking the line. */
 function slowly({ text, line }: Batch, columns: Columns): readonly ListedRow[] {
   const broken: ListedRow[] = []
   const read = parse(text, {
@@ -101,7 +101,7 @@ export function csvRows(batch: Batch, columns: Columns): readonly ListedRow[] {
   return records.map((cells, index) => rowOf(cells, columns, batch.line + index))
 }
 
-/** The rows of a batch of JSON objects, one a line; names that no field has are left out and told. */
+/** The rows of a batch of JSON lines; unknown names are dropped and reported. */
 export function ndjsonRows({ text, line }: Batch, unused: (name: string) => void): readonly ListedRow[] {
   return text.split('\n').flatMap((one, index): readonly ListedRow[] => {
     if (one.trim() === '') return []

@@ -1,4 +1,4 @@
-// What the planner's command builds on and no user sees.
+// Internal exports for the planner's command.
 export { auditBatch, type JudgedBatch, type ListSetup } from './auditBatch.ts'
 export { type Batch, batchesOf, EndlessRecord, mostRecordBytes } from './batches.ts'
 export { columnsOf, HeadError } from './csvRows.ts'

@@ -1,7 +1,7 @@
 import { printable } from '../job/inner.ts'
 import type { AuditResult } from './auditRow.ts'
 
-/** How a list is printed. */
+/** Output format of a list. */
 export type ListFormat = 'csv' | 'ndjson' | 'json' | 'markdown'
 
 export const listFormats: readonly ListFormat[] = ['csv', 'ndjson', 'json', 'markdown']
@@ -9,16 +9,16 @@ export const listFormats: readonly ListFormat[] = ['csv', 'ndjson', 'json', 'mar
 const columns = ['line', 'name', 'verdict', 'conductorLowC', 'conductorHighC', 'allowedA', 'dropV', 'dropShare', 'fuseVerdict', 'reasons'] as const
 const errorColumns = ['field', 'value', 'allowed'] as const
 
-/** A spreadsheet runs a cell that begins so: an apostrophe in front makes it text. */
+/** A cell that a spreadsheet would run as a formula; an apostrophe in front makes it text. */
 const runs = /^\s*[=+\-@＝＋－＠]/
 
-/** A text as one cell of a table: inert in a spreadsheet, on one line, quoted where it has to be. */
+/** A text as one CSV cell: inert in a spreadsheet, on one line, quoted if needed. */
 function csvCell(text: string): string {
   const inert = printable(runs.test(text) ? `'${text}` : text)
   return /[",]|^\s|\s$/.test(inert) ? `"${inert.replaceAll('"', '""')}"` : inert
 }
 
-/** Whole numbers print several times faster than fractions: so each figure is printed as two of them. */
+/** A number with so many decimals, printed as two whole numbers: several times faster than printing a fraction. */
 function decimals(value: number | null, digits: 2 | 5): string {
   if (value === null) return ''
   const scale = digits === 2 ? 100 : 100_000
@@ -44,7 +44,7 @@ function csv(result: AuditResult, lines: boolean): string {
   return `${line}${csvCell(name)},${verdict},${decimals(conductorLowC, 2)},${decimals(conductorHighC, 2)},${decimals(allowedA, 2)},${decimals(dropV, 5)},${decimals(dropShare, 5)},${fuseVerdict ?? ''},${csvCell(reasons.join('; '))},,,\n`
 }
 
-/** Text in a cell of a Markdown table: nothing in it marks up. */
+/** Text in a cell of a Markdown table, with all markup escaped. */
 const markdownCell = (text: string): string => printable(text).replace(/[\\`*_{}[\]<>()#+!|~$&]/g, '\\$&')
 
 const tenth = (value: number | null): string => (value === null ? '' : String(Math.round(value * 10) / 10))
@@ -62,14 +62,14 @@ function markdown(result: AuditResult, lines: boolean): string {
 
 const withoutLine = ({ line: _line, ...rest }: AuditResult): unknown => rest
 
-/** One result as it stands in a list; in JSON a comma stands before all but the first. */
+/** One result of the list; in JSON preceded by a comma, except the first. */
 export function printRow(result: AuditResult, format: ListFormat, lines: boolean): string {
   if (format === 'csv') return csv(result, lines)
   if (format === 'markdown') return markdown(result, lines)
   return `${JSON.stringify(lines ? result : withoutLine(result))}${format === 'json' ? ',' : ''}\n`
 }
 
-/** What stands before the first result. */
+/** Text before the first result. */
 export function listHead(format: ListFormat, lines: boolean): string {
   const first = lines ? ['line'] : []
   if (format === 'csv') return `${[...first, ...columns.slice(1), ...errorColumns].join(',')}\n`
@@ -79,7 +79,7 @@ export function listHead(format: ListFormat, lines: boolean): string {
   return `| ${heads.join(' | ')} |\n|${heads.map(() => ' --- |').join('')}\n`
 }
 
-/** The counts of a list. */
+/** Rows by verdict. */
 export type Counts = Readonly<Record<'sound' | 'caution' | 'cannot tell' | 'unsound' | 'not usable', number>>
 
 export const noCounts: Counts = { sound: 0, caution: 0, 'cannot tell': 0, unsound: 0, 'not usable': 0 }

@@ -6,7 +6,7 @@ const a = (value: number | undefined): string => `${Number((value ?? 0).toPrecis
 const c = (value: number | undefined): string => `${Math.round(value ?? 0)} °C`
 const v = (value: number | undefined): string => `${Number((value ?? 0).toPrecision(3))} V`
 
-/** What each finding that is not sound says in a list: short, with its figures. */
+/** Short text of each finding other than sound, with its figures. */
 const words: Readonly<Partial<Record<WireCode, (values: Values) => string>>> = {
   'current-near-limit': ({ conductorHighC, limitC }) => `conductor ${c(conductorHighC)}, near its limit of ${c(limitC)}`,
   'current-over-limit': ({ conductorHighC, limitC }) => `conductor ${c(conductorHighC)}, limit ${c(limitC)}`,

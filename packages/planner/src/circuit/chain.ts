@@ -3,15 +3,15 @@ import type { Place } from '../job/index.ts'
 import { placesInOrder } from './places.ts'
 import { sound } from './sound.ts'
 
-/** A piece of wire as a resistor: its metal at a temperature, and where it settles under a current. */
+/** A piece of wire as a resistor: resistance by temperature, and steady temperature by current. */
 export interface WirePiece {
-  /** A metre of wire whose strands run straight. */
+  /** Resistance per metre of the wire, with straight strands. */
   readonly ohmPerM: (temperatureC: number) => number
-  /** The hottest that the conductor settles at; the ceiling where it settles nowhere. */
+  /** Steady temperature of the conductor; the ceiling if there is none. */
   readonly steadyC: (currentA: number, airC: number) => number
 }
 
-/** What the chain is built from: the job's own figures, read once. */
+/** Input of the chain, from the job's facts. */
 export interface CircuitInput {
   readonly where: 'feed' | 'return'
   readonly supplyV: number
@@ -25,37 +25,37 @@ export interface CircuitInput {
   readonly fuseDistanceM: number | null
   readonly sourceOhm: number | null
   readonly wire: WirePiece
-  /** Between the joint and the plug, where another wire lies there. */
+  /** The other wire between joint and plug, if any. */
   readonly beyond: WirePiece
   readonly load: LoadGiven
   /** What the terminal carries in the hottest air; null where it has no rating. */
   readonly terminalA: number | null
 }
 
-/** What the job says of the load. */
+/** The load as the job gives it. */
 export interface LoadGiven {
-  /** How it was stated: what stays the same when its volts change. */
+  /** How it was stated; that quantity stays constant when its voltage changes. */
   readonly by: 'current' | 'power' | 'resistance'
   readonly kind: CircuitKind
   readonly stallA: number | null
 }
 
-/** Metres of wire within their bounds, lay and length tolerance included. */
+/** A length of wire with bounds, lay and length tolerance included. */
 interface Run {
   readonly of: 'wire' | 'beyond' | 'joint'
-  /** A length that the job gives, or what a sound joint or contact is worth. */
+  /** A length given in the job, or the resistance of a sound joint or contact. */
   readonly as: 'length' | 'joint' | 'contact'
-  /** Of the length given; 0 for a joint and a contact. */
+  /** Length given; 0 for a joint or contact. */
   readonly metres: number
   readonly lowM: number
   readonly highM: number
 }
 
-/** What lies between two neighbouring places. */
+/** The circuit between two neighbouring places. */
 export interface Gap {
   readonly runs: readonly Run[]
   readonly fuseOhm: Interval | null
-  /** Pieces of one name share a length: each may hold none or all of it, both together hold it once. */
+  /** Pieces of the same name share one length: each may have any part of it, together they have all. */
   readonly shared: 'feed' | 'return' | null
 }
 
@@ -63,7 +63,7 @@ export interface Gap {
 export interface Chain {
   readonly input: CircuitInput
   readonly places: readonly Place[]
-  /** Index of load+; the load lies between it and the next place. */
+  /** Index of load+: the load is between this place and the next. */
   readonly loadAt: number
   readonly gaps: readonly Gap[]
 }
@@ -88,14 +88,14 @@ const gap = (runs: readonly Run[], shared: Gap['shared'] = null): Gap => ({
 
 function fuseOhm({ fuseA, currentA }: CircuitInput): Interval {
   const ratedA = fuseA ?? currentA / sound.fuseLoadShare
-  // Without a rating there may be no fuse at all.
+  // Without a rating there may be no fuse.
   return {
     low: fuseA === null ? 0 : sound.fuseV.low / ratedA,
     high: sound.fuseV.high / ratedA,
   }
 }
 
-/** Lays the job's pieces between the places; each is a length of wire with its allowance. */
+/** Distributes the job's pieces of wire over the gaps between places, with their allowances. */
 export function chainOf(input: CircuitInput): Chain {
   const places = placesInOrder(input.where)
   const onFeed = input.where === 'feed'

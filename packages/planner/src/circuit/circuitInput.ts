@@ -13,7 +13,7 @@ import type { CircuitInput, WirePiece } from './chain.ts'
 
 type Heat = Omit<WireHeat, 'ambientC'>
 
-/** Where no temperature balances: no insulation is left on a wire this hot. */
+/** Temperature used where there is no steady state: no insulation survives it. */
 const ceilingC = 250
 
 function piece(wire: Heat, bundle: { readonly loadedWires: number; readonly bundleOutsideMm: number } | null): WirePiece {
@@ -32,7 +32,7 @@ function piece(wire: Heat, bundle: { readonly loadedWires: number; readonly bund
       throw error
     }
   }
-  // The same few currents are asked for again and again.
+  // Cache: the same few currents recur.
   const known = new Map<string, number>()
   return {
     ohmPerM: (temperatureC) => coldOhm + perK * (temperatureC - coldC),
@@ -45,7 +45,7 @@ function piece(wire: Heat, bundle: { readonly loadedWires: number; readonly bund
   }
 }
 
-/** The wire between the joint and the plug, where it is another one. */
+/** The wire between joint and plug, if it differs. */
 function wireBeyond({ wire, beyond }: JobFacts): Heat | null {
   if (beyond === null) return null
   const { areaMm2, material, conductorDiameterMm, insulationThicknessMm, insulationConductivityWPerMK } = beyond
@@ -59,7 +59,7 @@ function terminalLimitA({ job, hottestC }: JobFacts): number | null {
   return hottestC >= limitC ? 0 : Math.min(ratedCurrentA, terminalCurrentA({ ratedCurrentA, ratedAmbientC, limitC, ambientC: hottestC }))
 }
 
-/** The job's facts as the chain takes them. */
+/** The chain's input from the job's facts. */
 export function circuitInput(facts: JobFacts): CircuitInput {
   const { circuit, damage, load, wire } = facts.job
   const bundle =

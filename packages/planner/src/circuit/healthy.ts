@@ -2,14 +2,14 @@ import type { Interval } from '@strandwise/core'
 import type { Chain, CircuitInput, Gap } from './chain.ts'
 import { sound } from './sound.ts'
 
-/** The coolest and the warmest that the conductors may be while a reading is taken. */
+/** Lowest and highest conductor temperatures during a reading. */
 export interface Warmth {
   readonly lowC: number
   readonly wireC: number
   readonly beyondC: number
 }
 
-/** Between the air and the steady state at that current. */
+/** From air temperature to steady state at that current. */
 export function warmthAt(input: CircuitInput, currentA: number, airC: Interval): Warmth {
   return {
     lowC: airC.low,
@@ -18,7 +18,7 @@ export function warmthAt(input: CircuitInput, currentA: number, airC: Interval):
   }
 }
 
-/** Dead: as warm as the air. */
+/** Dead circuit: at air temperature. */
 export const deadWarmth = (airC: Interval): Warmth => ({
   lowC: airC.low,
   wireC: airC.high,
@@ -61,7 +61,7 @@ export function healthyOhm(chain: Chain, warmth: Warmth): (from: number, to: num
   }
 }
 
-/** Voltage of a sound supply at rest. */
+/** Voltage of a sound supply without load. */
 export function restingSupplyV({ supplyV }: CircuitInput): Interval {
   const { batteryV, supplyShare } = sound
   const batteries = supplyV / batteryV.ofV
@@ -69,7 +69,7 @@ export function restingSupplyV({ supplyV }: CircuitInput): Interval {
   return { low: supplyShare.low * supplyV, high: supplyShare.high * supplyV }
 }
 
-/** Resistance of a sound supply itself. */
+/** Internal resistance of a sound supply. */
 export function supplyOhm({ supplyV, currentA, sourceOhm }: CircuitInput): Interval {
   const ownOhm = supplyV / currentA
   return sourceOhm === null

@@ -1,4 +1,4 @@
-// What the planner's later rooms build on and no user sees.
+// Internal exports for later rooms of the planner.
 export { type Chain, type CircuitInput, chainOf, type LoadGiven, type WirePiece } from './chain.ts'
 export { circuitInput } from './circuitInput.ts'
 export { deadWarmth, healthyOhm, restingSupplyV, supplyOhm, type Warmth, warmthAt } from './healthy.ts'

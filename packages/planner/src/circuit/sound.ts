@@ -5,7 +5,7 @@ const practice = (source: string): Provenance => ({
   source,
 })
 
-/** What counts as sound in a healthy circuit. Each is common practice, and listed as an assumption where it decides. */
+/** Limits of a healthy circuit. Each is common practice, and listed as an assumption if it decides. */
 export const sound = {
   jointMm: {
     low: 5,
@@ -22,7 +22,7 @@ export const sound = {
     high: 0.12,
     source: practice('a sound fuse drops 0.06 to 0.12 V at its rating'),
   },
-  /** Where no rating is given: the fuse carries at most three quarters of it. */
+  /** Load over fuse rating assumed without a rating: at most three quarters. */
   fuseLoadShare: 0.75,
   lay: {
     low: 1.01,
@@ -34,7 +34,7 @@ export const sound = {
     high: 1.02,
     source: practice('a length is known within 2 %'),
   },
-  /** A battery of so many nominal volts, from flat to charging. */
+  /** Battery voltage from flat to charging, over the nominal. */
   batteryV: {
     low: 11.5,
     high: 14.8,
@@ -46,7 +46,7 @@ export const sound = {
     high: 1.07,
     source: practice('a supply holds its voltage within -2 and +7 %'),
   },
-  /** Of the supply, lost inside it at the working current. */
+  /** Share of the supply voltage lost inside the source at the working current. */
   sourceShare: {
     low: 0.002,
     high: 0.02,
@@ -57,20 +57,20 @@ export const sound = {
     high: 1.07,
     source: practice('a load takes within 7 % of what is stated'),
   },
-  /** A current that is typed beside a reading. */
+  /** Uncertainty of a current entered beside a reading. */
   currentShare: {
     low: 0.99,
     high: 1.01,
     source: practice('a current read at the same time is known within 1 %'),
   },
-  /** Of the drop budget: what a stretch may take beyond a healthy one. */
+  /** Share of the drop budget that a stretch may drop above a healthy one. */
   faultShareOfBudget: 0.1,
-  /** Of the supply, lost off load: a resting battery drifts less. */
+  /** Share of the supply lost without load; a resting battery drifts less. */
   offLoadShare: 0.05,
-  /** At full load a sound joint is at most so much warmer than its wire. */
+  /** Largest rise of a sound joint above its wire at full load. */
   hotPlaceK: 10,
   overRangeOhm: 1e7,
   leak: { belowOhm: 1e6, goodAboveOhm: 1e7 },
-  /** Feed to return with the load unplugged: below this many times the load's own resistance it is a short. */
+  /** Resistance from feed to return, load unplugged, below which it is a short, in units of the load's resistance. */
   shortOhm: 10,
 } as const

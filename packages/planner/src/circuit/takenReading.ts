@@ -4,7 +4,7 @@ import { assumed } from '../job/inner.ts'
 import type { Chain } from './chain.ts'
 import { sound } from './sound.ts'
 
-/** A reading with its interval, as it is entered by hand or comes from a meter. */
+/** A reading with its interval, entered by hand or from a meter. */
 export interface PlacedReading {
   readonly kind: ReadingKind
   readonly from: Place
@@ -17,22 +17,22 @@ export interface PlacedReading {
   readonly atC?: number
 }
 
-/** A reading laid on the chain: places by their index in the order of the current. */
+/** A reading on the chain: places by index in the order of the current. */
 export interface TakenReading {
   readonly index: number
   readonly kind: ReadingKind
   readonly state: 'on' | 'off' | 'dead'
   readonly unplugged: boolean
   readonly when: 'still' | 'moved'
-  /** -1 where the place lies nowhere on this chain. */
+  /** -1 if the place is not on this chain. */
   readonly from: number
   readonly to: number
   readonly low: number
   readonly high: number
-  /** Ohms that say "at least". */
+  /** The meter was over range: the value is a lower bound. */
   readonly overRange: boolean
   readonly currentA: Interval | null
-  /** It was told with this very reading, and may be another one than the load's. */
+  /** The current was given with this reading and may be another load's. */
   readonly ownCurrent: boolean
   readonly airC: number
 }
@@ -59,7 +59,7 @@ function usualMeter(kind: ReadingKind, value: number) {
       resolution: assumed.fourWireResolutionOhm.value,
     }
   if (kind === 'resistance') return assumed.meterOhm
-  // Insulation: 5 % and a hundredth of the value; a clamp: 2 % and a tenth of an ampere; a thermometer: 2 K.
+  // Default accuracy. Insulation: 5 % and 1 % of the value; clamp: 2 % and 0.1 A; thermometer: 2 K.
   if (kind === 'insulation')
     return {
       percentOfReading: 5,
@@ -71,7 +71,7 @@ function usualMeter(kind: ReadingKind, value: number) {
   return assumed.meterVolt
 }
 
-/** The interval that holds the true value, by the meter's accuracy and its leads. */
+/** The interval that contains the true value, from the meter's accuracy and its leads. */
 export function placedReading(reading: JobReading): PlacedReading {
   const { kind, from, to, load, currentA, atC, when } = reading
   const leads =
@@ -100,7 +100,7 @@ export function placedReading(reading: JobReading): PlacedReading {
   }
 }
 
-/** Volts fall in the order of the current, so a sign only tells which probe stood first. */
+/** Voltage falls along the current, so a negative reading means swapped probes. */
 function ordered(chain: Chain, reading: PlacedReading): Pick<TakenReading, 'from' | 'to' | 'low' | 'high'> {
   const first = chain.places.indexOf(reading.from)
   const second = chain.places.indexOf(reading.to)
@@ -114,7 +114,7 @@ function ordered(chain: Chain, reading: PlacedReading): Pick<TakenReading, 'from
   }
 }
 
-/** Lays readings on the chain; a clamp's current serves the readings of its own state that name none. */
+/** Places readings on the chain; a clamp's current is used for readings in the same state that give none. */
 export function takenReadings(chain: Chain, readings: readonly PlacedReading[]): readonly TakenReading[] {
   const stateOf = ({ kind, load }: PlacedReading) => (isOhms(kind) ? 'dead' : load === 'on' ? 'on' : 'off')
   const clampOf = (reading: PlacedReading): Interval | null => {

@@ -123,7 +123,7 @@ describe('a list that can’t be used is refused in words, exit code 2', () => {
   })
 })
 
-/** The long proof asks for more. */
+/** More in the long proof. */
 const corruptions = Number(process.env.STRANDWISE_CORRUPTIONS ?? 300)
 
 test('corrupted tables: an answer or a refusal, never an error of the program’s own', { timeout: 60_000 + 20 * corruptions }, async () => {

@@ -35,7 +35,7 @@ async function* asBytes(chunks: AsyncIterable<Uint8Array | string>): AsyncGenera
   for await (const chunk of chunks) yield typeof chunk === 'string' ? new TextEncoder().encode(chunk) : chunk
 }
 
-/** The bytes, with the first that is neither a space nor a byte order mark: "{" begins JSON lines. */
+/** Looks ahead to the first character that is neither space nor byte order mark: "{" means JSON lines. Returns all bytes. */
 async function peeked(chunks: AsyncGenerator<Uint8Array>): Promise<{ readonly json: boolean; readonly chunks: AsyncGenerator<Uint8Array> }> {
   const first: Uint8Array[] = []
   let found: number | undefined
@@ -54,7 +54,7 @@ async function peeked(chunks: AsyncGenerator<Uint8Array>): Promise<{ readonly js
 
 const gone = (out: Streams['stdout']): boolean => out.destroyed === true
 
-/** Writes, and waits where the reader is slower; false once nobody reads any more. */
+/** Writes, and waits while the reader is slower; false once the reader has gone. */
 async function put(out: Streams['stdout'], text: string): Promise<boolean> {
   if (gone(out)) return false
   if (out.write(text) === false && out.once !== undefined && !gone(out)) {
@@ -66,7 +66,7 @@ async function put(out: Streams['stdout'], text: string): Promise<boolean> {
   return true
 }
 
-/** What has come so far: counts, names that no field has, and progress for a person who looks on. */
+/** Running totals: counts, unknown names, and progress for a person at a terminal. */
 class Tally {
   readonly counts: Record<keyof Counts, number> = { ...noCounts }
   readonly unused = new Set<string>()
@@ -92,12 +92,12 @@ class Tally {
   }
 }
 
-/** Judges the batches on the pool and writes them in their order; stops where nobody reads. */
+/** Judges batches on the pool and writes them in order; stops if the reader has gone. */
 async function inOrder(batches: AsyncIterable<Batch>, pool: AuditPool, write: (judged: JudgedBatch) => Promise<boolean>): Promise<void> {
   const under: Promise<JudgedBatch>[] = []
   for await (const batch of batches) {
     const judged = pool.judge(batch)
-    // A failure is met when its turn comes.
+    // A failure is handled when the batch's turn comes.
     judged.catch(() => undefined)
     under.push(judged)
     if (under.length < pool.most) continue
@@ -106,7 +106,7 @@ async function inOrder(batches: AsyncIterable<Batch>, pool: AuditPool, write: (j
   for (const judged of under) if (!(await write(await judged))) return
 }
 
-/** Threads pay from the second full batch on: the first is judged here, and a short list with it. */
+/** Threads pay off from the second full batch, so the first batch (and thus a short list) is judged here. */
 async function* withPool(batches: AsyncGenerator<Batch>, setup: ListSetup, workers: number): AsyncGenerator<readonly [AsyncIterable<Batch>, AuditPool]> {
   const first = await batches.next()
   if (first.done) return
@@ -126,7 +126,7 @@ async function* withPool(batches: AsyncGenerator<Batch>, setup: ListSetup, worke
   }
 }
 
-/** The columns from a table's own head. */
+/** The columns from the table's header. */
 async function setupFrom(batches: AsyncGenerator<Batch>, json: boolean, format: ListFormat, lines: boolean, tally: Tally): Promise<ListSetup> {
   if (json) return { columns: null, format, lines }
   const head = await batches.next()
@@ -145,7 +145,7 @@ function refusal(error: unknown): unknown {
   if (error instanceof HeadError) return new Unusable(...error.lines)
   if (error instanceof EndlessRecord)
     return new Unusable(`${error.message}; allowed: records of at most ${mostRecordBytes} bytes; a quotation mark may be left open`)
-  // The decoder's own: not UTF-8.
+  // Thrown by the decoder: the text is not UTF-8.
   if (error instanceof TypeError && 'code' in error && error.code === 'ERR_ENCODING_INVALID_ENCODED_DATA')
     return new Unusable('is not text (UTF-8); allowed: a table as CSV, or one JSON object a line')
   return error
@@ -163,7 +163,7 @@ export async function audit([name]: readonly string[], options: Options, { stdin
     const batches = batchesOf(chunks, { table: !json })
     const setup = await setupFrom(batches, json, format, lines, tally)
     await put(stdout, listHead(format, lines))
-    /** JSON has a comma between rows, so the last one waits for the end. */
+    /** In JSON a comma separates rows, so the last row is held back until the end. */
     let held = ''
     const write = async (judged: JudgedBatch): Promise<boolean> => {
       tally.add(judged)

@@ -1,15 +1,15 @@
 import { Worker } from 'node:worker_threads'
 import { auditBatch, type Batch, type JudgedBatch, type ListSetup } from '../audit/inner.ts'
 
-/** Judges batches, here or on other threads. */
+/** Judges batches on this thread or on others. */
 export interface AuditPool {
-  /** How many batches may be under way at once. */
+  /** Most batches in flight. */
   readonly most: number
   readonly judge: (batch: Batch) => Promise<JudgedBatch>
   readonly end: () => Promise<unknown>
 }
 
-/** One thread: this one. */
+/** A pool of this thread only. */
 export function hereOnly(setup: ListSetup): AuditPool {
   return { most: 1, judge: async (batch) => auditBatch(batch, setup), end: async () => undefined }
 }
@@ -19,10 +19,10 @@ interface Waiting {
   readonly reject: (error: Error) => void
 }
 
-/** Beside this file, as it was built or as it was written. */
+/** The worker file next to this one, compiled or source. */
 const workerFile = new URL(`./auditWorker${import.meta.url.endsWith('.ts') ? '.ts' : '.js'}`, import.meta.url)
 
-/** So many threads; each takes the next batch once it has handed one back. */
+/** A pool of so many threads; each takes the next batch when it has finished one. */
 export function onThreads(setup: ListSetup, count: number): AuditPool {
   const queue: { readonly batch: Batch; readonly waiting: Waiting }[] = []
   const idle: Worker[] = []

@@ -1,6 +1,6 @@
 import { run } from './run.ts'
 
-/** The command with these arguments and this standard input: its exit code and what it wrote. */
+/** Runs the command with these arguments and standard input; returns exit code and output. */
 export async function call(args: readonly string[], input: string | Uint8Array = '') {
   const out: string[] = []
   const err: string[] = []

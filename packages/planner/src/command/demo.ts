@@ -3,7 +3,7 @@ import { demoJobs } from '../demo/index.ts'
 import { exitCodes, type Options, type Streams } from './streams.ts'
 import { named, Unusable } from './unusable.ts'
 
-/** A demo job by its name; the closest is offered where there is none. */
+/** A demo job by name; an unknown name gets the closest as a suggestion. */
 export function demoJob(name: string): unknown {
   const names = Object.keys(demoJobs)
   if (Object.hasOwn(demoJobs, name)) return demoJobs[name]

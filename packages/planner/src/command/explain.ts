@@ -15,7 +15,7 @@ const formats: Readonly<Record<string, (shown: Explanation) => string>> = {
 
 const near = (name: string, known: readonly string[]): string => (known.length === 0 ? '' : `; the closest is ${closest(name.slice(0, 60), known)}`)
 
-/** The inputs, and the names in them that the formula's function looked at. */
+/** Proxies of the inputs that record which names the formula's function reads. */
 function watched(inputs: Readonly<Record<string, unknown>>) {
   const asked = new Set<string>()
   const proxy = new Proxy(inputs, {
@@ -27,7 +27,7 @@ function watched(inputs: Readonly<Record<string, unknown>>) {
   return { proxy, asked }
 }
 
-/** What the function never looked at is no input of it. */
+/** Refuses inputs that the function never read. */
 function refuseUnasked(id: string, inputs: Readonly<Record<string, unknown>>, asked: ReadonlySet<string>): void {
   const known = [...asked].filter((name) => name !== 'toJSON')
   const lines = Object.keys(inputs)
@@ -57,7 +57,7 @@ function shownFor(id: string, inputs: Readonly<Record<string, unknown>>): Explan
   }
 }
 
-/** strandwise explain: a formula with numbers put in, its steps, source and validity; without a name the formulas there are. */
+/** strandwise explain: a formula with numbers substituted, its steps, source and validity; without a name, the list of formulas. */
 export function explain([id, ...given]: readonly string[], { format }: Options, { stdout }: Streams): number {
   const print = formatOf(formats, format)
   if (id === undefined) stdout.write(`${Object.keys(formulas).sort().join('\n')}\n`)

@@ -4,7 +4,7 @@ const figure = (value: number): string => String(Number(value.toPrecision(6)))
 const quantity = (value: number, unit: string): string => (unit === '1' ? figure(value) : `${figure(value)} ${unit}`)
 const sourceOf = ({ source }: Explanation): string => [source.source, source.edition, source.clause].filter((part) => part !== undefined).join(', ')
 
-/** A working as plain text: the value, the formula with its numbers, what each name means, each step, where it comes from and where it holds. */
+/** A working as plain text: value, formula with its numbers, meaning of each name, steps, source and validity. */
 export function explanationText(shown: Explanation): string {
   const names = shown.symbols.map((symbol) => [symbol.name, quantity(symbol.value, symbol.unit), symbol.meaning] as const)
   const wide = (column: 0 | 1) => Math.max(0, ...names.map((row) => row[column].length))

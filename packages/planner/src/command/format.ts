@@ -1,6 +1,6 @@
 import { Unusable } from './unusable.ts'
 
-/** How a command prints, by the name given with --format; the first where none is given. */
+/** The output format named by --format; the first by default. */
 export function formatOf<T>(formats: Readonly<Record<string, T>>, name: string | undefined): T {
   const [usual] = Object.keys(formats)
   const wanted = name ?? usual ?? ''

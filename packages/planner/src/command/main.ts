@@ -4,10 +4,10 @@ import { internalError, isWriteError, run } from './run.ts'
 import { exitCodes } from './streams.ts'
 
 const args = argv.slice(2)
-/** Set where standard output failed: it outweighs the answer that nobody could read. */
+/** Exit code after standard output failed: it replaces the command's own. */
 let failed: number | undefined
 
-/** A reader that has gone, as in "| head", is no error; a full disk is. */
+/** A closed pipe, as after "| head", is no error; a full disk is. */
 function unwritable(error: NodeJS.ErrnoException): void {
   if (error.code === 'EPIPE') return
   failed = exitCodes.unusable
@@ -15,7 +15,7 @@ function unwritable(error: NodeJS.ErrnoException): void {
 }
 
 stdout.on('error', unwritable)
-// Nobody is left to tell.
+// Errors of standard error cannot be reported anywhere.
 stderr.on('error', () => undefined)
 process.on('uncaughtException', (error) => {
   stderr.write(`${internalError(error, args)}\n`)

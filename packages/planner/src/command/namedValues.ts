@@ -3,12 +3,12 @@ import { Unusable } from './unusable.ts'
 
 type Tree = Record<string, unknown>
 
-/** Ends of names by the kind of quantity that they carry, the longest first: `OhmPerM` before `M`. */
+/** Unit suffixes by quantity kind, longest first: `OhmPerM` before `M`. */
 const kindByEnd: readonly (readonly [string, QuantityKind])[] = (Object.keys(quantityKinds) as QuantityKind[])
   .map((kind): readonly [string, QuantityKind] => [/[A-Z].*$/.exec(kind.replace(/^(?:temperatureDifference|thermalResistance)/, ''))?.[0] ?? kind, kind])
   .sort(([a], [b]) => b.length - a.length)
 
-/** Units of names whose kind nobody writes in another unit; they take a bare number. */
+/** Suffixes that take only a bare number. */
 const bareUnits: Readonly<Record<string, string>> = {
   SPerM: 'S/m',
   WPerM: 'W/m',
@@ -61,7 +61,7 @@ function put(tree: Tree, [key = '', ...rest]: readonly string[], value: unknown,
   put(inside as Tree, rest, value, path)
 }
 
-/** The inputs of a formula from `name="quantity"`; a dot goes inside: `tool.setC=360`, `conductors.0.areaMm2="18 AWG"`. */
+/** The inputs of a formula from `name="quantity"`; a dot gives a nested field: `tool.setC=360`, `conductors.0.areaMm2="18 AWG"`. */
 export function namedValues(given: readonly string[]): Readonly<Record<string, unknown>> {
   const tree: Tree = Object.create(null)
   for (const text of given) {

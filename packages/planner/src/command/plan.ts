@@ -19,7 +19,7 @@ function exitCodeFor(verdict: PlanVerdict, strict: boolean): number {
   return strict && verdict === 'cannot tell' ? exitCodes.unsound : exitCodes.sound
 }
 
-/** strandwise plan: one job in, its plan out. */
+/** strandwise plan: reads a job, prints its plan. */
 export async function plan(files: readonly string[], { format, demo, strict = false, all = false }: Options, streams: Streams): Promise<number> {
   const print = formatOf(formats, format)
   const name = demo === undefined ? files[0] : `demo ${demo}`

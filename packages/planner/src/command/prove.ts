@@ -11,7 +11,7 @@ const formats: Readonly<Record<string, (proof: RepairProof) => string>> = {
   json: (proof) => `${JSON.stringify(proof, null, 2)}\n`,
 }
 
-/** strandwise prove: a job and what was found on the finished repair in, the record out. */
+/** strandwise prove: reads a job and the findings on the finished repair, prints the record. */
 export async function prove(files: readonly string[], { format, strict = false }: Options, streams: Streams): Promise<number> {
   const print = formatOf(formats, format)
   const [jobFile, foundFile] = files

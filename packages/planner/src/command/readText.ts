@@ -1,17 +1,17 @@
 import { open } from 'node:fs/promises'
 import { Unusable } from './unusable.ts'
 
-/** A job is a few kilobytes; past this something else was given. */
+/** A job is a few kilobytes; a larger file is refused as something else. */
 const mostBytes = 1_000_000
 
-/** What a system's error means for a file that was named. */
+/** Meanings of system errors for a named file. */
 const meanings: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   EACCES: 'may not be read',
   EISDIR: 'is a folder; allowed: a file',
 }
 
-/** The error of a file or a stream as a sentence; what the system didn't say is not ours to hide. */
+/** A file or stream error as a sentence; unknown errors are rethrown. */
 function unreadable(error: unknown): Unusable {
   if (error instanceof Unusable) return error
   const code = error instanceof Error && 'code' in error ? String(error.code) : undefined
@@ -31,7 +31,7 @@ async function bounded(chunks: AsyncIterable<Uint8Array | string>): Promise<Uint
   return Buffer.concat(kept)
 }
 
-/** Standard input under the names by which a shell hands it on. */
+/** Names of standard input in a shell. */
 const isStandardInput = (name: string): boolean => name === '-' || name === '/dev/stdin' || name === '/dev/fd/0'
 
 /** A file, a pipe or a process substitution by its name; standard input for "-". */

@@ -27,7 +27,7 @@ JOB.json and WIRES may be - for standard input. --strict: "cannot tell" and "not
 Exit codes: 0 nothing unsound, 1 something unsound or refused, 2 unusable input or output, 3 an error of the program itself.
 `
 
-// Loaded where they are asked for: the formulas take as long to load as a plan to make.
+// Commands, loaded on demand: loading the formulas takes as long as making a plan.
 const commands: Readonly<Record<string, Command>> = {
   plan: { options: ['format', 'strict', 'demo', 'all'], mostNames: 1, run: plan },
   audit: { options: ['format', 'workers', 'no-lines', 'strict'], mostNames: 1, run: async (...given) => (await import('./audit.ts')).audit(...given) },
@@ -39,7 +39,7 @@ const commands: Readonly<Record<string, Command>> = {
 
 const debug = debuglog('strandwise')
 
-/** An error of the program's own as one line, with what a report needs. NODE_DEBUG=strandwise shows where it happened. */
+/** An internal error as one line with what a bug report needs. NODE_DEBUG=strandwise shows the stack. */
 export function internalError(error: unknown, args: readonly string[]): string {
   debug('%s', error instanceof Error ? error.stack : error)
   const what = error instanceof Error ? `${error.name}: ${error.message}` : String(error)
@@ -49,7 +49,7 @@ export function internalError(error: unknown, args: readonly string[]): string {
   )
 }
 
-/** The command and its names and options; refuses whatever it doesn't take. */
+/** Parses command, names and options; refuses anything else. */
 function read(args: readonly string[]) {
   const { values, positionals } = parseArgs({
     args: [...args],
@@ -98,7 +98,7 @@ async function answer(args: readonly string[], streams: Streams): Promise<number
   return await command.run(rest, options, streams)
 }
 
-/** The command behind `strandwise`: reads arguments, answers with an exit code, and never shows a stack. */
+/** The command behind `strandwise`: reads arguments, returns an exit code, and never shows a stack. */
 export async function run(args: readonly string[], streams: Streams): Promise<number> {
   const say = (line: string) => streams.stderr.write(`${printable(line)}\n`)
   try {
@@ -118,5 +118,5 @@ export async function run(args: readonly string[], streams: Streams): Promise<nu
   }
 }
 
-/** A write that the system refused: whoever owns the stream says what it means. */
+/** A system error on writing; the owner of the stream words it. */
 export const isWriteError = (error: unknown): error is NodeJS.ErrnoException => error instanceof Error && 'syscall' in error && error.syscall === 'write'

@@ -1,4 +1,4 @@
-/** A stream to write to; a real one says when it is full, and whether a person looks at it. */
+/** An output stream; a real one reports back-pressure and whether it is a terminal. */
 interface Out {
   write(text: string): unknown
   once?(event: 'drain' | 'close', listener: () => void): unknown
@@ -6,17 +6,17 @@ interface Out {
   readonly isTTY?: boolean
 }
 
-/** What the command reads from and writes to. */
+/** Streams of the command. */
 export interface Streams {
   readonly stdin: AsyncIterable<Uint8Array | string>
   readonly stdout: Out
   readonly stderr: Out
 }
 
-/** Nothing unsound; something unsound or refused; input that can't be used, or output that can't be written; an error of the program's own. */
+/** sound: nothing unsound; unsound: something unsound or refused; unusable: bad input or output; internal: an error of the program. */
 export const exitCodes = { sound: 0, unsound: 1, unusable: 2, internal: 3 } as const
 
-/** The answers to the options that were given. */
+/** Values of the options. */
 export interface Options {
   readonly format?: string
   readonly strict?: boolean
@@ -26,10 +26,10 @@ export interface Options {
   readonly 'no-lines'?: boolean
 }
 
-/** One command: the options and names that it takes, and what it does with them. Its exit code comes back. */
+/** One command: its options and names, and its action, which returns an exit code. */
 export interface Command {
   readonly options: readonly (keyof Options)[]
-  /** How many names may follow it. */
+  /** Most names after the command. */
   readonly mostNames: number
   readonly run: (names: readonly string[], options: Options, streams: Streams) => number | Promise<number>
 }

@@ -1,4 +1,4 @@
-/** Input that can't be used, in words for the person who gave it; each line names what, and what is allowed. */
+/** Input that cannot be used; each line says what is wrong and what is allowed. */
 export class Unusable extends Error {
   override readonly name = 'Unusable'
   readonly lines: readonly string[]
@@ -9,5 +9,5 @@ export class Unusable extends Error {
   }
 }
 
-/** The same lines, each with the name of the input in front. */
+/** The same lines, prefixed with the input's name. */
 export const named = (name: string, error: Unusable): Unusable => new Unusable(...error.lines.map((line) => `${name}: ${line}`))

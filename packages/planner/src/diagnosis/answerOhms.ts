@@ -5,7 +5,7 @@ import { takenBy, verdictOf } from './locate.ts'
 import { amount, intervalValue, measuredOf, say, spanOf } from './say.ts'
 import { type System, sameSide } from './system.ts'
 
-/** Ohms along one lead of the dead circuit. */
+/** Finding on resistance along one lead of the dead circuit. */
 function answerSeries(context: AnswerContext, reading: TakenReading): Finding {
   const { chain, units, systems } = context
   const system = systemWith(context, reading, 'dead') as System
@@ -40,7 +40,7 @@ function answerSeries(context: AnswerContext, reading: TakenReading): Finding {
   })
 }
 
-/** Ohms across the load alone. A motor or a cold lamp has fewer than its working current tells. */
+/** Finding on resistance across the load alone. A motor or a cold lamp has less than its working current suggests. */
 function answerLoad({ chain, units }: AnswerContext, reading: TakenReading): Finding {
   const measured = measuredOf(reading)
   if (reading.overRange) return say(units, 'load-open', 'sound', { values: { measured } })
@@ -65,7 +65,7 @@ function answerLoad({ chain, units }: AnswerContext, reading: TakenReading): Fin
   })
 }
 
-/** Ohms between feed and return with the load unplugged. */
+/** Finding on resistance between feed and return with the load unplugged. */
 function answerCrossing({ chain, units }: AnswerContext, reading: TakenReading): Finding {
   const values = {
     measured: measuredOf(reading),

@@ -16,7 +16,7 @@ function systemFor(context: AnswerContext, reading: TakenReading): System {
   return systemWith(context, reading, reading.state === 'off' ? 'off' : 'on') as System
 }
 
-/** A drop along one lead, or volts between two places of it. */
+/** Finding on a drop along one lead, or the voltage between two places of it. */
 export function answerDrop(context: AnswerContext, reading: TakenReading): Finding {
   const { chain, units } = context
   const span = spanOf(chain, reading)
@@ -55,7 +55,7 @@ export function answerDrop(context: AnswerContext, reading: TakenReading): Findi
   })
 }
 
-/** Volts at the source: what a sound supply shows at that current. */
+/** Finding on the source's voltage, against a sound supply at that current. */
 function answerSupply({ chain, units, readings }: AnswerContext, reading: TakenReading): Finding {
   const nominal = restingSupplyV(chain.input)
   const sag = supplyOhm(chain.input)
@@ -79,14 +79,14 @@ function answerSupply({ chain, units, readings }: AnswerContext, reading: TakenR
   return say(units, 'supply-cannot-tell', 'cannot tell', saying)
 }
 
-/** The leads outside two places, as drops to read. */
+/** The leads outside two places, as drops to measure. */
 function outsideSpans({ chain }: AnswerContext, { from, to }: TakenReading): string {
   const last = chain.places.length - 1
   const spans = [...(from > 0 ? [[0, from] as const] : []), ...(to < last ? [[to, last] as const] : [])]
   return spans.map(([first, second]) => `the drop from ${chain.places[first]} to ${chain.places[second]}`).join(' and ')
 }
 
-/** Volts between feed and return: what is lost outside the two places. */
+/** Finding on the voltage between feed and return: the loss outside the two places. */
 export function answerAcross(context: AnswerContext, reading: TakenReading): Finding {
   const { chain, units, readings } = context
   const last = chain.places.length - 1

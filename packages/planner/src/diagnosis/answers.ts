@@ -42,7 +42,7 @@ function answerTemperature({ chain, units, readings }: AnswerContext, reading: T
   return hot ? say(units, 'temperature-hot', 'caution', { values, names }) : say(units, 'temperature-in-order', 'sound', { values, names })
 }
 
-/** One finding for one reading: what it shows by itself, in the state in which it was taken. */
+/** The finding on one reading by itself, in the state in which it was taken. */
 export function answerTo(context: AnswerContext, reading: TakenReading): Finding {
   const { chain, units, systems } = context
   if (reading.from < 0 || reading.to < 0)

@@ -1,6 +1,6 @@
 import type { CauseId } from './diagnosisShapes.ts'
 
-/** What each cause is, in trade words. */
+/** Each cause in trade words. */
 export const causeWords: Readonly<Record<CauseId, string>> = {
   'open-lead': 'a lead broken through',
   'high-resistance-pin': 'a pin with high resistance',

@@ -1,11 +1,11 @@
-/** The tightest bounds on every difference of potentials, and the readings that each rests on. */
+/** The tightest bounds on every potential difference, with the readings that each depends on. */
 export interface Bounds {
-  /** The most that `from` can stand above `to`; Infinity where nothing bounds it. */
+  /** Upper bound of the potential of `from` above `to`; Infinity if unbounded. */
   readonly most: (from: number, to: number) => number
-  /** The least that `from` stands above `to`. */
+  /** Lower bound of the potential of `from` above `to`. */
   readonly least: (from: number, to: number) => number
   readonly reasons: (from: number, to: number) => readonly number[]
-  /** Readings that cannot all be true; null where they can. */
+  /** Readings that contradict one another; null if none. */
   readonly contradiction: readonly number[] | null
 }
 
@@ -14,14 +14,14 @@ export interface Difference {
   readonly to: number
   readonly low: number
   readonly high: number
-  /** Index of the reading; absent for what a healthy circuit does by itself. */
+  /** Index of the reading; absent for a bound of the healthy circuit. */
   readonly reading?: number
 }
 
 const together = (one: readonly number[], other: readonly number[]): readonly number[] =>
   other.length === 0 ? one : one.length === 0 ? other : [...new Set([...one, ...other])]
 
-/** A rounding error is no contradiction. */
+/** Tolerance for rounding in a contradiction. */
 const roundingShare = 1e-12
 
 /** Combines bounds on differences by shortest paths over the places (Floyd and Warshall); a negative cycle is a contradiction. */

@@ -135,7 +135,7 @@ describe('what the readings prove', () => {
   })
 })
 
-// Whole in the long proof: npm run prove -- --part planner.
+// In full in the long proof: npm run prove -- --part planner.
 describe('against an independent nodal solver', () => {
   test('no healthy circuit is proven faulty', () => {
     expect(healthyCalledFaulty(60, 11)).toBe(0)

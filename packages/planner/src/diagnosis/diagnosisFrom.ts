@@ -10,7 +10,7 @@ import { amount, say } from './say.ts'
 import { type JudgedStretch, stretchesOf } from './stretches.ts'
 import { isLoadOpen, systemsOf } from './systems.ts'
 
-/** What the readings prove, with the finding that says it and its heading. */
+/** The interval proof of the readings, with its finding and heading. */
 export interface Proof {
   readonly diagnosis: Omit<Diagnosis, 'leading' | 'next'>
   readonly chain: Chain
@@ -33,7 +33,7 @@ function provenFinding(units: Units, chain: Chain, proven: Proven): Finding {
 
 const listed = (stretches: readonly JudgedStretch[]): string => stretches.map(({ from, to }) => `${from} to ${to}`).join(', ') || 'nothing'
 
-/** The proof by intervals: stretches, the fault and where, an answer to each reading. */
+/** Proof by intervals: stretches, the fault and its place, an answer to each reading. */
 export function proofFrom(input: CircuitInput, units: Units, placed: readonly PlacedReading[]): Proof {
   const chain = chainOf(input)
   const readings = takenReadings(chain, placed)

@@ -9,13 +9,13 @@ import { listedCauses, nextReading } from './nextReading.ts'
 import { readingsWords } from './readingsWords.ts'
 import { say } from './say.ts'
 
-/** The heading of a finding: its code's, with its words in place. */
+/** Heading of a finding, with its values filled in. */
 function headed({ code, names }: Finding): string {
   const { says } = readingsWords[code as keyof typeof readingsWords]
   return says.replace(/\{(\w+)\}/g, (_, name: string) => names?.[name] ?? '')
 }
 
-/** What was taken as sound, once readings decided something by it. */
+/** Limits of a sound circuit that decided something, as assumptions. */
 function soundAssumptions({ input }: Chain, { fault }: Pick<Diagnosis, 'fault'>, placed: readonly PlacedReading[]): readonly PlanAssumption[] {
   if (fault === 'not shown' || placed.length === 0) return []
   const millimetres = ({ low, high }: { readonly low: number; readonly high: number }) => `${low} to ${high} mm of its wire`
@@ -32,7 +32,7 @@ function soundAssumptions({ input }: Chain, { fault }: Pick<Diagnosis, 'fault'>,
   ]
 }
 
-/** The diagnosis, its section and what it took as sound, from facts that are already computed. */
+/** The diagnosis, its section and its assumptions, from computed facts. */
 export function diagnosisOf(facts: JobFacts): {
   readonly diagnosis: Diagnosis
   readonly section: PlanSection
@@ -56,7 +56,7 @@ export function diagnosisOf(facts: JobFacts): {
 }
 
 /**
- * What the readings of a job show: stretch by stretch, where a fault is proven, an answer to each reading, the likely causes and the next reading.
+ * Diagnosis of a job from its readings: stretch by stretch, the place of a proven fault, an answer to each reading, the likely causes and the next reading.
  *
  * @throws JobError where the job is not one that parseRepairJob would return
  * @example

@@ -3,7 +3,7 @@ import type { PlacedReading } from '../circuit/inner.ts'
 import type { Finding } from '../facts/index.ts'
 import type { Place } from '../job/index.ts'
 
-/** What may be wrong, by where it sits and what it does. */
+/** Possible causes, by place and effect. */
 const causeIds = [
   'open-lead',
   'high-resistance-pin',
@@ -24,27 +24,27 @@ const causeIds = [
 /** A cause of the fault, by name. */
 export type CauseId = (typeof causeIds)[number]
 
-/** Between two places: what a healthy stretch drops, the most that is acceptable, what is measured, and what that proves. */
+/** A stretch between two places: healthy drop, largest acceptable drop, measured drop, and the verdict. */
 export interface Stretch {
   readonly from: Place
   readonly to: Place
   readonly healthyV: Interval
   readonly allowedV: number
-  /** null where only ohms were read, or nothing. */
+  /** null if only ohms were read, or nothing. */
   readonly measuredV: Interval | null
   readonly verdict: ProofVerdict
-  /** Indices of the readings that it rests on. */
+  /** Indices of the readings used. */
   readonly readings: readonly number[]
 }
 
-/** Where the probes go next. */
+/** Places and state of the next reading. */
 export type Probe = Omit<PlacedReading, 'low' | 'high'>
 
-/** What the readings show: stretch by stretch, the fault if one is proven, an answer to each reading, the likely causes and the next reading. */
+/** Result of the readings: stretch by stretch, the fault if one is proven, an answer to each reading, the likely causes and the next reading. */
 export interface Diagnosis {
   readonly stretches: readonly Stretch[]
   readonly fault: 'proven' | 'not shown' | 'none here'
-  /** The narrowest stretch in which a fault is proven; null where none is. */
+  /** The narrowest stretch with a proven fault; null if none. */
   readonly at: Pick<Stretch, 'from' | 'to'> | null
   readonly answered: readonly {
     readonly reading: number

@@ -3,7 +3,7 @@ import { faultyCircuit, readJob, take } from './faults.sample.ts'
 import { type CauseId, diagnose, rankCauses } from './index.ts'
 import { readVolts, seeded, soundCircuit, type TrueCircuit } from './nodalCircuit.sample.ts'
 
-// Runs of many circuits: in small in the unit tests, whole in the long proof.
+// Statistics over many random circuits: a few in the unit tests, all in the long proof.
 
 const spans: readonly (readonly [Place, Place])[] = [
   ['source+', 'fuse-in'],
@@ -23,7 +23,7 @@ function readAll(circuit: TrueCircuit, random: () => number): RepairJob {
   return { ...circuit.job, readings: chosen.map(([from, to]) => readVolts(circuit, from, to, random, withCurrent)) }
 }
 
-/** How many of so many healthy circuits are called faulty. */
+/** Number of healthy circuits, of so many, that are called faulty. */
 export function healthyCalledFaulty(count: number, seed: number): number {
   const random = seeded(seed)
   let called = 0
@@ -33,7 +33,7 @@ export function healthyCalledFaulty(count: number, seed: number): number {
 
 const faulted = ['fuse-out|joint-in', 'joint-in|joint-out', 'terminal-wire|terminal-mate', 'joint-out|terminal-wire'] as const
 
-/** Share of series faults of three times the healthy interval that are proven at their own stretch. */
+/** Share of series faults (three times the healthy interval) proven at their own stretch. */
 export function faultsFoundAtPlace(count: number, seed: number): number {
   const random = seeded(seed)
   let found = 0
@@ -52,7 +52,7 @@ export function faultsFoundAtPlace(count: number, seed: number): number {
   return found / count
 }
 
-/** How one cause came out: share in the leading set, its mean size, and both after the next reading. */
+/** Score of one cause: share of runs in the leading set and mean size of that set, before and after the next reading. */
 export interface CauseScore {
   readonly cause: CauseId
   readonly covered: number
@@ -79,7 +79,7 @@ export const everyCause: readonly CauseId[] = [
   'water-in-run',
 ]
 
-/** Faults of one cause, read by a hand meter: each reading of a round is taken with that chance. */
+/** Random faults of one cause, read by a hand meter; each reading of a round is taken with this probability. */
 export function scoreCause(cause: CauseId, count: number, chance: number, seed: number): CauseScore {
   const random = seeded(seed)
   let [covered, size, coveredAfter, sizeAfter] = [0, 0, 0, 0]

@@ -2,9 +2,9 @@ import type { JobReading, Place, RepairJob } from '../job/index.ts'
 import type { CauseId, Probe } from './index.ts'
 import { type Meter, shown, solveNodes, soundCircuit, type TrueCircuit, voltMeter } from './nodalCircuit.sample.ts'
 
-// Faults put into a sound circuit, and readings taken from it by the nodal solver.
+// Faults inserted into a sound circuit, and readings of it by the nodal solver.
 
-/** A faulty circuit: one set of ohms still, one moved; a leak between feed and return. */
+/** A faulty circuit: resistances at rest and when moved, and a leak between feed and return. */
 export interface FaultyCircuit extends TrueCircuit {
   readonly cause: CauseId
   readonly movedOhms: TrueCircuit['ohms']
@@ -15,7 +15,7 @@ export interface FaultyCircuit extends TrueCircuit {
 
 const openOhm = 2e8
 
-/** A sound circuit with one fault of that cause; its size is drawn over a decade or two. */
+/** A sound circuit with one fault of this cause, its size random over a decade or two. */
 export function faultyCircuit(cause: CauseId, random: () => number): FaultyCircuit {
   const base = soundCircuit(random)
   const workingOhm = base.job.circuit.supplyV / (base.job.load.currentA as number)
@@ -89,7 +89,7 @@ function potentials(circuit: FaultyCircuit, when: 'still' | 'moved', state: 'on'
   return (at.get(probes[0]) as number) - (at.get(probes[1]) as number)
 }
 
-/** Ohms of the dead circuit, source off and load unplugged unless the probes stand on it: by a test current of 1 A. */
+/** Ohms of the dead circuit by a test current of 1 A: source off, load unplugged unless the probes are on it. */
 function deadOhms(circuit: FaultyCircuit, from: Place, to: Place): number {
   if (from === 'load+' && to === 'load-') return circuit.idleLoadOhm
   const branches = Object.entries(circuit.ohms).map(([key, ohm]) => {
@@ -130,7 +130,7 @@ export function take(circuit: FaultyCircuit, { kind, from, to, load, when = 'sti
   return { ...base, value: shown(volt, meter, random), ...meter }
 }
 
-/** What a technician reads, roughly in that order. */
+/** A technician's readings, roughly in order. */
 const round: readonly Probe[] = [
   { kind: 'voltage', from: 'source+', to: 'source-', load: 'on' },
   { kind: 'voltage', from: 'load+', to: 'load-', load: 'on' },
@@ -148,7 +148,7 @@ const round: readonly Probe[] = [
   { kind: 'insulation', from: 'load+', to: 'source-', load: 'unplugged' },
 ]
 
-/** A faulty circuit with the readings that someone took of it: each with the chance given. */
+/** A faulty circuit with a random selection of readings, each taken with this probability. */
 export function readJob(circuit: FaultyCircuit, random: () => number, chance: number): RepairJob {
   const readings = round.filter((_, index) => index < 2 || random() < chance).map((probing) => take(circuit, probing, random))
   return { ...circuit.job, readings }

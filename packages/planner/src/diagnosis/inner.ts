@@ -1,4 +1,4 @@
-// What the planner's later rooms build on and no user sees.
+// Internal exports for later rooms of the planner.
 export { causeWords } from './causeWords.ts'
 export { proofFrom } from './diagnosisFrom.ts'
 export { diagnosisOf } from './diagnosisOf.ts'

@@ -3,7 +3,7 @@ import { type Chain, restingSupplyV, sound, supplyOhm, type TakenReading } from 
 import { type System, sameSide } from './system.ts'
 import { isSeriesOhms, supplyAtRestV, usable } from './systems.ts'
 
-/** A span in which a fault is proven, and by which readings. */
+/** A span with a proven fault, and the readings that prove it. */
 export interface Proven {
   readonly from: number
   readonly to: number
@@ -12,17 +12,17 @@ export interface Proven {
   readonly readings: readonly number[]
 }
 
-/** What a span takes in one state, without the load where it lies across it. */
+/** Measured loss of a span in one state, without the load if that lies in it. */
 export interface Taken {
   readonly measuredV: Interval
   readonly healthyV: Interval
   readonly allowedV: number
   readonly readings: readonly number[]
-  /** Something was read that bounds it from above. */
+  /** True if a reading bounds it from above. */
   readonly bounded: boolean
 }
 
-/** Loss along a span; across the load it is what both leads lose together. */
+/** Loss along a span; across the load, the loss of both leads together. */
 export function takenBy(chain: Chain, system: System, from: number, to: number): Taken {
   const { bounds, healthyV, allowanceV } = system
   const plus = chain.loadAt
@@ -59,7 +59,7 @@ export function takenBy(chain: Chain, system: System, from: number, to: number):
   }
 }
 
-/** What a reading of a span proves. Off load nothing flows: a loss proves a fault, no loss proves nothing. */
+/** Verdict on a span. Off load no current flows: a loss proves a fault, no loss proves nothing. */
 export function verdictOf(chain: Chain, system: System, { measuredV, allowedV, bounded }: Taken, from: number, to: number): ProofVerdict {
   if (system.bounds.contradiction !== null) return 'cannot tell'
   if (measuredV.low > allowedV) return 'fails'
@@ -67,14 +67,14 @@ export function verdictOf(chain: Chain, system: System, { measuredV, allowedV, b
   return measuredV.high <= passLimitV(chain, system, allowedV, from, to) ? 'passes' : 'cannot tell'
 }
 
-/** Without a current a small drop may be a small current: it passes only below what the stated load would allow. */
+/** Without a known current a small drop may only mean a small current: the limit to pass is that of the stated load. */
 function passLimitV({ input }: Chain, system: System, allowedV: number, from: number, to: number): number {
   if (system.currentA !== null) return allowedV
   const ohmHigh = system.healthyOhmHigh(from, to)
   return Math.min(allowedV, input.currentA * ohmHigh + system.allowanceV)
 }
 
-/** Every span in which some state proves a fault. */
+/** Every span with a fault proven in some state. */
 export function provenSpans(chain: Chain, systems: readonly System[]): readonly Proven[] {
   const found: Proven[] = []
   const count = chain.places.length
@@ -119,7 +119,7 @@ export function weakSupply(chain: Chain, systems: readonly System[], readings: r
   return best
 }
 
-/** Ohms between feed and return with the load unplugged: a short, or a leak. Across the load itself they speak of the load. */
+/** Resistance between feed and return with the load unplugged: a short, or a leak. Readings across the load itself belong to the load. */
 export function crossing(chain: Chain, readings: readonly TakenReading[]): readonly Proven[] {
   const found: Proven[] = []
   for (const reading of readings) {
@@ -146,7 +146,7 @@ export function crossing(chain: Chain, readings: readonly TakenReading[]): reado
   return found
 }
 
-/** The narrowest: no proven span lies inside it; of several, the one with fewest places, then the largest excess. */
+/** The narrowest proven span: none lies inside it; of several, the one with fewest places, then the largest excess. */
 export function narrowest(spans: readonly Proven[]): Proven | null {
   const sorted = spans.toSorted((one, other) => one.to - one.from - (other.to - other.from) || other.excessV - one.excessV)
   return sorted[0] ?? null

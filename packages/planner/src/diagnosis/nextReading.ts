@@ -25,10 +25,10 @@ const named = ({ kind, from, to, load, when }: Probe) => ({
   state: `${states[load]}${when === 'moved' ? ', while you move the lead' : when === 'still' || kind !== 'drop' ? '' : ', lead still'}`,
 })
 
-/** Causes that expect the same are told together: at most this many figures. */
+/** Most predictions listed; causes with equal predictions share one. */
 const mostTold = 4
 
-/** What the next reading would show under each leading cause. */
+/** Prediction of the next reading under each leading cause. */
 function expectation(
   expected: Readonly<Partial<Record<CauseId, Interval>>>,
   unit: string,
@@ -39,13 +39,13 @@ function expectation(
   return { text: told.length === 0 ? '' : `${told.join('; ')}.`, values }
 }
 
-/** The probe that tells the leading causes apart, worded with what each of them would show. */
+/** Finding on the probe that separates the leading causes, with the prediction of each. */
 function nextFinding(units: Units, next: NonNullable<CauseRanking['next']>): Finding {
   const { text, values } = expectation(next.expected, unitOf[next.probe.kind])
   return say(units, 'next-probe', 'sound', { values, names: { ...named(next.probe), expects: filled(text, { values }, units) } })
 }
 
-/** Where nothing tells the causes apart: the contradictory reading again, else the first stretch that cannot be told. */
+/** If no probe separates them: the contradictory reading again, else the first undecided stretch. */
 function plainNext(units: Units, { answered, fault, stretches }: Proof['diagnosis'], placed: readonly PlacedReading[]): Diagnosis['next'] {
   const again = answered.find(({ finding }) => finding.code === 'reading-contradicts')
   const reading = again === undefined ? undefined : placed[again.reading]
@@ -60,7 +60,7 @@ function plainNext(units: Units, { answered, fault, stretches }: Proof['diagnosi
   return { probe, finding: say(units, 'next-any', 'sound', { names: named(probe) }) }
 }
 
-/** The next reading: the one that best tells the leading causes apart, else the plainest that is missing. */
+/** The next reading: the one that best separates the leading causes, else the plainest missing one. */
 export function nextReading(units: Units, proof: Proof, ranking: CauseRanking, placed: readonly PlacedReading[]): Diagnosis['next'] {
   const contradictory = proof.diagnosis.answered.some(({ finding }) => finding.code === 'reading-contradicts')
   if (ranking.next === null || contradictory) return plainNext(units, proof.diagnosis, placed)

@@ -1,6 +1,6 @@
 import type { JobReading, Place, RepairJob } from '../job/index.ts'
 
-// A circuit solved another way: conductances in a matrix, Gaussian elimination, no chain, no intervals.
+// Independent solver: nodal analysis with Gaussian elimination, without chain or intervals.
 
 /** Uniform numbers from 0 to 1, the same for the same seed. */
 export function seeded(seed: number): () => number {
@@ -45,7 +45,7 @@ export function solveNodes(
   }
   cell(at(battery.plus), n, battery.volt / battery.ohm)
   cell(at(battery.minus), n, -battery.volt / battery.ohm)
-  // Ground the minus pole, and hang every node on it by a trickle so that none floats.
+  // Grounds the minus pole, with a tiny conductance to every node so that none floats.
   for (let row = 0; row < n; row += 1) cell(row, row, 1e-15)
   cell(at(battery.minus), at(battery.minus), 1e3)
   for (let column = 0; column < n; column += 1) {
@@ -65,12 +65,12 @@ export function solveNodes(
   return new Map(names.map((name, row) => [name, (matrix[row]?.[n] as number) / (matrix[row]?.[row] as number)]))
 }
 
-/** A true circuit: what each piece really is. */
+/** The true values of a circuit. */
 export interface TrueCircuit {
   readonly job: RepairJob
   readonly volt: number
   readonly sourceOhm: number
-  /** Between neighbouring places, out and back. */
+  /** Resistance between neighbouring places, out and back. */
   readonly ohms: Readonly<Record<string, number>>
   readonly loadOhm: number
 }
@@ -87,7 +87,7 @@ const gaps = [
   'return-joint|source-',
 ]
 
-/** A random circuit whose every piece is sound. */
+/** A random circuit without faults. */
 export function soundCircuit(random: () => number): TrueCircuit {
   const between = (low: number, high: number) => low + (high - low) * random()
   const areaMm2 = [0.5, 0.75, 1, 1.5, 2.5, 4][Math.floor(6 * random())] as number
@@ -133,7 +133,7 @@ export function soundCircuit(random: () => number): TrueCircuit {
   }
 }
 
-/** Potentials under load; null leaves a branch out. */
+/** Node potentials under load; null removes a branch. */
 export function underLoad(circuit: TrueCircuit): ReadonlyMap<string, number> {
   const branches = gaps.map((key): Branch => {
     const [from, to] = key.split('|') as [string, string]
@@ -156,14 +156,14 @@ export interface Meter {
 /** A hand meter whose range fits the reading. */
 export const voltMeter = (volt: number): Meter => ({ percentOfReading: 0.8, counts: 2, resolution: volt < 0.4 ? 0.0001 : volt < 4 ? 0.001 : 0.01 })
 
-/** A true value as a meter shows it: within its bounds by a Gaussian of a third of the square root, cut to its resolution. */
+/** Meter reading of a true value: Gaussian error with standard deviation bound/sqrt(3), rounded to the resolution. */
 export function shown(value: number, meter: Meter, random: () => number): number {
   const bound = (Math.abs(value) * meter.percentOfReading) / 100 + meter.counts * meter.resolution
   const gauss = Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random())
   return Math.round((value + (bound / Math.sqrt(3)) * gauss) / meter.resolution) * meter.resolution
 }
 
-/** A drop or a voltage under load, as read. */
+/** A drop or voltage reading under load. */
 export function readVolts(circuit: TrueCircuit, from: Place, to: Place, random: () => number, withCurrent: boolean): JobReading {
   const at = underLoad(circuit)
   const value = (at.get(from) as number) - (at.get(to) as number)

@@ -4,7 +4,7 @@ import { JobError, parseRepairJob, type RepairJob } from '../job/index.ts'
 import { type CauseRanking, defaultCoverage, rankFrom } from './causes/rankFrom.ts'
 
 /**
- * Causes of a fault by how well the readings fit them, the set that leads, and the next reading that tells it apart.
+ * Causes of a fault ranked by fit to the readings, the leading set, and the next reading that best separates it.
  *
  * Each cause is a fault in the same circuit with its size left open; causes count as equally likely before the readings. Differences of the logarithm of likelihood speak, not its value.
  *

@@ -1,8 +1,8 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** The words of the readings: what each one shows, by how much, and what to do. */
+/** Text of the findings on readings: what each shows, by how much, and what to do. */
 export const readingsWords = {
-  // What the readings show together.
+  // All readings together.
   'fault-proven': {
     says: 'fault proven between {from} and {to}',
     text: 'The fault is proven between {from} and {to}: {excess} more than a healthy stretch takes. Repair it there.',

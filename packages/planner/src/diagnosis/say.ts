@@ -12,7 +12,7 @@ interface Saying {
   readonly rule?: string
 }
 
-/** The unit that each kind of reading is in. */
+/** Unit of each kind of reading. */
 export const unitOf = {
   drop: 'V',
   voltage: 'V',
@@ -23,7 +23,7 @@ export const unitOf = {
   temperature: '°C',
 } as const
 
-/** An interval as a value of the finding; small negative ends of a meter's interval are shown as nothing. */
+/** An interval as a value of a finding; a small negative end is shown as 0. */
 export function intervalValue(name: string, { low, high }: Interval, unit: string, clip = true): PlanValue {
   const [from, to] = clip ? [Math.max(0, low), Math.max(0, high)] : [low, high]
   return planValue(name, (from + to) / 2, unit, undefined, {
@@ -39,7 +39,7 @@ export function spanOf(chain: Chain, { from, to, when }: Pick<TakenReading, 'fro
   return `${chain.places[from]} to ${chain.places[to]}${when === 'moved' ? ', while moved' : ''}`
 }
 
-/** The reading itself, and what it says: more than the range shows where the meter ran over. */
+/** The reading's interval as a value; "more than" the range if the meter was over range. */
 export function measuredOf(reading: TakenReading): PlanValue {
   const unit = unitOf[reading.kind]
   if (reading.overRange) return planValue('measured, at least', reading.low, unit)

@@ -6,15 +6,15 @@ import { type Taken, takenBy, verdictOf } from './locate.ts'
 import type { System } from './system.ts'
 import { faultAllowanceV } from './systems.ts'
 
-/** A stretch by its places' indices, with what each state showed of it. */
+/** A stretch by its places' indices, with its result in each state. */
 export interface JudgedStretch extends Stretch {
   readonly start: number
   readonly end: number
-  /** Something was read over it. */
+  /** True if a reading covers it. */
   readonly read: boolean
 }
 
-/** Neighbouring places that the readings tell apart: a reading over several places without one between them is one stretch. */
+/** Neighbouring places that readings separate: a reading over several places without one in between is one stretch. */
 function cuts(chain: Chain, systems: readonly System[]): readonly (readonly [number, number])[] {
   const sides: readonly (readonly [number, number])[] = [
     [0, chain.loadAt],
@@ -26,7 +26,7 @@ function cuts(chain: Chain, systems: readonly System[]): readonly (readonly [num
     let from = first
     while (from < last) {
       let to = from + 1
-      // From a place that was touched, on to the next one that was, where a reading bounds what lies between.
+      // From a place with a probe to the next one, where a reading bounds the stretch between.
       if (touched.has(from)) {
         const next = Array.from({ length: last - from }, (_, n) => from + n + 1).find((place) => touched.has(place))
         if (next !== undefined && systems.some(({ bounds }) => Number.isFinite(bounds.most(from, next)))) to = next
@@ -41,7 +41,7 @@ function cuts(chain: Chain, systems: readonly System[]): readonly (readonly [num
 /** Best to worst. */
 const order: readonly ProofVerdict[] = ['passes', 'cannot tell', 'fails']
 
-/** Every stretch of the circuit with what it takes and what that proves. */
+/** Every stretch of the circuit with its loss and verdict. */
 export function stretchesOf(chain: Chain, systems: readonly System[], readings: readonly TakenReading[]): readonly JudgedStretch[] {
   return cuts(chain, systems).map(([from, to]) => judged(chain, systems, readings, from, to))
 }
@@ -61,7 +61,7 @@ function judged(chain: Chain, systems: readonly System[], readings: readonly Tak
     from: chain.places[from] as Place,
     to: chain.places[to] as Place,
   }
-  // Ohms of a dead circuit and volts off load add a proof, and take none away.
+  // Ohms of a dead circuit and volts off load can add a proof, never remove one.
   const fails = seen.filter(({ verdict }) => verdict === 'fails')
   const loaded = seen.filter(({ system }) => system.of === 'on')
   const passing = seen.filter(({ verdict }) => verdict === 'passes')
@@ -97,16 +97,16 @@ function judged(chain: Chain, systems: readonly System[], readings: readonly Tak
   }
 }
 
-/** Above this share of the supply a bound only says that the supply is no higher. */
+/** Above this share of the supply an upper bound tells nothing more than the supply's voltage. */
 const tellingShare = 0.5
 
-/** Something was read over the very stretch, and not only that the supply is no higher. */
+/** True if a reading covers this very stretch and bounds it below the supply. */
 function tells(chain: Chain, { readings, bounds }: System, { measuredV }: Taken, from: number, to: number): boolean {
   const touches = (place: number) => readings.some((reading) => reading.from === place || reading.to === place)
   return bounds.contradiction === null && touches(from) && touches(to) && measuredV.high < tellingShare * restingSupplyV(chain.input).low
 }
 
-/** Nothing was read: what it would show at the working current. */
+/** Without a reading: the expected drop at the working current. */
 function idleStretch(chain: Chain, from: number, to: number) {
   const { input } = chain
   const air = { low: input.ambientC, high: input.ambientC }

@@ -2,27 +2,27 @@ import type { Interval } from '@strandwise/core'
 import { type Chain, deadWarmth, healthyOhm, restingSupplyV, sound, type TakenReading, warmthAt } from '../circuit/inner.ts'
 import { type Bounds, combine, type Difference } from './constraints.ts'
 
-/** Readings of one state, combined: what every stretch takes, and what a healthy one would. */
+/** Readings of one state combined: loss of every stretch, measured and healthy. */
 export interface System {
   readonly of: 'on' | 'off' | 'dead'
   readonly when: 'still' | 'moved'
-  /** Volts at this current; null where only the wires bound it. Ohms of a dead circuit are told at the working current. */
+  /** Current of the losses; null if only the wires bound it. A dead circuit's ohms are converted to the working current. */
   readonly currentA: Interval | null
   readonly bounds: Bounds
   readonly healthyV: (from: number, to: number) => Interval
   /** Highest resistance of a healthy stretch at the working current. */
   readonly healthyOhmHigh: (from: number, to: number) => number
-  /** What a stretch may take beyond a healthy one. */
+  /** Loss that a stretch may have above a healthy one. */
   readonly allowanceV: number
   readonly readings: readonly TakenReading[]
-  /** Dead readings that contradict those under load, and give way to them. */
+  /** Dead readings overruled by contradictory ones under load. */
   readonly yielding: readonly number[]
 }
 
-/** Both ends on one side of the load. */
+/** True if both ends are on one side of the load. */
 export const sameSide = (chain: Chain, from: number, to: number): boolean => from > chain.loadAt === to > chain.loadAt
 
-/** Beyond this a contradiction is one: a Gaussian reading passes its bound once in twelve, twice its bound hardly ever. */
+/** Factor on all bounds before a contradiction counts: a Gaussian error exceeds its bound once in twelve, twice its bound hardly ever. */
 const widening = 2
 
 function widened(low: number, high: number, share: number): { readonly low: number; readonly high: number } {
@@ -31,7 +31,7 @@ function widened(low: number, high: number, share: number): { readonly low: numb
   return { low: middle - half, high: middle + half }
 }
 
-/** What a healthy circuit does by itself: every stretch drops at least its healthy low, the load takes nothing back. */
+/** Bounds of the healthy circuit: every stretch drops at least its healthy minimum, and the load does not feed back. */
 function drops(chain: Chain, least: (from: number, to: number) => number): Difference[] {
   const found: Difference[] = []
   for (let from = 0; from < chain.places.length; from += 1)
@@ -48,7 +48,7 @@ function drops(chain: Chain, least: (from: number, to: number) => number): Diffe
   return found
 }
 
-/** Tries the readings as they are, then with their bounds widened, before it calls them contradictory. */
+/** Combines the readings as they are, then with widened bounds, before calling them contradictory. */
 function consistent(count: number, free: readonly Difference[], read: readonly Difference[]): Bounds {
   const exact = combine(count, [...free, ...read])
   if (exact.contradiction === null) return exact
@@ -74,10 +74,10 @@ const spread = (intervals: readonly Interval[]): Interval => ({
 
 const budgetShareV = ({ input }: Chain): number => sound.faultShareOfBudget * input.allowedDropV
 
-/** Currents further apart than this are brought to the working current. */
+/** Currents that differ by more than this factor are scaled to the working current. */
 const sameCurrentShare = 1.05
 
-/** Volts under load whose current is known; where the currents differ, all at the working current in proportion. */
+/** Volts under load at known current; if the currents differ, scaled to the working current. */
 export function systemAtCurrent(chain: Chain, readings: readonly TakenReading[], dead: readonly TakenReading[]): System {
   const { input, places } = chain
   const currents = readings.map(({ currentA }) => currentA as Interval)
@@ -127,7 +127,7 @@ export function systemAtCurrent(chain: Chain, readings: readonly TakenReading[],
   }
 }
 
-/** Volts under load without a current: at most what the wires let through, drop over resistance. */
+/** Volts under load without a current: bounded by drop over the wires' resistance. */
 export function systemWithoutCurrent(chain: Chain, readings: readonly TakenReading[]): System {
   const { input, places } = chain
   const free = drops(chain, () => 0)
@@ -171,7 +171,7 @@ export function systemWithoutCurrent(chain: Chain, readings: readonly TakenReadi
   }
 }
 
-/** Volts with the load off: nothing flows, so a sound lead loses nothing. */
+/** Volts with the load off: no current flows, so a sound lead has no loss. */
 export function systemOffLoad(chain: Chain, readings: readonly TakenReading[]): System {
   const read = readings.map(
     ({ from, to, low, high, index }): Difference => ({
@@ -199,7 +199,7 @@ export function systemOffLoad(chain: Chain, readings: readonly TakenReading[]): 
   }
 }
 
-/** Ohms of a dead circuit, told as the drop they make at the working current. */
+/** Ohms of a dead circuit, as the drop at the working current. */
 export function systemDead(chain: Chain, readings: readonly TakenReading[]): System {
   const { input, places } = chain
   const ohm = healthyOhm(chain, deadWarmth(airOf(readings)))

@@ -6,28 +6,28 @@ const isVolts = ({ kind }: TakenReading): boolean => kind === 'drop' || kind ===
 export const isSeriesOhms = (chain: Chain, { kind, from, to }: TakenReading): boolean =>
   (kind === 'resistance' || kind === 'four-wire') && sameSide(chain, from, to)
 
-/** The most that the supply can show: as read at rest, else by its nominal voltage. */
+/** Upper bound of the supply voltage: as read at rest, else from its nominal voltage. */
 export function mostSupplyV(chain: Chain, readings: readonly TakenReading[]): number {
   const last = chain.places.length - 1
   const read = readings.filter((reading) => isVolts(reading) && reading.from === 0 && reading.to === last).map(({ high }) => high)
   return Math.max(restingSupplyV(chain.input).high, ...read)
 }
 
-/** Above this no circuit of that supply can read: another range, or another source. */
+/** Readings above this share of the supply are impossible: another range, or another source. */
 const beyondShare = 1.05
 
-/** A reading that lies on the chain and within what the supply can give. */
+/** True for a reading on the chain and within the supply. */
 export function usable(chain: Chain, reading: TakenReading): boolean {
   if (reading.from < 0 || reading.to < 0 || reading.from === reading.to) return false
   return !isVolts(reading) || !beyondSupply(chain, reading)
 }
 
-/** More volts than the supply has. */
+/** True for a reading above the supply. */
 export function beyondSupply(chain: Chain, reading: TakenReading): boolean {
   return isVolts(reading) && reading.low > beyondShare * restingSupplyV(chain.input).high
 }
 
-/** Sorts readings by what the circuit was doing, and combines each lot. */
+/** Groups readings by the state of the circuit, and combines each group. */
 export function systemsOf(chain: Chain, readings: readonly TakenReading[]): readonly System[] {
   const good = readings.filter((reading) => usable(chain, reading))
   const found: System[] = []
@@ -46,7 +46,7 @@ export function systemsOf(chain: Chain, readings: readonly TakenReading[]): read
   return found
 }
 
-/** Supply at rest: as read with the load off, else by its nominal voltage. */
+/** Supply voltage at rest: as read with the load off, else nominal. */
 export function supplyAtRestV(chain: Chain, readings: readonly TakenReading[]): Interval & { readonly read: boolean } {
   const last = chain.places.length - 1
   const off = readings.filter((reading) => isVolts(reading) && reading.state === 'off' && reading.from === 0 && reading.to === last && usable(chain, reading))
@@ -58,10 +58,10 @@ export function supplyAtRestV(chain: Chain, readings: readonly TakenReading[]): 
   }
 }
 
-/** Volts or ohms that show as open: nearly the whole supply stands across it. */
+/** Share of the supply across a place that counts as open. */
 export const openShare = 0.9
 export const faultAllowanceV = ({ input }: Chain): number => sound.faultShareOfBudget * input.allowedDropV
 
-/** The load itself reads open: its own ohms, with the probes on both sides of it. */
+/** True if the load itself reads open, by its own ohms. */
 export const isLoadOpen = (chain: Chain, { kind, from, to, overRange }: TakenReading): boolean =>
   overRange && kind !== 'insulation' && from === chain.loadAt && to === chain.loadAt + 1

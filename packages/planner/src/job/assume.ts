@@ -1,9 +1,9 @@
 import type { PlanAssumption } from './assumption.ts'
 
-/** A note of what was assumed: the field as a path, the value, and why. */
+/** Takes a default and lists it as an assumption: field path, given value, default, reason. */
 export type Assume = <T>(field: string, given: T | undefined, value: T, why: string) => T
 
-/** Takes the same values and lists nothing. */
+/** Takes the same defaults without listing them. */
 export const quietly: Assume = (_field, given, value) => given ?? value
 
 export function assumptionList(): { readonly list: PlanAssumption[]; readonly assume: Assume } {

@@ -2,7 +2,7 @@ import type { Provenance } from '@strandwise/core'
 
 const ours = (source: string): Provenance => ({ status: 'common practice', source })
 
-/** What the plan takes where the job says nothing. Each use is listed among the plan's assumptions. */
+/** Defaults for fields that the job leaves out. Each use is listed among the plan's assumptions. */
 export const assumed = {
   material: { value: 'annealed-copper', why: 'the commonest conductor; scrape a strand: silvery through and through is not copper' },
   ambientC: { value: 20, why: 'a room or a mild day' },
@@ -44,7 +44,7 @@ export const assumed = {
   ours: ours('choice of this plan'),
 } as const
 
-/** Common wall of thin vehicle and boat wire by area: common practice. */
+/** Wall of common thin-walled vehicle and boat wire by area: common practice. */
 export function commonInsulationThicknessMm(areaMm2: number): number {
   if (areaMm2 <= 1) return 0.6
   if (areaMm2 <= 2.5) return 0.7

@@ -1,4 +1,4 @@
-/** What the plan took because the job does not say it. */
+/** A default that the plan used for a field left out of the job. */
 export interface PlanAssumption {
   readonly field: string
   readonly value: unknown

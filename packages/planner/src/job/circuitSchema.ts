@@ -2,9 +2,9 @@ import * as z from 'zod/mini'
 import { choice, quantity } from './fields.ts'
 import { circuitKinds, fuseKinds, ruleBodies } from './words.ts'
 
-// Lower ends lie below what anyone has at hand and inside the range of the models.
+// Lower bounds of the fields: below any real value, yet within the models' ranges.
 
-/** Smallest current, voltage, power or time that is accepted. */
+/** Smallest accepted current, voltage, power or time. */
 const least = 0.000001
 
 export const circuitSchema = z.strictObject({
@@ -31,7 +31,7 @@ export const circuitSchema = z.strictObject({
     choice(fuseKinds, 'Fuse kind', 'A blade in its holder, a link bolted down, a glass or ceramic cartridge, or a breaker that resets.', 'blade'),
   ),
   fuseDistanceM: z.exactOptional(quantity('lengthM', { from: 0, to: 100 }, 'Fuse distance', 'Length of wire from the source to the fuse.', 0.15)),
-  // Absent or undefined: the trade rules' own context spells it so.
+  // Explicit undefined is allowed too, as in core's MethodContext.
   rules: z.optional(z.array(choice(ruleBodies, 'Rules', 'Bodies of rules that bind this repair.', 'small-craft')).check(z.maxLength(5))),
 })
 

@@ -2,7 +2,7 @@ import { JobError, type JobIssue } from './jobError.ts'
 import { parseRepairJob } from './parseRepairJob.ts'
 import type { RepairJob } from './repairJob.ts'
 
-/** What contradicts, the job, and what its one issue says. */
+/** Title, the contradictory job, and its only issue. */
 export type Contradiction = readonly [string, RepairJob, Omit<JobIssue, 'value'> & { readonly value?: unknown }]
 
 export function issuesOf(job: unknown): readonly JobIssue[] {
@@ -15,7 +15,7 @@ export function issuesOf(job: unknown): readonly JobIssue[] {
   }
 }
 
-/** The job with the example of an issue in the place of what was refused. */
+/** The job with the refused value replaced by the issue's example. */
 export function mended(job: RepairJob, { path, example }: JobIssue): RepairJob {
   const copy = structuredClone(job) as unknown as Record<string, unknown>
   const keys = path.split('.')

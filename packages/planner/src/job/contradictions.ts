@@ -11,7 +11,7 @@ import { wireContradictions } from './wireContradictions.ts'
 import { wireShape } from './wireShape.ts'
 import { type WireSize, WireSizeError, wireSize } from './wireSize.ts'
 
-/** Fields that can't all be true, or of which one needs the other. Each names the field to mend; a job without any can be planned. */
+/** Contradictory fields, and fields that need another one. Each issue names the field to correct; a job without issues can be planned. */
 export function contradictions(job: RepairJob): readonly JobIssue[] {
   const issues: JobIssue[] = []
   const add: AddIssue = (path, value, allowed, example) => issues.push({ path, value, allowed, example })
@@ -26,7 +26,7 @@ export function contradictions(job: RepairJob): readonly JobIssue[] {
   return issues
 }
 
-/** The wire's size; null where the job gives none, two, or one that no wire has. */
+/** The wire's size; null if the job gives none, two, or an unknown one. */
 function sizeOf(wire: RepairJob['wire'], add: AddIssue): WireSize | null {
   if ((wire.areaMm2 === undefined) === (wire.size === undefined)) {
     add('wire.areaMm2', wire.areaMm2, 'one of areaMm2 and size', '"size": "18 AWG"')
@@ -45,7 +45,7 @@ function readSize(wire: Pick<RepairJob['wire'], 'areaMm2' | 'size' | 'standard'>
   }
 }
 
-/** The wire beyond the joint gives one size or none. */
+/** The wire beyond the joint must have one size or none. */
 function beyondContradictions({ wire, wireBeyond = {} }: RepairJob, add: AddIssue): void {
   const { areaMm2, size, outsideDiameterMm } = wireBeyond
   if (areaMm2 !== undefined && size !== undefined) {

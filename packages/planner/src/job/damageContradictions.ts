@@ -3,7 +3,7 @@ import type { RepairJob } from './repairJob.ts'
 
 const mmPerM = 1000
 
-/** A break, dark copper, slack or a fuse that lies beyond the run that the job describes. */
+/** A break, dark copper, slack or a fuse outside the run that the job describes. */
 export function damageContradictions({ circuit, damage, terminal, wire }: RepairJob, add: AddIssue): void {
   const back = damage.where === 'return'
   const field = back && wire.returnLengthM !== undefined ? 'returnLengthM' : 'outLengthM'
@@ -19,5 +19,5 @@ export function damageContradictions({ circuit, damage, terminal, wire }: Repair
     add('terminal.studMm', terminal.studMm, `no stud with a terminal of the kind ${terminal.kind}: only with ${[...onStud].join(', ')}`, '')
 }
 
-/** Kinds of terminal that a stud or screw goes through. */
+/** Kinds of terminal for a stud or screw. */
 const onStud: ReadonlySet<string> = new Set(['ring', 'fork', 'cable-lug'])

@@ -19,7 +19,7 @@ const sleeve = {
   longitudinalChange: { low: -0.1, high: 0.05 },
   adhesiveWallMm: 0.3,
 }
-/** A job that gives every optional field at least once, so that each can be spoilt in its place. */
+/** A job with every optional field at least once, so that each can be replaced by a bad value. */
 const full = {
   ...bilgePumpFeed,
   units: 'metric',
@@ -65,7 +65,7 @@ function issuesOf(input: unknown): readonly JobIssue[] {
 const at = (value: unknown, path: Path): unknown =>
   path.reduce<unknown>((inside, key) => (inside as Readonly<Record<PropertyKey, unknown>> | undefined)?.[key], value)
 
-/** The job with the value at a path replaced, or taken out. */
+/** The job with the value at a path replaced or removed. */
 function spoilt(path: Path, value: unknown, out = false): unknown {
   const copy = structuredClone(full) as unknown
   const holder = at(copy, path.slice(0, -1)) as Record<PropertyKey, unknown>
@@ -108,7 +108,7 @@ test('the full job is good, and gives every field that the schema has', () => {
       ? []
       : inside.map((key) => `${group}.${key}`).filter((name) => ![...given].some((path) => path === name || path.startsWith(`${name}.`)))
   })
-  // Either the area or the size of a wire is given, and one of three loads.
+  // A wire has either an area or a size, and a load one of three fields.
   expect(missing).toEqual(['load.powerW', 'load.resistanceOhm', 'wire.areaMm2', 'wireBeyond.areaMm2'])
   expect(every.length).toBeGreaterThan(80)
 })

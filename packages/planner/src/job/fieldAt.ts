@@ -30,7 +30,7 @@ export function fieldsOf(schema: Schema, kind?: unknown): Readonly<Record<string
   return chosen === undefined ? {} : fieldsOf(chosen)
 }
 
-/** The schema at a path; the job itself tells which option of a union is meant. */
+/** The schema at a path; the job's `kind` selects the option of a union. */
 export function schemaAt(schema: Schema, path: readonly PropertyKey[], value: unknown): Schema | undefined {
   const [key, ...rest] = path
   if (key === undefined) return schema
@@ -43,15 +43,15 @@ export function schemaAt(schema: Schema, path: readonly PropertyKey[], value: un
   return next === undefined ? undefined : schemaAt(next, rest, inside)
 }
 
-/** What a list holds; undefined where the schema is no list. */
+/** Schema of a list's elements; undefined if it is no list. */
 export const elementOf = (schema: Schema): Schema | undefined => definition(unwrap(schema)).element
 
-/** The words by which a union tells its options apart. */
+/** Values of a union's discriminator. */
 export function kindsOf(schema: Schema): readonly unknown[] {
   return (definition(unwrap(schema)).options ?? []).flatMap((option) => definition(unwrap(fieldsOf(option).kind ?? option)).values ?? [])
 }
 
-/** What the schema says of a field. */
+/** Metadata of a field. */
 export function metaOf(schema: Schema | undefined): FieldMeta | undefined {
   if (schema === undefined) return undefined
   return jobFields.get(schema) ?? jobFields.get(unwrap(schema))

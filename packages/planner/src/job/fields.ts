@@ -1,14 +1,14 @@
 import type { QuantityKind } from '@strandwise/working/quantity'
 import * as z from 'zod/mini'
 
-/** What a form, a message and the JSON Schema say about a field: one place, read by all three. */
+/** Metadata of a field: the only source for form, messages and JSON Schema. */
 export interface FieldMeta {
   readonly title: string
-  /** One sentence under the question. */
+  /** One sentence of help below the question. */
   readonly description: string
-  /** What may stand there, in words. */
+  /** Allowed values in words. */
   readonly allowed: string
-  /** A correct answer, as it stands in a job file. */
+  /** A valid value as in a job file. */
   readonly example: string
   readonly kind?: QuantityKind
   readonly unit?: string
@@ -53,7 +53,7 @@ function rangeWords(range: Range, unit: string): string {
   return range.above !== undefined ? `above ${range.above} and at most ${range.to}${u}` : `from ${range.from ?? 0} to ${range.to}${u}`
 }
 
-/** A number in the fixed unit of its kind, inside a range. The unit stands in the field's name. */
+/** A number in the fixed unit of its kind, within a range. The field's name ends in the unit. */
 export function quantity(kind: QuantityKind, range: Range, title: string, description: string, example: number) {
   const unit = unitOf[kind]
   const low = range.above ?? range.from ?? 0

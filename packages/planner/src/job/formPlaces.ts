@@ -1,7 +1,4 @@
-/**
- * Where the groups of a job stand in the order of work, and what a form calls them. What each field asks and allows is the schema's;
- * only what the schema can't say is said here: part, order, heading, and of which fields one is wanted.
- */
+/** Order and headings of the job's groups in a form. Questions and allowed values come from the schema; this adds part, order, heading, and sets of fields of which exactly one is required. */
 interface FormPlace {
   readonly at: string
   readonly id: string
@@ -9,9 +6,9 @@ interface FormPlace {
   readonly sentence: string
   readonly part: 'see' | 'measured' | 'have'
   readonly oneOf: readonly (readonly string[])[]
-  /** How the field that tells the kinds of a union apart is asked for. */
+  /** Label of the discriminator field. */
   readonly kindAsked?: { readonly title: string; readonly description: string }
-  /** Fields of the job itself that stand in this group. */
+  /** Top-level job fields in this group. */
   readonly names: readonly string[]
 }
 

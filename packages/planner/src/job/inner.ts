@@ -1,4 +1,4 @@
-// What the planner's other rooms build on and no user sees.
+// Internal exports for the planner's other rooms.
 export { type Assume, assumptionList, quietly } from './assume.ts'
 export { assumed, commonInsulationThicknessMm } from './assumed.ts'
 export type { PlanAssumption } from './assumption.ts'

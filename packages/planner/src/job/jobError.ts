@@ -1,19 +1,19 @@
 import { printable } from './printable.ts'
 
-/** One thing that is wrong with a job: where, what stands there, what may stand there, and how it would be right. */
+/** One problem of a job: the field, its value, what is allowed, and a corrected example. */
 export interface JobIssue {
   /** Dotted path of the field, e.g. "wire.outLengthM" or "readings.0.value". */
   readonly path: string
   readonly value: unknown
   readonly allowed: string
-  /** The field as it would be right. */
+  /** A corrected value of the field. */
   readonly example: string
 }
 
-/** Notes one thing that is wrong: path, value, what is allowed, a corrected example. */
+/** Adds an issue: path, value, what is allowed, a corrected example. */
 export type AddIssue = (...issue: [path: string, value: unknown, allowed: string, example: string]) => void
 
-/** A job that can't be used: every issue with path, value, what is allowed and a corrected example. */
+/** A job that cannot be used, with all its issues. */
 export class JobError extends Error {
   override readonly name = 'JobError'
   readonly code = 'unusable-job'
@@ -26,7 +26,7 @@ export class JobError extends Error {
 }
 
 /**
- * One issue of a refused job as one line of text.
+ * One issue as a line of text.
  *
  * @throws nothing
  * @example
@@ -38,7 +38,7 @@ export function issueLine(issue: JobIssue): string {
   return printable(`${path === '' ? 'the job' : path}: ${shown(issue.value)}; allowed: ${issue.allowed}${example}`)
 }
 
-/** Characters of a path or a value that are shown. */
+/** Longest path or value shown, in characters. */
 const longest = 60
 
 function shown(value: unknown): string {

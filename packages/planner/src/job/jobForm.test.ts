@@ -15,9 +15,9 @@ interface Node {
   readonly const?: unknown
 }
 
-/** Every described leaf of the JSON Schema, which zod wrote: an independent walk over the same schema. */
+/** Every described leaf of the JSON Schema that zod wrote: an independent walk over the same schema. */
 function described(node: Node, path: string): readonly string[] {
-  // The second spelling of a field is the same question.
+  // The text spelling of a field is the same question.
   if (node.description === 'As a text with its unit.' || node.properties?.low?.anyOf !== undefined) return []
   if (node.title !== undefined) return [path]
   const options = node.properties === undefined ? (node.anyOf ?? node.oneOf) : undefined
@@ -31,7 +31,7 @@ const fields = jobForm.flatMap((group) => group.fields.map((field) => ({ ...fiel
 
 describe('the form of a job', () => {
   it('asks for every field that the schema describes, once, and for no other', () => {
-    // The word that tells tools apart is a literal: the schema describes no such leaf, the form must ask for it.
+    // The discriminator of tools is a literal without description in the schema, but the form must ask for it.
     const wanted = new Set([...described(repairJobJsonSchema as Node, ''), 'tools.#.kind'])
     const asked = fields.map((field) => field.full)
     expect(wanted.size).toBeGreaterThan(60)

@@ -6,15 +6,15 @@ import { formPlaces } from './formPlaces.ts'
 import { repairJobShape } from './repairJobShape.ts'
 import { twoSpellings } from './spellings.ts'
 
-/** How an answer is given: a number with a unit, two of them, a bare number, one or more words, yes or no, a text. */
+/** Kind of input: number with unit, two of them, bare number, one or more choices, yes or no, text. */
 export type FormShape = 'quantity' | 'interval' | 'number' | 'choice' | 'choices' | 'yes-no' | 'text'
 
-/** One answer of the job, as a form asks for it. Everything in it is read from the schema. */
+/** One question of the form, read from the schema. */
 export interface FormField {
-  /** Inside its group, dotted: "suppliedInsideMm", "tube.material". */
+  /** Dotted path within its group: "suppliedInsideMm", "tube.material". */
   readonly path: string
   readonly shape: FormShape
-  /** Whether the job (or, in an optional group, the group) is incomplete without it. */
+  /** True if the job (or, in an optional group, the group) is incomplete without it. */
   readonly needed: boolean
   readonly title: string
   readonly description: string
@@ -24,32 +24,32 @@ export interface FormField {
   readonly unit?: string
   readonly low?: number
   readonly high?: number
-  /** The low end itself is not allowed. */
+  /** True if the low end itself is excluded. */
   readonly aboveLow?: boolean
   readonly whole?: boolean
   readonly longest?: number
-  /** The words that may be chosen. */
+  /** The choices. */
   readonly values?: readonly string[]
-  /** The name under which the job file takes the answer as a text with its unit. */
+  /** Name of the same field as text with a unit. */
   readonly written?: string
-  /** The kind of tool that alone has this field. */
+  /** Kind of tool, if only that kind has the field. */
   readonly onlyOf?: string
 }
 
-/** Answers that belong together, as the job file groups them. */
+/** Related questions, grouped as in the job file. */
 export interface FormGroup {
-  /** Where its fields stand in the job; '' for the job itself. */
+  /** Path of the group in the job; '' for the job itself. */
   readonly at: string
   readonly id: string
   readonly title: string
   readonly sentence: string
   readonly part: 'see' | 'measured' | 'have'
   readonly needed: boolean
-  /** A list of such groups, and how many it may hold. */
+  /** For a list of such groups, the most entries. */
   readonly most?: number
-  /** Of each of these sets exactly one is wanted. */
+  /** Sets of fields of which exactly one is required. */
   readonly oneOf: readonly (readonly string[])[]
-  /** The words that tell the kinds of a union apart, by its field `kind`. */
+  /** Values of the discriminator field `kind`. */
   readonly kinds: readonly string[]
   readonly fields: readonly FormField[]
 }
@@ -92,7 +92,7 @@ function shapeOf(schema: Schema, meta: FieldMeta): FormShape {
   }
 }
 
-/** A field that the registry describes; an enum inside a list is described by its element. */
+/** A described field; an enum inside a list is described by its element. */
 function leaf(schema: Schema, path: string, group: string, onlyOf?: string): FormField | undefined {
   const inner = unwrap(schema)
   const described = facts(inner).type === 'array' ? unwrap(facts(inner).element ?? inner) : inner
@@ -117,7 +117,7 @@ function leaf(schema: Schema, path: string, group: string, onlyOf?: string): For
   }
 }
 
-/** The leaves of an object, those of an object inside it under its name. */
+/** The leaves of an object, nested ones prefixed with its name. */
 function leaves(schema: Schema, group: string, before: string, onlyOf?: string): readonly FormField[] {
   return Object.entries(fieldsOf(schema, onlyOf)).flatMap(([key, field]) => {
     const path = before === '' ? key : `${before}.${key}`
@@ -127,7 +127,7 @@ function leaves(schema: Schema, group: string, before: string, onlyOf?: string):
   })
 }
 
-/** The fields of a union: those that all its kinds share once, the others marked with their kind. */
+/** The fields of a union: shared ones once, the others marked with their kind. */
 function unionLeaves(schema: Schema, group: string, kinds: readonly string[]): readonly FormField[] {
   const byKind = kinds.map((kind) => leaves(schema, group, '', kind))
   const shared = (field: FormField) => byKind.every((fields) => fields.some((other) => other.path === field.path && other.title === field.title))
@@ -135,7 +135,7 @@ function unionLeaves(schema: Schema, group: string, kinds: readonly string[]): r
   return [...common, ...byKind.flatMap((fields) => fields.filter((field) => !shared(field)))]
 }
 
-/** The literal that tells the kinds of a union apart has no entry in the registry: its words are the schema's, its question is the form's. */
+/** Field for the discriminator, a literal without metadata: options come from the schema, the label from formPlaces. */
 const kindField = (kinds: readonly string[], asked: { readonly title: string; readonly description: string }): FormField => ({
   path: 'kind',
   shape: 'choice',
@@ -173,5 +173,5 @@ function groupAt(place: (typeof formPlaces)[number]): FormGroup {
   }
 }
 
-/** Every answer of a job, in the order of work: what you see, what you measured, what you have. */
+/** Every question of a job, in the order of work: what you see, what you measured, what you have. */
 export const jobForm: readonly FormGroup[] = formPlaces.map(groupAt)

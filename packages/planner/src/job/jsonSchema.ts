@@ -14,10 +14,10 @@ interface Node {
   [keyword: string]: unknown
 }
 
-/** A text with a unit: a digit or a fraction, and something that is neither a digit, a sign nor a separator. */
+/** Pattern for text with a unit: a digit or fraction, and a character that is no digit, sign or separator. */
 const withUnit = '^(?=[^]*[0-9¼-¾⅐-⅞])(?=[^]*[^0-9\\s.,+−-])[^]+$'
 
-/** The registry's words as annotations of JSON Schema: a strict validator knows no others. */
+/** Writes metadata as JSON Schema annotations, the only ones that a strict validator knows. */
 function annotated(node: Node, { title, description, allowed, example }: FieldMeta): void {
   for (const key of ['allowed', 'example', 'kind', 'unit', 'low', 'high']) delete node[key]
   node.title = title
@@ -25,12 +25,12 @@ function annotated(node: Node, { title, description, allowed, example }: FieldMe
   node.examples = [JSON.parse(example)]
 }
 
-/** An object that has all these fields; types and fields are named again because strict validators ask for it. */
+/** An object with all these fields; type and properties are repeated because strict validators require it. */
 const having = (...names: string[]): Node => ({ type: 'object', properties: Object.fromEntries(names.map((name) => [name, {}])), required: names })
 
 const textWithUnit = (title: unknown): Node => ({ type: 'string', title, description: 'As a text with its unit.', pattern: withUnit })
 
-/** The same field under its other name, as a text with its unit; of an interval each end. */
+/** The text spelling of a field, with its unit; for an interval at each end. */
 function asWritten(fixed: Node): Node {
   const { properties, examples, ...rest } = fixed
   if (properties === undefined) return textWithUnit(fixed.title)
@@ -38,7 +38,7 @@ function asWritten(fixed: Node): Node {
   return { ...rest, properties: Object.fromEntries(either) }
 }
 
-/** Adds the other name of each field, and that only one of the two may stand. */
+/** Adds the text spelling of each field and excludes giving both. */
 function withSpellings(node: Node, pairs: readonly TwoSpellings[]): void {
   const { properties = {}, required = [] } = node
   const rules: Node[] = []
@@ -53,13 +53,13 @@ function withSpellings(node: Node, pairs: readonly TwoSpellings[]): void {
   if (rules.length > 0) node.allOf = [...(node.allOf ?? []), ...rules]
 }
 
-/** Of these fields, in either spelling, exactly one. */
+/** Requires exactly one of these fields, in either spelling. */
 function exactlyOne(node: Node, pairs: readonly TwoSpellings[], names: readonly string[]): void {
   const all = names.flatMap((name) => [name, ...pairs.filter((pair) => pair.fixed === name).map((pair) => pair.written)])
   node.oneOf = all.map((name) => having(name))
 }
 
-/** Groups in which exactly one of some fields is wanted; parseRepairJob says the same in words. */
+/** Groups with fields of which exactly one is required; parseRepairJob words the same rule. */
 const oneOfGroups: Readonly<Record<string, readonly string[]>> = { load: ['currentA', 'powerW', 'resistanceOhm'], wire: ['areaMm2', 'size'] }
 
 function withBothSpellings(job: Node): Node {
@@ -76,15 +76,14 @@ function withBothSpellings(job: Node): Node {
   return job
 }
 
-/** The value of a reading keeps its name: its unit follows the kind. */
+/** A reading's `value` has one name in both spellings: its unit depends on the kind. */
 function readingText(reading: Node, key: string): void {
   const number = reading.properties?.[key]
   if (number !== undefined) reading.properties = { ...reading.properties, [key]: { title: number.title, anyOf: [number, textWithUnit(number.title)] } }
 }
 
 /**
- * JSON Schema (draft 2020-12) of a job as the command takes it: each field in its fixed unit or as a text with its unit. It uses standard
- * keywords alone. Fields that contradict one another are refused by parseRepairJob only.
+ * JSON Schema (draft 2020-12) of a job as the command takes it: each field in its fixed unit or as a text with its unit. It uses standard keywords only; contradictory fields are refused by parseRepairJob alone.
  */
 export const repairJobJsonSchema: Readonly<Record<string, unknown>> = withBothSpellings(
   z.toJSONSchema(repairJobShape, {

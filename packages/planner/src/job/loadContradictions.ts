@@ -5,7 +5,7 @@ import type { RepairJob } from './repairJob.ts'
 import { roundedDown } from './rounded.ts'
 import type { WireSize } from './wireSize.ts'
 
-/** A load given twice or incompletely, one that asks for more than comes through the wire, and a fuse that its series lacks. */
+/** A load given twice or incompletely, one that draws more than the wire can deliver, and a fuse rating that its series lacks. */
 export function loadContradictions(job: RepairJob, size: WireSize | null, add: AddIssue): void {
   const { load, circuit } = job
   const given = [load.currentA, load.powerW, load.resistanceOhm].filter((value) => value !== undefined).length
@@ -39,11 +39,11 @@ function fuseContradictions({ fuseA, fuseSeries, fuseKind }: RepairJob['circuit'
   }
 }
 
-/** Ratings of a standard; the large blades are a type of the same one. */
+/** Ratings of a standard, including the large blades, which are another type of it. */
 function ratingsOf(series: string): readonly number[] {
   const types = Object.entries<{ readonly ratingsA: readonly number[] }>(fuseBands).filter(([name]) => name.startsWith(series))
   return [...new Set(types.flatMap(([, type]) => type.ratingsA))].sort((a, b) => a - b)
 }
 
-/** Whether a series has a fuse of that rating. */
+/** True if the series has that rating. */
 export const isFuseRating = (series: string, ratedA: number): boolean => ratingsOf(series).includes(ratedA)

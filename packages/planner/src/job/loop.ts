@@ -3,11 +3,11 @@ import { type Assume, quietly } from './assume.ts'
 import { assumed } from './assumed.ts'
 import type { RepairJob } from './repairJob.ts'
 
-// What the run is as a resistor: as the job says, else assumed.
+// Resistance of the run, with the job's values or defaults.
 
 export const metalOf = ({ wire }: RepairJob, assume: Assume): MetalName => assume('wire.material', wire.material, assumed.material.value, assumed.material.why)
 
-/** Assumed between the coldest and the hottest air, where the job gives them. */
+/** Present air temperature; by default between the coldest and hottest air given. */
 export function airNowC({ surroundings }: RepairJob, assume: Assume): number {
   const { coldestC = Number.NEGATIVE_INFINITY, hottestC = Number.POSITIVE_INFINITY } = surroundings ?? {}
   const mildC = Math.max(coldestC, Math.min(assumed.ambientC.value, hottestC))
@@ -22,12 +22,12 @@ export const wayBackM = ({ wire }: RepairJob, assume: Assume): number =>
 
 export const strandLay = (assume: Assume): number => assume('wire.layFactor', undefined, assumed.layFactor.value, assumed.layFactor.why)
 
-/** A metre of one conductor, in the hottest air. */
+/** Resistance per metre of one conductor in the hottest air. */
 export function metreOhm(job: RepairJob, areaMm2: number): number {
   return resistanceOhmPerM({ areaMm2, material: metalOf(job, quietly), temperatureC: hottestAirC(job, quietly), layFactor: strandLay(quietly) })
 }
 
-/** Out and back, in the hottest air. */
+/** Loop resistance, out and back, in the hottest air. */
 export function loopOhm(job: RepairJob, areaMm2: number): number {
   return metreOhm(job, areaMm2) * (job.wire.outLengthM + wayBackM(job, quietly))
 }

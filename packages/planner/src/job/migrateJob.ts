@@ -2,8 +2,9 @@ import { JobError } from './jobError.ts'
 import { jobVersion } from './repairJobShape.ts'
 
 /**
- * A job of any release as this one reads it. Version 1 is the only one so far and every field added to it is optional, so a job of an
- * earlier release comes back as it is. What is no job is left for parseRepairJob to refuse.
+ * Converts a job of any release to the current format.
+ *
+ * Version 1 is the only one so far and all later fields are optional, so jobs come back unchanged. parseRepairJob refuses anything that is no job.
  *
  * @throws JobError for a version that this release does not know
  * @example

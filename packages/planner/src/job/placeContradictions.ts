@@ -14,7 +14,7 @@ export function placeContradictions(job: RepairJob, add: AddIssue): void {
   terminalContradictions(job.terminal, add)
 }
 
-/** A terminal whose rating holds in air as hot as its limit; what is not said of it is assumed where a rating is given. */
+/** A terminal rated in air as hot as its limit; missing values are assumed if a rating is given. */
 function terminalContradictions(terminal: RepairJob['terminal'], add: AddIssue): void {
   const { ratedCurrentA, ratedAmbientC = assumed.terminal.ratedAmbientC, limitC = assumed.terminal.limitC } = terminal ?? {}
   const bothSaid = terminal?.ratedAmbientC !== undefined && terminal.limitC !== undefined

@@ -1,23 +1,23 @@
 import type { AddIssue } from './jobError.ts'
 import type { JobReading, RepairJob } from './repairJob.ts'
 
-/** A meter shows more than the supply where a charger or a coil adds to it; past three times it, another range or unit was read. A limit of ours. */
+/** A charger or a coil can raise a reading above the supply; beyond three times, another range or unit was read. A limit of ours. */
 const farBeyond = 3
-/** A supply of millivolts leaves room for what the leads pick up. */
+/** Least upper limit, as leads pick up noise that exceeds a millivolt supply. */
 const leastMostV = 1
 
-/** What a value may be at all, by the kind of the reading. */
+/** Possible values by kind of reading. */
 const ranges: Readonly<Partial<Record<JobReading['kind'], { readonly low: number; readonly high: number; readonly unit: string }>>> = {
   current: { low: -100_000, high: 100_000, unit: 'A' },
   temperature: { low: -100, high: 1300, unit: '°C' },
 }
 
-/** Read on a dead circuit: the meter drives its own current. */
+/** Readings of a dead circuit, in which the meter drives its own current. */
 const dead: ReadonlySet<JobReading['kind']> = new Set(['resistance', 'four-wire', 'insulation'])
-/** Taken at one place: a clamp or a thermometer. */
+/** Readings at a single place: clamp and thermometer. */
 const atOnePlace: ReadonlySet<JobReading['kind']> = new Set(['current', 'temperature'])
 
-/** Readings that nobody could take, and values that no such reading has. */
+/** Impossible readings, and values outside their kind's range. */
 export function readingContradictions({ circuit, readings = [] }: RepairJob, add: AddIssue): void {
   for (const [index, reading] of readings.entries()) {
     const path = `readings.${index}`

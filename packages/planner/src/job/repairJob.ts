@@ -12,9 +12,9 @@ type ReadonlyDeep<T> = T extends readonly (infer Item)[]
 export interface RepairJob extends ReadonlyDeep<z.output<typeof repairJobShape>> {}
 /** Places along the circuit, in the order of the current. */
 export type Place = (typeof places)[number]
-/** What the meter read: ohms with two leads, a drop under load, ohms with four wires, a plain voltage, insulation, a clamped current or a temperature. */
+/** Kind of reading: ohms with two leads, a drop under load, ohms with four wires, a plain voltage, insulation, a clamped current or a temperature. */
 export type ReadingKind = (typeof readingKinds)[number]
-/** What a person knows of a tool; what they don't is assumed as a band (contact: a factor 3 either way) and listed. */
+/** Known properties of a tool; unknown ones are assumed as a band (contact: a factor 3 either way) and listed. */
 export type JobTool = NonNullable<RepairJob['tools']>[number]
-/** One reading as it was taken: what was read, from where to where, the state of the load, and how good the meter is. */
+/** One reading: kind, value, places, state of the load, and accuracy of the meter. */
 export type JobReading = NonNullable<RepairJob['readings']>[number]

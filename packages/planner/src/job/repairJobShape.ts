@@ -7,10 +7,10 @@ import { toolSchema } from './toolSchema.ts'
 import { damageSchema, surroundingsSchema, terminalSchema, wireBeyondSchema, wireSchema } from './wireSchema.ts'
 import { methodNames, solderNames } from './words.ts'
 
-/** The version of the job's own format. */
+/** Version of the job format. */
 export const jobVersion = 1
 
-/** The job in its fixed units, before the checks that look at two fields at once. */
+/** The job in fixed units, before checks across fields. */
 export const repairJobShape = z.strictObject({
   version: z.literal(jobVersion),
   title: z.exactOptional(text('Title', 'What you call this job.', 'Bilge pump feed', 120)),

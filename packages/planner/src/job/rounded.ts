@@ -1,4 +1,4 @@
-/** A limit as it is told, in three digits: never past the limit itself, so that what is told would do. */
+/** Digits of a limit in a message, rounded towards the allowed side, so that the number shown is valid. */
 const digits = 3
 
 function shifted(value: number, steps: number): number {
@@ -6,8 +6,8 @@ function shifted(value: number, steps: number): number {
   return Number((Number(value.toPrecision(digits)) + steps * step).toPrecision(digits))
 }
 
-/** The nearest told number at or above a limit, both above 0. */
+/** A limit rounded up to the digits shown; limits are positive. */
 export const roundedUp = (value: number): number => (shifted(value, 0) >= value ? shifted(value, 0) : shifted(value, 1))
 
-/** The nearest told number at or below a limit, both above 0. */
+/** A limit rounded down to the digits shown; limits are positive. */
 export const roundedDown = (value: number): number => (shifted(value, 0) <= value ? shifted(value, 0) : shifted(value, -1))

@@ -15,7 +15,7 @@ function at(value: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 function writtenFor(path: readonly PropertyKey[], value: unknown): readonly PropertyKey[] {
-  // The schema speaks of currentA; where the person wrote `current`, the message names what they wrote.
+  // The schema says currentA; if the person wrote `current`, the message uses that.
   const last = path.at(-1)
   const group = path.find((key) => typeof key === 'string' && Object.hasOwn(twoSpellings, key))
   const pair = twoSpellings[String(group)]?.find((names) => names.fixed === last)
@@ -23,7 +23,7 @@ function writtenFor(path: readonly PropertyKey[], value: unknown): readonly Prop
   return at(value, path) === undefined && at(value, written) !== undefined ? written : path
 }
 
-/** What a schema refuses, by field: path, value, what is allowed, a corrected example. */
+/** Issues of a schema by field: path, value, what is allowed, a corrected example. */
 export function schemaIssues(shape: z.core.$ZodType, issues: readonly z.core.$ZodIssue[], input: unknown): readonly JobIssue[] {
   return issues.flatMap((issue) => toIssues(shape, issue, input)).slice(0, mostIssues)
 }
@@ -38,7 +38,7 @@ function toIssues(shape: z.core.$ZodType, issue: z.core.$ZodIssue, input: unknow
   return [{ path: path.join('.'), value: at(input, path), allowed, example: exampleFor(path, meta?.example) }]
 }
 
-/** A tool that is neither of the kinds; the issue's own path ends in the field that tells them apart. */
+/** Unknown discriminator of a tool; the issue's path ends in that field. */
 function unknownKind(shape: z.core.$ZodType, path: readonly PropertyKey[], input: unknown): JobIssue {
   const holder = schemaAt(shape, path.slice(0, -1), input)
   const kinds = holder === undefined ? [] : kindsOf(holder)

@@ -1,10 +1,10 @@
 import type { AddIssue } from './jobError.ts'
 import type { RepairJob } from './repairJob.ts'
 
-/** No tube shrinks to less of its inside: six to one is the most that is common. Common practice, no published source. */
+/** Least recovered over supplied inside; 1/6 is the smallest in common use. Common practice, no published source. */
 const leastRecoveredShare = 0.1
 
-/** A sleeve that no tube can be. */
+/** Impossible dimensions of a sleeve. */
 export function sleeveContradictions(job: RepairJob, add: AddIssue): void {
   const sleeves = [
     ...(job.sleeves ?? []).map((sleeve, index) => [`sleeves.${index}`, sleeve] as const),

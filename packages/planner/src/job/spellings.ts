@@ -5,27 +5,27 @@ import { repairJobShape } from './repairJobShape.ts'
 
 type Schema = z.core.$ZodType
 
-/** A field that may be written with its unit in the value: `currentA: 4.2` or `current: "4.2 A"`. */
+/** A field with two spellings: `currentA: 4.2` or `current: "4.2 A"`. */
 export interface TwoSpellings {
   readonly fixed: string
   readonly written: string
   readonly kind: QuantityKind
 }
 
-/** inrushA and inrushS would both be "inrush": the time is written inrushTime. */
+/** inrushA and inrushS would both become "inrush": the time is inrushTime. */
 const exceptions: Readonly<Record<string, string>> = { inrushS: 'inrushTime' }
 
-/** A kind's own unit ends its name, and so the names of its fields: areaMm2, ratedCurrentA. */
+/** Unit at the end of a quantity kind, as of its field names: areaMm2, ratedCurrentA. */
 const unitAtEnd = (kind: QuantityKind): string => /[A-Z].*$/.exec(kind.replace(/^(?:temperatureDifference|thermalResistance)/, ''))?.[0] ?? ''
 
-/** The fields of a group, or of every kind of a union. */
+/** The fields of a group, or of all kinds of a union. */
 const allFields = (group: Schema): readonly (readonly [string, Schema])[] => {
   const kinds = kindsOf(group)
   const shapes = kinds.length === 0 ? [fieldsOf(group)] : kinds.map((kind) => fieldsOf(group, kind))
   return [...new Map(shapes.flatMap((shape) => Object.entries(shape)))]
 }
 
-/** The two spellings of each field with a unit, in a group of the job. */
+/** Fields of a group that have two spellings. */
 function spellingsIn(group: Schema): readonly TwoSpellings[] {
   return allFields(group).flatMap(([fixed, schema]) => {
     const kind = metaOf(schema)?.kind
@@ -34,7 +34,7 @@ function spellingsIn(group: Schema): readonly TwoSpellings[] {
   })
 }
 
-/** Group of the job to its fields with two spellings; a sleeve inside a group goes by `tube`. */
+/** Fields with two spellings by group of the job; a sleeve inside a group is `tube`. */
 export const twoSpellings: Readonly<Record<string, readonly TwoSpellings[]>> = Object.fromEntries(
   [...Object.entries(fieldsOf(repairJobShape)), ...Object.entries(fieldsOf(fieldsOf(repairJobShape).solderSleeve ?? repairJobShape))].flatMap(
     ([name, schema]) => {
@@ -44,7 +44,7 @@ export const twoSpellings: Readonly<Record<string, readonly TwoSpellings[]>> = O
   ),
 )
 
-/** The kind of a reading's value, by the kind of the reading. */
+/** Quantity kind of a reading's value. */
 function readingQuantity(kind: unknown): QuantityKind {
   if (kind === 'current') return 'currentA'
   if (kind === 'temperature') return 'temperatureC'
@@ -83,7 +83,7 @@ function ends(value: unknown, kind: QuantityKind, path: readonly (string | numbe
 }
 
 function group(name: string, value: unknown, path: readonly (string | number)[], issues: SpellingIssue[]): unknown {
-  // A job has no list in a list: the schema refuses it.
+  // Nested lists are not allowed: the schema refuses them.
   if (Array.isArray(value)) return value.map((item, index) => (isPlain(item) ? group(name, item, [...path, index], issues) : item))
   if (!isPlain(value)) return value
   const result: Record<string, unknown> = Object.create(null)
@@ -104,7 +104,7 @@ function group(name: string, value: unknown, path: readonly (string | number)[],
   return { ...result }
 }
 
-/** The transform of the schema: written spellings become numbers in the fixed unit; what can't be read is reported at its own path. */
+/** The schema's transform: text spellings become numbers in fixed units; unreadable ones become issues at their path. */
 export function canonicalSpelling(input: unknown, context: { readonly issues: unknown[] }): unknown {
   const issues: SpellingIssue[] = []
   const result = withFixedUnits(input, issues)

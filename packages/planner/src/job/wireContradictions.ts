@@ -6,13 +6,13 @@ import { roundedDown, roundedUp } from './rounded.ts'
 import { wireShape } from './wireShape.ts'
 import { evenStrandMm, type WireSize } from './wireSize.ts'
 
-/** Metal of the strands over the wire's area, by rounded diameters and nominal areas alike; past this one of them is wrong. A limit of ours. */
+/** Limits of the strands' metal area over the wire's area, allowing for rounded diameters and nominal areas. A limit of ours. */
 const strandMetal = { least: 0.75, most: 4 / 3 }
 
-/** The finest strand that is drawn for wire. Common practice, no published source. */
+/** Finest strand in wire. Common practice, no published source. */
 const finestStrandMm = 0.02
 
-/** A wire whose strands, metal, wall and bundle don't go together. */
+/** Contradictory strands, metal, wall and bundle of a wire. */
 export function wireContradictions({ wire, damage }: RepairJob, size: WireSize | null, add: AddIssue): void {
   const strands = size?.strandCount ?? wire.strandCount
   if (wire.strandDiameterMm !== undefined && strands === undefined)
@@ -75,7 +75,7 @@ function outsideAgainstMetal(wire: RepairJob['wire'], size: WireSize, add: AddIs
     return
   }
   const loaded = wire.loadedInBundle ?? 1
-  // Of a wire by itself only a measured outside speaks: nothing is computed with its bundle.
+  // For a single wire only a measured outside is checked: nothing is computed from its bundle.
   if (wire.bundleOutsideMm === undefined || (loaded === 1 && wire.outsideDiameterMm === undefined)) return
   const leastMm = outsideMm * Math.sqrt(loaded)
   if (wire.bundleOutsideMm >= leastMm) return

@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import { bare, choice, interval, quantity, text, yesNo } from './fields.ts'
 import { damageKinds, insulationNames, metalNames, terminalKinds, wireStandards } from './words.ts'
 
-/** Metal section of a wire, given or read from its size: from 40 AWG to the thickest cable that one person joins. */
+/** Metal area of a wire, given or from its size: from 40 AWG to the thickest cable that one person joins. */
 export const areaRange = { from: 0.005, to: 300 }
 
 const area = () => z.exactOptional(quantity('areaMm2', areaRange, 'Wire area', 'Metal section. Give this or the size.', 1.5))
@@ -32,7 +32,7 @@ export const wireSchema = z.strictObject({
   ),
 })
 
-/** Only what is unlike; the rest is as the wire on this side. */
+/** Only the fields that differ from the wire on this side. */
 export const wireBeyondSchema = z.strictObject({
   areaMm2: area(),
   size: size(),

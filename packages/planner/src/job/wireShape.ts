@@ -4,23 +4,23 @@ import { commonInsulationThicknessMm } from './assumed.ts'
 import type { RepairJob } from './repairJob.ts'
 import type { WireSize } from './wireSize.ts'
 
-/** Across strands that are not counted, over the solid round of their metal: they lie loosely. Common practice, no published source. */
+/** Diameter of loose stranding over a solid round of the same metal, for unknown strands. Common practice, no published source. */
 const looseShare = 1.13
-/** The same where they are pressed as far as they go; below 1, for a nominal area is a little more than the metal. A limit of ours. */
+/** The same for fully compacted strands; below 1, as a nominal area may exceed the metal. A limit of ours. */
 const pressedShare = 0.9
-/** Of insulation whose thickness is not given: a limit of ours. */
+/** Least wall if the thickness is not given: a limit of ours. */
 const thinnestWallMm = 0.05
 
-/** Metal and insulation across. */
+/** Diameters of conductor and insulation. */
 interface WireShape {
   readonly conductorDiameterMm: number
   readonly insulationThicknessMm: number
   readonly outsideMm: number
-  /** Over the insulation at the least: less holds neither the metal nor the wall that the job gives. */
+  /** Least outside diameter that holds the metal and the wall given. */
   readonly leastOutsideMm: number
 }
 
-/** How thick the wire is: as measured, else as metal of that area with a common wall. */
+/** Diameters of the wire: measured, else metal of that area with a common wall. */
 export function wireShape(wire: Partial<RepairJob['wire']>, size: WireSize, assume: Assume): WireShape {
   const solidMm = Math.sqrt((4 * size.areaMm2) / Math.PI)
   const { strandCount, strandDiameterMm } = size
@@ -37,7 +37,7 @@ export function wireShape(wire: Partial<RepairJob['wire']>, size: WireSize, assu
     )
     return { conductorDiameterMm: looseMm, insulationThicknessMm: wallMm, outsideMm: looseMm + 2 * wallMm, leastOutsideMm }
   }
-  // Strands that would leave the wall no room are pressed.
+  // If loose strands leave no room for the wall, they are compacted.
   const roomMm = outsideMm - 2 * (wire.insulationThicknessMm ?? thinnestWallMm)
   const conductorDiameterMm = Math.max(pressedMm, Math.min(looseMm, roomMm))
   const insulationThicknessMm = wire.insulationThicknessMm ?? Math.max(0, (outsideMm - conductorDiameterMm) / 2)

@@ -5,16 +5,16 @@ import { areaRange } from './wireSchema.ts'
 
 export interface WireSize {
   readonly areaMm2: number
-  /** As it stands on a reel. */
+  /** Size as printed on a reel. */
   readonly text: string
   readonly gauge: number | null
-  /** As its size says: 7 of "7/0.3 mm". */
+  /** Strand count of the printed size: 7 of "7/0.3 mm". */
   readonly printedStrands?: number
   readonly strandCount?: number
   readonly strandDiameterMm?: number
 }
 
-/** A size that no standard has; says what would do. */
+/** An unknown size; the message lists valid ones. */
 export class WireSizeError extends RangeError {
   override readonly name = 'WireSizeError'
   readonly allowed: string
@@ -44,10 +44,10 @@ function gaugeIn(size: string): number | null {
   }
 }
 
-/** Strands before a stroke or a times sign, as in "7/0.3 mm" and "19 x 32 AWG". */
+/** Strand count before a slash or times sign, as in "7/0.3 mm" and "19 x 32 AWG". */
 const strandsFirst = /^\s*(\d{1,5})\s*[/x×*]/i
 
-/** The diameter at which so many strands make the area. */
+/** Strand diameter at which so many strands make the area. */
 export function evenStrandMm(areaMm2: number, strandCount: number): number {
   return Math.sqrt((4 * areaMm2) / (Math.PI * strandCount))
 }
@@ -77,7 +77,7 @@ function fromText(size: string, standard: RepairJob['wire']['standard']): WireSi
 }
 
 /**
- * The conductor's area from the job: as given, or read from its printed size by the standard that is named (AWG where none is).
+ * The conductor's area: as given, or from its printed size in the named standard (AWG by default).
  *
  * @throws WireSizeError for a size that the standard has not
  */

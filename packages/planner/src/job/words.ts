@@ -1,4 +1,4 @@
-/** The words a job may use; the schema, the form and the messages read them from here. */
+/** Allowed words of a job, used by schema, form and messages. */
 export const circuitKinds = [
   'power',
   'motor',

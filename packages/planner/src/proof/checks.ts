@@ -6,7 +6,7 @@ import { isSoldered } from '../ways/inner.ts'
 import { samplePull, settlingS } from '../work/inner.ts'
 import type { FoundReadings } from './parseFound.ts'
 
-/** One check of the finished repair: what was found, its limit, and what that proves. */
+/** One check of the finished repair: measured value, limit, verdict. */
 export interface RepairCheck {
   readonly id: string
   readonly verdict: ProofVerdict
@@ -16,9 +16,9 @@ export interface RepairCheck {
   readonly unit: string
 }
 
-/** A check, and whether it can prove the joint by itself. */
+/** A check, and the joints that it can prove by itself. */
 export interface JudgedCheck extends RepairCheck {
-  /** The joints that it proves; none where it only adds to the proof. */
+  /** Joints that it proves; empty if it only supports the proof. */
   readonly proves: readonly (1 | 2)[]
 }
 
@@ -33,14 +33,14 @@ interface ProofContext {
 /** Passes where the high end is within the limit, fails where the low end is above it. */
 const atMost = ({ low, high }: Interval, limit: number): ProofVerdict => (high <= limit ? 'passes' : low > limit ? 'fails' : 'cannot tell')
 
-/** No joint drops less than this share of its own length of wire: a reading below it is the meter's zero, and proves nothing. */
+/** A drop below this share of the joint's own length of wire is an error of the meter's zero, and proves nothing. */
 const leastShare = 0.1
 const jointVerdict = (found: Interval, limit: number): ProofVerdict => (found.high < leastShare * limit ? 'cannot tell' : atMost(found, limit))
 
-/** Millivolts over the joint against as much plain wire, at one moment: neither current nor temperature enters. */
+/** Drop over the joint against the same length of plain wire at one moment: current and temperature cancel. */
 function ratioChecks({ found }: ProofContext): readonly JudgedCheck[] {
   return (found.ratio ?? []).map(({ joint, jointV, wireV }) => {
-    // The probes stand as far apart on the wire as over the joint, so plain wire between them counts on both sides.
+    // The probes span the same distance on the wire as over the joint, so plain wire counts on both sides.
     const limit = figure('pr-mv-splice', 'newMaxRatio')
     const low = jointV.low / Math.max(wireV.high, Number.MIN_VALUE)
     const id = `ratio joint ${joint}`
@@ -55,7 +55,7 @@ const spansJoint = (chain: Chain, { from, to }: TakenReading): boolean =>
   from >= 0 && from <= chain.places.indexOf('joint-in') && to >= chain.places.indexOf('joint-out')
 const oneSide = (chain: Chain, { from, to }: TakenReading): boolean => from > chain.loadAt === to > chain.loadAt
 
-/** A drop or ohms over the covered joint, less the plain wire between the probes at the temperature of the reading. */
+/** Drop or ohms over the covered joint, less the plain wire between the probes at the temperature of the reading. */
 function coveredChecks({ jointMm, joints }: ProofContext, chain: Chain, readings: readonly TakenReading[]): readonly JudgedCheck[] {
   const { input } = chain
   const jointIn = chain.places.indexOf('joint-in')
@@ -98,7 +98,7 @@ function coveredChecks({ jointMm, joints }: ProofContext, chain: Chain, readings
           },
         ]
       const own = { low: Math.max(0, reading.low - currentA.high * besides.high), high: Math.max(0, reading.high - currentA.low * besides.low) }
-      // Fails by the largest current that may have flowed, passes by the smallest.
+      // Fails at the largest possible current, passes at the smallest.
       const verdict =
         own.high < leastShare * limitOhm * currentA.low
           ? 'cannot tell'
@@ -111,7 +111,7 @@ function coveredChecks({ jointMm, joints }: ProofContext, chain: Chain, readings
     })
 }
 
-/** Every stretch of the circuit that was read, by the same proof as the diagnosis. */
+/** Every stretch of the circuit with a reading, by the diagnosis's interval proof. */
 function circuitChecks({ facts, found, method, joints }: ProofContext): readonly JudgedCheck[] {
   const { diagnosis } = proofFrom(circuitInput(facts), 'metric', found.readings)
   const checks: JudgedCheck[] = []
@@ -143,7 +143,7 @@ function circuitChecks({ facts, found, method, joints }: ProofContext): readonly
 
 const signals: readonly string[] = ['signal', 'data-pair', 'thermocouple']
 
-/** A signal lead is proven by what its receiver sees: volts at the source less volts at the load. */
+/** A signal lead is proven at its receiver: source voltage less load voltage. */
 function receiverChecks({ facts, joints }: ProofContext, chain: Chain, readings: readonly TakenReading[]): readonly JudgedCheck[] {
   if (!signals.includes(facts.job.circuit.kind)) return []
   const last = chain.places.length - 1
@@ -164,7 +164,7 @@ function byHandChecks({ facts, found, method }: ProofContext): readonly JudgedCh
     checks.push({ id: 'light tug', verdict: tugN >= least ? 'passes' : 'cannot tell', low: tugN, high: tugN, limit: least, unit: 'N', proves: [] })
   }
   if (samplePullN !== undefined) {
-    // A pull table is for crimps: it says nothing of a soldered sample.
+    // Pull tables are for crimps, not for soldered samples.
     const table = isSoldered(method) || method === 'replace-the-run' ? null : samplePull(facts)
     if (table !== null)
       checks.push({
@@ -198,7 +198,7 @@ function byHandChecks({ facts, found, method }: ProofContext): readonly JudgedCh
   return checks
 }
 
-/** All checks that the found readings allow. */
+/** All checks possible with the readings found. */
 export function checksOf(context: ProofContext): readonly JudgedCheck[] {
   const chain = chainOf(circuitInput(context.facts))
   const readings = takenReadings(chain, context.found.readings)

@@ -14,14 +14,14 @@ const readingFound = z.strictObject({
 })
 
 const ratioFound = z.strictObject({
-  /** 1, or 2 where a length was put in. */
+  /** 1, or 2 for an inserted length. */
   joint: z.literal([1, 2]),
   jointV: interval('voltageV', { from: 0, to: 100 }, 'Over the joint', 'From bare wire to bare wire over the joint.', { low: 0.0012, high: 0.0014 }),
   wireV: interval('voltageV', { from: 0, to: 100 }, 'Over the wire', 'Over as much plain wire beside it, at the same moment.', { low: 0.0015, high: 0.0017 }),
   wireLengthMm: quantity('lengthMm', { above: 0, to: 10000 }, 'Length of plain wire', 'Between the two probes on the plain wire, as long as the joint.', 25),
 })
 
-/** What was found on the finished repair. */
+/** Findings on the finished repair. */
 export const foundShape = z.strictObject({
   date: text('Date', 'Year, month and day of the readings.', '2026-05-04', 10),
   title: z.exactOptional(text('Job', "Title of the job that was mended; must be the job's own.", 'Bilge pump feed', 120)),

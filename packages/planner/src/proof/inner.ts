@@ -1,3 +1,3 @@
-// What the planner's later rooms build on and no user sees.
+// Internal exports for later rooms of the planner.
 export { proofOf } from './proofOf.ts'
 export type { ProofPlan, ProvenJoint } from './proofShapes.ts'

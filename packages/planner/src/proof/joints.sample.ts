@@ -1,7 +1,7 @@
 import { seeded, shown, soundCircuit } from '../diagnosis/nodalCircuit.sample.ts'
 import { type FoundReadings, verifyRepair } from './index.ts'
 
-/** How random joints came out: bad ones, good ones on a meter that can tell, and any on one that cannot. */
+/** Verdicts on random joints: bad ones, good ones on a meter that can tell, and any on one that cannot. */
 export interface JudgedJoints {
   readonly bad: number
   readonly badProven: number
@@ -14,7 +14,7 @@ export interface JudgedJoints {
 
 const jointMm = 25
 
-/** Joints of a known worth in their own wire, read over the joint and over as much wire, and some over the covered joint. */
+/** Joints of known resistance, read over the joint and the same length of wire, some over the covered joint. */
 export function judgedJoints(count: number, seed: number): JudgedJoints {
   const random = seeded(seed)
   const between = (low: number, high: number) => low + (high - low) * random()
@@ -23,11 +23,11 @@ export function judgedJoints(count: number, seed: number): JudgedJoints {
     const { job } = soundCircuit(random)
     const perM = (0.017241 / (job.wire.areaMm2 as number)) * between(1.01, 1.05) * (1 + 0.00393 * ((job.surroundings?.ambientC ?? 20) - 20))
     const isBad = n % 2 === 0
-    // In lengths of its own wire: a bad one from just above 1, a good one well below.
+    // Resistance over that of the same length of wire: a bad joint from just above 1, a good one well below.
     const worth = isBad ? 1 + 3 * random() ** 2 : between(0.2, 0.7)
     const currentA = job.load.currentA as number
     const wireV = (perM * jointMm * currentA) / 1000
-    // A microvolt range tells; a millivolt range of two counts, on so little, does not.
+    // A microvolt range can tell; a millivolt range of two counts cannot.
     const canTell = random() < 0.7
     const meter = canTell
       ? { percentOfReading: 0.5, counts: 2, resolution: Math.max(1e-7, wireV / 100) }

@@ -10,11 +10,11 @@ type ReadonlyDeep<T> = T extends readonly (infer Item)[]
     ? { readonly [Key in keyof T]: ReadonlyDeep<T[Key]> }
     : T
 
-/** What was found on the finished repair: readings with their intervals, and what hand and eye say. */
+/** Findings on the finished repair: readings with their intervals, and inspection by hand and eye. */
 export interface FoundReadings extends ReadonlyDeep<z.output<typeof foundShape>> {}
 
 const day = /^\d{4}-\d{2}-\d{2}$/
-/** Above this no circuit of that supply can read. */
+/** Readings above this share of the supply are impossible. */
 const beyondShare = 1.05
 
 function isDate(date: string): boolean {
@@ -22,7 +22,7 @@ function isDate(date: string): boolean {
   return day.test(date) && !Number.isNaN(found.getTime()) && found.toISOString().startsWith(date)
 }
 
-/** Fields that cannot be true together, or not of this job. */
+/** Fields that contradict one another or the job. */
 function contradictions(found: FoundReadings, job: RepairJob, input: CircuitInput): readonly JobIssue[] {
   const issues: JobIssue[] = []
   const add = (path: string, value: unknown, allowed: string, example: string) => issues.push({ path: `found.${path}`, value, allowed, example })
@@ -52,7 +52,7 @@ function contradictions(found: FoundReadings, job: RepairJob, input: CircuitInpu
 }
 
 /**
- * The found file, checked against its job.
+ * Parses the found file and checks it against its job.
  *
  * @throws JobError by field, with paths that begin with "found"
  */

@@ -6,10 +6,10 @@ import { readsMillivolts, samplePull, settlingS } from '../work/inner.ts'
 import type { ProofPlan, ProvenJoint } from './proofShapes.ts'
 import { proofWords } from './proofWords.ts'
 
-/** What a hand meter's millivolt range shows: one count. */
+/** One count of a hand meter's millivolt range. */
 const millivoltCountV = 0.0001
 
-/** How the repair is shown to be good; joint is null for a new run, or where nothing is joined. */
+/** Plan of the proof; joint is null for a new run, or if nothing is joined. */
 export function proofOf(facts: JobFacts, joint: ProvenJoint | null, runMade = false): ProofPlan {
   const draft = new SectionDraft('proof', proofWords, facts.units)
   // What runs only for seconds is read within them.

@@ -1,17 +1,17 @@
 import type { MethodName } from '@strandwise/core'
 import type { Finding, PlanSection } from '../facts/index.ts'
 
-/** The joint that is to be proven. */
+/** The joint to prove. */
 export interface ProvenJoint {
   readonly method: MethodName
   readonly lengthMm: number
-  /** At the working current in the hottest air. */
+  /** Resistance at the working current in the hottest air. */
   readonly newOhm: number
   readonly agedOhm: number
   readonly outerOhm: number | null
 }
 
-/** How the repair is shown to be good, and the reading that shows it. */
+/** Plan of the proof, and the reading that completes it. */
 export interface ProofPlan {
   readonly section: PlanSection
   readonly doneWhen: readonly Finding[]

@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** How the repair is shown to be good. */
+/** Text of the findings on the proof. */
 export const proofWords = {
   ratio: {
     says: 'the joint reads no more than its wire',

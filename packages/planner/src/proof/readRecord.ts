@@ -3,11 +3,11 @@ import type { RepairRecord } from './repairRecord.ts'
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value)
 
-/** The parts that every form of the record shows. */
+/** Parts of a record that every output format shows. */
 const objects = ['circuit', 'work', 'asFound', 'asLeft'] as const
 const lists = ['lookAgain', 'tables'] as const
 
-/** A record as verifyRepair wrote it, also read back from a file; refuses anything else by its field. */
+/** Checks a record made by verifyRepair, possibly read back from a file; refuses anything else by its field. */
 export function readRecord(record: Readonly<Record<string, unknown>>): RepairRecord {
   const refuse = (path: string, value: unknown, allowed: string): never => {
     throw new JobError([{ path: `record.${path}`, value, allowed, example: '' }])

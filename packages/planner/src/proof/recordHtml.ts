@@ -2,13 +2,13 @@ import { type RecordTable, recordPage } from './recordLines.ts'
 
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
 
-/** Text from outside as text of the page; control and direction characters become spaces. */
+/** Outside text escaped for the page; control and direction characters become spaces. */
 const escaped = (text: string): string =>
   String(text)
     .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ')
     .replace(/[&<>"']/g, (character) => entities[character] as string)
 
-/** One sheet of A4 or letter paper, black on white; nothing is loaded from anywhere. */
+/** One A4 or letter sheet, black on white, without external resources. */
 const style = `
 @page { size: auto; margin: 10mm }
 body { font: 10pt/1.35 system-ui, sans-serif; color: #1c2022; background: #fff; margin: 0 auto; max-width: 185mm; padding: 4mm }
@@ -32,7 +32,7 @@ function table({ title, head, rows }: RecordTable): string {
 const list = (lines: readonly string[], of = ''): string => `<ul${of}>${lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ul>`
 
 /**
- * The record of a repair as found and as left: one page to print and to sign, whole in itself.
+ * The record of a repair as found and as left: one self-contained page to print and sign.
  *
  * @throws JobError where the record is not one that verifyRepair wrote
  * @example

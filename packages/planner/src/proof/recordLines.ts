@@ -5,7 +5,7 @@ import type { RepairCheck } from './checks.ts'
 import { readRecord } from './readRecord.ts'
 import type { RepairRecord } from './repairRecord.ts'
 
-// What every form of the record says, as rows of plain text; each form escapes them for itself.
+// Content of the record as rows of plain text; each output format escapes them.
 
 export interface RecordTable {
   readonly title: string
@@ -29,7 +29,7 @@ const span = (low: number, high: number, unit: string, units: Units): string => 
   return from === to ? from : `${from} to ${to}`
 }
 
-/** Above this a limit or a reading only says "open". */
+/** Values above this are shown as "open". */
 const mostPrinted = 1e15
 
 function checkRow({ id, verdict, low, high, limit, unit }: RepairCheck, units: Units): readonly string[] {
@@ -59,7 +59,7 @@ const words: Readonly<Record<RepairRecord['verdict'], string>> = {
 }
 
 /**
- * The record as a page of plain texts.
+ * The record as a page of plain text.
  *
  * @throws JobError where it was changed into something that verifyRepair never wrote
  */

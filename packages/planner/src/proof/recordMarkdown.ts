@@ -1,6 +1,6 @@
 import { type RecordTable, recordPage } from './recordLines.ts'
 
-/** Text from outside as plain words of a Markdown line: nothing in it opens a tag, a link, a heading or a cell. */
+/** Outside text escaped for a Markdown line: no tag, link, heading or cell. */
 const plain = (text: string): string =>
   String(text)
     .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ')

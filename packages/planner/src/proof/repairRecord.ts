@@ -9,7 +9,7 @@ import { samplePull } from '../work/inner.ts'
 import type { RepairCheck } from './checks.ts'
 import type { FoundReadings } from './parseFound.ts'
 
-/** A reading as the record keeps it, with its meter's interval and unit. */
+/** A reading in the record, with its interval and unit. */
 interface RecordedReading {
   readonly kind: PlacedReading['kind']
   readonly from: Place
@@ -22,7 +22,7 @@ interface RecordedReading {
   readonly currentA: number | null
 }
 
-/** The repair as found and as left: what to keep, and to sign. */
+/** Record of the repair as found and as left, to keep and sign. */
 export interface RepairRecord extends Readonly<Record<string, unknown>> {
   readonly record: 'strandwise repair'
   readonly version: 1
@@ -83,7 +83,7 @@ const recorded = ({ kind, from, to, load, when = 'still', low, high, currentA }:
   currentA: currentA ?? null,
 })
 
-/** Days until a temporary repair is renewed, and a permanent one is read again: common practice of ours. */
+/** Days until a temporary repair is renewed, and a permanent one measured again: common practice of ours. */
 const renewDays = { temporary: 90, permanent: 365 } as const
 const dayMs = 86_400_000
 
@@ -113,7 +113,7 @@ interface RecordParts {
   readonly checks: readonly RepairCheck[]
 }
 
-/** Puts the record together; the date is the caller's. */
+/** Builds the record; the caller supplies the date. */
 export function recordFrom({ facts, found, placed, method, joints, jointMm, verdict, checks }: RecordParts): RepairRecord {
   const { job } = facts
   const { diagnosis } = diagnosisOf(facts)

@@ -141,7 +141,7 @@ describe('the record', () => {
   )
 })
 
-// Whole in the long proof: npm run prove -- --part planner.
+// In full in the long proof: npm run prove -- --part planner.
 test('of random joints a bad one is proven in at most 1 of 100, and where the meter cannot tell it is not proven', () => {
   const { bad, badProven, good, goodProven, goodFailed, blind, blindProven } = judgedJoints(120, 21)
   expect(badProven).toBeLessThanOrEqual(0.01 * bad)

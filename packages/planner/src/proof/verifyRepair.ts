@@ -6,14 +6,14 @@ import { checksOf, type JudgedCheck, type RepairCheck } from './checks.ts'
 import { type FoundReadings, parseFound } from './parseFound.ts'
 import { type RepairRecord, recordFrom } from './repairRecord.ts'
 
-/** Whether the finished repair is proven, check by check, and the record of it. */
+/** Verdict on the finished repair, its checks and its record. */
 export interface RepairProof {
   readonly verdict: 'proven' | 'not proven' | 'failed'
   readonly checks: readonly RepairCheck[]
   readonly record: RepairRecord
 }
 
-/** One failure fails it; else each joint has to be proven by at least one check, and no reading may contradict another. */
+/** One failed check fails the repair; else each joint needs at least one check that proves it, and no contradictory readings. */
 function verdictOf(checks: readonly JudgedCheck[], joints: readonly (1 | 2)[]): RepairProof['verdict'] {
   if (checks.some(({ verdict }) => verdict === 'fails')) return 'failed'
   if (checks.some(({ id }) => id.endsWith('against the others'))) return 'not proven'
@@ -21,7 +21,7 @@ function verdictOf(checks: readonly JudgedCheck[], joints: readonly (1 | 2)[]): 
 }
 
 /**
- * Judges a finished repair by what was read on it, and writes the record as found and as left.
+ * Judges a finished repair by its readings, and writes the record as found and as left.
  *
  * Proven is what a check with its interval shows; where the meter cannot tell, the repair is not proven. A joint is held to its own length of wire.
  *

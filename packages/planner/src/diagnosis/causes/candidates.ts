@@ -2,13 +2,13 @@ import { type Chain, restingSupplyV, sound } from '../../circuit/inner.ts'
 import type { CauseId } from '../diagnosisShapes.ts'
 import type { Fault } from './model.ts'
 
-/** A size of a fault, on its own scale (a logarithm): free between two soft walls. */
+/** Range of a fault's size on a logarithmic scale, with soft ends. */
 interface Wall {
   readonly low: number
   readonly high: number
 }
 
-/** One cause at one place: the sizes that it may have, and what they do to the circuit. */
+/** One cause at one place: ranges of its sizes, and its effect on the circuit. */
 export interface Candidate {
   readonly id: CauseId
   readonly sizes: readonly Wall[]
@@ -17,15 +17,15 @@ export interface Candidate {
 
 const log = (low: number, high: number): Wall => ({ low: Math.log(low), high: Math.log(Math.max(low * 1.01, high)) })
 
-/** From this many times the load's own resistance on nothing works any more. */
+/** Open circuit from this multiple of the load's resistance: the load no longer works. */
 const openFrom = 200
 const openOhm = 1e9
-/** A resistance that passes for a fault and still lets the load run badly. */
+/** Largest fault resistance, over the load's, at which the load still runs badly. */
 const badUpTo = 10
 
 type Places = readonly [from: string, to: string]
 
-/** Every cause at every place where it can sit, in this circuit. */
+/** Every cause at every possible place in this circuit. */
 export function candidatesFor(chain: Chain, mostReadA: number): readonly Candidate[] {
   const { input, places, loadAt } = chain
   const workingOhm = input.supplyV / input.currentA
@@ -70,7 +70,7 @@ export function candidatesFor(chain: Chain, mostReadA: number): readonly Candida
           fault.stirs = true
         },
       }))
-  /** Still by itself, moved worse by a factor of its own. */
+  /** A loose contact: one size at rest, worse by a free factor when moved. */
   const loose = (id: CauseId, where: readonly Places[], still: Wall, moved: Wall): readonly Candidate[] =>
     where
       .map(gapOf)
@@ -117,7 +117,7 @@ export function candidatesFor(chain: Chain, mostReadA: number): readonly Candida
   return loadAt > 0 ? found : []
 }
 
-/** Low volts, or its own resistance. */
+/** Supply faults: low voltage, or high internal resistance. */
 function supplyCandidates({ input }: Chain, workingOhm: number): readonly Candidate[] {
   const resting = restingSupplyV(input)
   const middle = (resting.low + resting.high) / 2
@@ -139,7 +139,7 @@ function supplyCandidates({ input }: Chain, workingOhm: number): readonly Candid
   ]
 }
 
-/** A motor or another coil can open, short or stall; any load can fail. */
+/** Load faults: a motor or coil can open, short or stall; any load can fail. */
 function loadCandidates({ input }: Chain): readonly Candidate[] {
   const { load, supplyV, currentA } = input
   const coil = load.kind === 'motor' || load.kind === 'power' || load.kind === 'signal'

@@ -5,32 +5,32 @@ import { type Ask, CircuitModel, clearFault, noFault } from './model.ts'
 import { type Observed, residual } from './observed.ts'
 import { filler, unknownCount, unknownsInPlay } from './unknowns.ts'
 
-/** A candidate brought as near to the readings as its unknowns allow. */
+/** A candidate fitted to the readings. */
 export interface Fit {
   readonly candidate: Candidate
-  /** Half the sum of squares: of the residuals, the unknowns, and of walls that were passed. */
+  /** Half the sum of squares: residuals, unknowns, and overstepped range ends. */
   readonly cost: number
-  /** The unknowns of the circuit, then the sizes of the fault. */
+  /** Parameters: unknowns of the circuit, then sizes of the fault. */
   readonly at: Float64Array
-  /** Cholesky factor of the information at the fit, for the coordinates in `free`. */
+  /** Cholesky factor of the information matrix at the fit, for the parameters in `free`. */
   readonly information: Float64Array
   readonly free: readonly number[]
 }
 
-/** Softness of a wall, in the fault's own scale. */
+/** Softness of a range's ends, in the fault's logarithmic scale. */
 const wallWidth = 0.35
 const step = 1e-5
 const mostRounds = 16
-/** Less than this is no gain in the logarithm of a likelihood. */
+/** Least improvement of the log-likelihood that counts. */
 const gain = 1e-4
-/** A candidate this far behind the best so far is out, and is not brought nearer. */
+/** A candidate this far behind the best is dropped without further fitting. */
 const hopeless = 40
 const hopelessRounds = 4
-/** Starting points on each axis of the fault's size; two that are this far apart on it are both tried. */
+/** Starting points along each size; two minima this far apart are both tried. */
 const starts = 9
 const apart = 1.5
 
-/** One circuit with its readings, ready to be fitted with every candidate. */
+/** Fits candidates to one circuit and its readings. */
 export class Fitter {
   readonly #observed: readonly Observed[]
   readonly #fill: (z: Float64Array) => void
@@ -50,7 +50,7 @@ export class Fitter {
     this.model = new CircuitModel(chain, filled, this.#fault)
   }
 
-  /** Sets the circuit to a candidate at a point, and solves it. */
+  /** Sets the circuit to a candidate and its parameters, and solves it. */
   set(candidate: Candidate, point: Float64Array, moved: boolean = this.#moved): void {
     this.#fill(point)
     this.#place(candidate, point, moved)
@@ -62,7 +62,7 @@ export class Fitter {
     this.model.solve(moved)
   }
 
-  /** Fills the residuals: readings, unknowns, walls; gives half their sum of squares. */
+  /** Fills the residuals (readings, unknowns, ranges); returns half their sum of squares. */
   #residuals(candidate: Candidate, point: Float64Array, into: Float64Array): number {
     let sum = 0
     let n = 0
@@ -81,7 +81,7 @@ export class Fitter {
     return sum / 2
   }
 
-  /** The likeliest sizes of the fault on a grid, in a circuit as it is at `point`; of equal ones the middle. */
+  /** The likeliest sizes of the fault on a grid, with the circuit at `point`; the middle one among equals. */
   #starts(candidate: Candidate, point: Float64Array, scratch: Float64Array): readonly Float64Array[] {
     const { sizes } = candidate
     if (sizes.length === 0) return [point]
@@ -116,7 +116,7 @@ export class Fitter {
     })
   }
 
-  /** Levenberg and Marquardt from the likeliest sizes of the fault. */
+  /** Levenberg-Marquardt from the likeliest sizes of the fault. */
   fit(candidate: Candidate, seed: Float64Array): Fit {
     const size = unknownCount + candidate.sizes.length
     const free = [...this.#unknowns, ...candidate.sizes.map((_, k) => unknownCount + k)]
@@ -179,7 +179,7 @@ export class Fitter {
     this.#residuals(candidate, point, space.here)
     this.#slopes(candidate, point, free, space)
     normalEquations(space.slopes, space.here, n, normal, space.gradient)
-    // Between its walls a size is as likely everywhere: that spread, where the readings say nothing.
+    // Sizes the readings leave free have a uniform prior between their ends: use its spread.
     candidate.sizes.forEach(({ low, high }, size) => {
       const k = n - candidate.sizes.length + size
       normal[k * n + k] = (normal[k * n + k] as number) + 12 / (high - low + wallWidth) ** 2
@@ -202,7 +202,7 @@ export class Fitter {
   }
 }
 
-/** The arrays of one fit, so that nothing is allocated per step. */
+/** Work arrays of a fit, so that steps allocate nothing. */
 class Space {
   readonly here: Float64Array
   readonly there: Float64Array

@@ -1,4 +1,4 @@
-/** Solves a symmetric positive system in place by Cholesky's factors; false where it is not positive. The factor stays in the lower triangle. */
+/** Cholesky factorisation in place of a symmetric positive definite matrix; false if it is not. The factor is in the lower triangle. */
 export function factor(matrix: Float64Array, n: number): boolean {
   for (let column = 0; column < n; column += 1) {
     let pivot = matrix[column * n + column] as number
@@ -15,7 +15,7 @@ export function factor(matrix: Float64Array, n: number): boolean {
   return true
 }
 
-/** Solves with a factor; `x` holds the right side and then the answer. */
+/** Solves with a factor; `x` holds the right-hand side, then the solution. */
 export function solveFactored(factored: Float64Array, n: number, x: Float64Array): void {
   for (let row = 0; row < n; row += 1) {
     let sum = x[row] as number

@@ -2,24 +2,24 @@ import type { Chain } from '../../circuit/inner.ts'
 import type { ReadingKind } from '../../job/index.ts'
 import type { Filled } from './unknowns.ts'
 
-/** What a fault does to the circuit; a plain record that each candidate writes. */
+/** Effect of a fault on the circuit, set by each candidate. */
 export interface Fault {
-  /** Gap that it sits in; -1 for none. */
+  /** Gap with the fault; -1 for none. */
   gap: number
   stillOhm: number
   movedOhm: number
   /** Not loose: moving the lead changes it only by chance. */
   stirs: boolean
-  /** On the supply: its volts times this, and ohms added. */
+  /** Supply: factor on its voltage, and added resistance. */
   supplyScale: number
   supplyOhm: number
-  /** The load's current times this; a stalled one holds its ohms. */
+  /** Factor on the load's current; a stalled load is a constant resistance. */
   loadScale: number
   loadOhm: number
-  /** Its ohms at rest times this. */
+  /** Factor on the load's resistance at rest. */
   idleScale: number
   fuseOpen: boolean
-  /** Between feed and return; Infinity for none. */
+  /** Resistance between feed and return; Infinity for none. */
   leakOhm: number
 }
 
@@ -43,38 +43,38 @@ export const noFault = (): Fault => {
   return fault
 }
 
-/** What a probe shows is asked for: places by index. */
+/** A probe to predict, with places by index. */
 export interface Ask {
   readonly kind: ReadingKind
   readonly state: 'on' | 'off' | 'dead'
   readonly when: 'still' | 'moved'
   readonly from: number
   readonly to: number
-  /** The current at the time, where it was read. */
+  /** Current during the reading, if measured. */
   readonly currentA: number | null
   readonly airC: number
 }
 
-/** A hand meter's own resistance on its volts range. */
+/** Resistance of a hand meter's volts range. */
 const meterOhm = 1e7
-/** An open fuse. */
+/** Resistance of an open fuse. */
 const openOhm = 1e9
-/** Below this share of its nominal volts every load is taken as a resistor. */
+/** Below this share of its nominal voltage every load acts as a resistor. */
 const resistorBelow = 0.3
 
-/** The circuit under load in one state: its current and the volts at the load. */
+/** The circuit under load in one state: current and load voltage. */
 interface Loaded {
   currentA: number
   loadV: number
 }
 
-/** A model of the whole circuit: filled with its unknowns and a fault, it answers probes. */
+/** Model of the whole circuit: from its unknowns and a fault it predicts probes. */
 export class CircuitModel {
   readonly #chain: Chain
   readonly #filled: Filled
   readonly #fault: Fault
   readonly #fuseAt: number
-  /** Ohms from the first place to each one, without the load, warm and cold. */
+  /** Resistance from the first place to each other one, without the load, warm and cold. */
   readonly #warm: Record<'still' | 'moved', Float64Array>
   readonly #cold: Record<'still' | 'moved', Float64Array>
   readonly #loaded: Record<'still' | 'moved', Loaded> = { still: { currentA: 0, loadV: 0 }, moved: { currentA: 0, loadV: 0 } }
@@ -89,13 +89,13 @@ export class CircuitModel {
     this.#cold = empty()
   }
 
-  /** Solves the circuit still, and moved where that is asked for; call after the unknowns or the fault changed. */
+  /** Solves the circuit at rest, and moved if asked; call it after changing the unknowns or the fault. */
   solve(moved: boolean): void {
     this.#solveState('still', this.#fault.stillOhm)
     if (moved) this.#solveState('moved', this.#fault.movedOhm * (this.#fault.stirs ? this.#filled.stir : 1))
   }
 
-  /** Adds the gaps up, so that any span is one subtraction. */
+  /** Prefix sums of the gaps, so that any span is one subtraction. */
   #addUp(when: 'still' | 'moved', faultOhm: number): void {
     const { loadAt } = this.#chain
     const { warmOhm, coldOhm } = this.#filled
@@ -166,13 +166,13 @@ export class CircuitModel {
     loaded.currentA = atV(volt)
   }
 
-  /** Ohms from one place to another, without the load between them. */
+  /** Resistance between two places, without the load between them. */
   #seriesOhm(from: number, to: number, cold: boolean, when: 'still' | 'moved'): number {
     const sums = (cold ? this.#cold : this.#warm)[when]
     return (sums[to] as number) - (sums[from] as number)
   }
 
-  /** What the probe shows, in its own unit. */
+  /** Predicted reading of the probe, in its own unit. */
   show(ask: Ask): number {
     if (ask.kind === 'current') return this.#showCurrent(ask)
     if (ask.kind === 'temperature') return this.#showTemperature(ask)
@@ -206,7 +206,7 @@ export class CircuitModel {
     const flowing = currentA ?? this.#loaded[when].currentA
     const along = flowing * this.#seriesOhm(from, to, false, when)
     if (!crosses) return along
-    // Between feed and return: the supply less what is lost outside the two places.
+    // Between feed and return: the supply less the losses outside the two places.
     const last = places.length - 1
     const outside = this.#seriesOhm(0, from, false, when) + this.#seriesOhm(to, last, false, when)
     return openV - flowing * (filled.sourceOhm + fault.supplyOhm + outside)

@@ -8,10 +8,10 @@ import { intervalOf, type Predicted, predictAll } from './predict.ts'
 
 type State = readonly [load: JobReading['load'], when: 'still' | 'moved']
 
-/** Below this no probe is worth its trouble. */
+/** Least separation at which a probe is worth taking. */
 const leastSeparation = 0.05
 
-/** Readings that anyone can take with a hand meter, in the order in which a technician would. */
+/** Readings possible with a hand meter, in a technician's order. */
 function probes(chain: Chain): readonly Probe[] {
   const feed = chain.input.where === 'feed'
   const found: Probe[] = []
@@ -87,7 +87,7 @@ function asked(chain: Chain, probe: Probe): Ask {
   }
 }
 
-/** Already taken: the same places in the same state. */
+/** True if a reading of the same places in the same state exists. */
 function taken(readings: readonly TakenReading[], { kind, state, when, from, to }: Ask): boolean {
   return readings.some(
     (reading) =>
@@ -99,21 +99,21 @@ function taken(readings: readonly TakenReading[], { kind, state, when, from, to 
   )
 }
 
-/** Standard uncertainty of a hand meter on a fitting range: volts 0.8 % and 2 mV, amperes 2 % and 30 mA; ohms 0.3 Ω of leads and digits. */
+/** Standard uncertainty of a hand meter on a suitable range: volts 0.8 % and 2 mV, amperes 2 % and 30 mA; ohms 0.3 Ω of leads and digits. */
 function meterDeviation({ kind, state }: Ask, { mean }: Predicted): number {
   if (state === 'dead') return kind === 'insulation' ? 0.1 : Math.hypot(0.01, 0.25 / Math.max(0.25, Math.exp(mean)))
   const bound = kind === 'current' ? 0.02 * Math.abs(mean) + 0.03 : 0.008 * Math.abs(mean) + 0.002
   return bound / Math.sqrt(3)
 }
 
-/** Overlap of two normal distributions: 1 the same, 0 apart (Bhattacharyya's coefficient). */
+/** Bhattacharyya coefficient of two normal distributions: 1 if equal, towards 0 if apart. */
 function overlap(one: { readonly mean: number; readonly deviation: number }, other: { readonly mean: number; readonly deviation: number }): number {
   const sum = one.deviation ** 2 + other.deviation ** 2
   if (!(sum > 0)) return one.mean === other.mean ? 1 : 0
   return Math.sqrt((2 * one.deviation * other.deviation) / sum) * Math.exp(-((one.mean - other.mean) ** 2) / (4 * sum))
 }
 
-/** The reading that best tells the leading causes apart, and what each of them would show. */
+/** The probe that best separates the leading causes, with the prediction of each. */
 export function bestProbe(
   chain: Chain,
   fitter: Fitter,

@@ -1,29 +1,29 @@
 import type { Chain, TakenReading } from '../../circuit/inner.ts'
 import type { Ask } from './model.ts'
 
-/** A reading as the fit sees it: what was asked, what was shown, and how sure. */
+/** A reading as input of the fit: the probe, its value and its uncertainty. */
 export interface Observed {
   readonly ask: Ask
   readonly value: number
-  /** Standard uncertainty, in the unit or of the logarithm. */
+  /** Standard uncertainty, in the unit, or of the logarithm. */
   readonly uncertainty: number
   readonly logarithm: boolean
-  /** The meter ran over: at least that. */
+  /** The meter was over range: the value is a lower bound. */
   readonly atLeast: boolean
-  /** A current that is told beside a reading, and may be another load's. */
+  /** A current entered beside a reading, possibly another load's. */
   readonly hearsay: boolean
 }
 
-/** A bound counts as a rectangular distribution: its half over the root of three. */
+/** Standard uncertainty of a rectangular distribution: half width over the square root of 3. */
 const divisor = Math.sqrt(3)
-/** Below so many standard uncertainties ohms are kept as they are: their logarithm means nothing. */
+/** Ohms below this many standard uncertainties are fitted linearly, above it by their logarithm. */
 const logarithmAbove = 3
 const leastLogarithm = 0.02
-/** Scatter of a thermometer on a wire, and of a current that was told. */
+/** Scatter of a thermometer on a wire, and of an entered current. */
 const touchK = 2
 const toldCurrent = 0.1
 
-/** Below this share of the working current a told current says only that nothing flows. */
+/** Below this share of the working current, an entered current only means that nothing flows. */
 const leastToldShare = 0.02
 
 export function askOf({ input }: Chain, reading: TakenReading): Ask {
@@ -44,14 +44,14 @@ function observed(chain: Chain, reading: TakenReading): Observed {
     return { ...base, value, uncertainty: plain, logarithm: false }
   }
   if (ask.kind === 'temperature') return { ...base, value, uncertainty: Math.hypot(plain, touchK), logarithm: false }
-  // The current that was told scales what is lost; its own uncertainty comes on top.
+  // The entered current scales the loss; its own uncertainty is added.
   const across = ask.from <= chain.loadAt && ask.to > chain.loadAt
   const lostV = across ? Math.max(0, chain.input.supplyV - value) : value
   const told = ask.currentA === null || reading.currentA === null ? 0 : ((reading.currentA.high - reading.currentA.low) / 2 / divisor / ask.currentA) * lostV
   return { ...base, value, uncertainty: Math.hypot(plain, told), logarithm: false }
 }
 
-/** Readings on the chain as observations; a current that is told beside them counts once in each state. */
+/** Readings on the chain as observations; a current entered beside them counts once per state. */
 export function observations(chain: Chain, readings: readonly TakenReading[]): readonly Observed[] {
   const found = readings.map((reading) => observed(chain, reading))
   for (const when of ['still', 'moved'] as const) {
@@ -70,10 +70,10 @@ export function observations(chain: Chain, readings: readonly TakenReading[]): r
   return found
 }
 
-/** Beyond so many standard uncertainties a told current weighs no more. */
+/** Limit of an entered current's residual, in standard uncertainties. */
 const hearsayAt = 3
 
-/** Distance of what the model shows from what was read, in standard uncertainties. */
+/** Residual of a prediction, in standard uncertainties. */
 export function residual({ value, uncertainty, logarithm, atLeast, hearsay }: Observed, shown: number): number {
   const asRead = logarithm ? Math.log(Math.max(shown, 1e-12)) : shown
   const away = (asRead - value) / uncertainty

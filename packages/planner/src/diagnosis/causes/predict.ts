@@ -5,7 +5,7 @@ import { varianceOf } from './linear.ts'
 import type { Ask } from './model.ts'
 import { unknownCount } from './unknowns.ts'
 
-/** What a probe would show under one cause: mean and deviation, of the logarithm for ohms. */
+/** Predicted reading under one cause: mean and standard deviation, of the logarithm for ohms. */
 export interface Predicted {
   readonly mean: number
   readonly deviation: number
@@ -13,16 +13,16 @@ export interface Predicted {
 }
 
 const step = 1e-4
-/** A meter shows no ohms outside these. */
+/** Limits of a meter's ohms display. */
 const leastOhm = 1e-5
 const mostOhm = 1e9
-/** Of the mean: what a model of a healthy circuit leaves out. */
+/** Least relative deviation: the error of the healthy model. */
 const leastShare = 0.002
 const leastLogarithm = 0.02
 
 const scaled = (ask: Ask, shown: number): number => (ask.state === 'dead' ? Math.log(Math.min(mostOhm, Math.max(leastOhm, shown))) : shown)
 
-/** Predicts each probe under a fitted cause, with the spread that the readings leave; an unknown that no reading bears on keeps its own spread. */
+/** Predicts each probe under a fitted cause, with the posterior spread; unknowns that no reading depends on keep their prior spread. */
 export function predictAll(fitter: Fitter, { candidate, at, information, free }: Fit, asks: readonly Ask[]): readonly Predicted[] {
   const count = asks.length
   const n = free.length
@@ -35,7 +35,7 @@ export function predictAll(fitter: Fitter, { candidate, at, information, free }:
   const point = Float64Array.from(at)
   for (let index = 0; index < at.length; index += 1) {
     const k = free.indexOf(index)
-    // A fault's size is felt over its whole width, an unknown of the circuit near its value.
+    // Step of the numerical derivative: a fault's size over its whole spread, a circuit unknown near its value.
     const width = index < unknownCount ? step : widthOf(candidate, index - unknownCount)
     point[index] = (at[index] as number) + width
     fitter.set(candidate, point, moved)
@@ -60,10 +60,10 @@ function widthOf({ sizes }: Candidate, size: number): number {
   return Math.min(0.05, (high - low) / 20)
 }
 
-/** Deviations to each side of a 95 % interval. */
+/** Half width of a 95 % interval in standard deviations. */
 const wide = 1.96
 
-/** The 95 % interval in the probe's own unit; what cannot be negative is not. */
+/** The 95 % interval in the probe's unit, cut at 0 where it cannot be negative. */
 export function intervalOf({ mean, deviation, logarithm }: Predicted): Interval {
   const low = mean - wide * deviation
   const high = mean + wide * deviation

@@ -9,24 +9,24 @@ import { askOf, observations } from './observed.ts'
 import { intervalOf, type Predicted, predictAll } from './predict.ts'
 import { unknownCount } from './unknowns.ts'
 
-/** A cause with how well the readings fit it, and what it predicts for them. */
+/** A cause, how well it fits the readings, and its predictions for them. */
 export interface RankedCause {
   readonly id: CauseId
-  /** Of the readings under the cause at its best; only differences between causes speak. */
+  /** Maximum log-likelihood of the readings under the cause; only differences between causes matter. */
   readonly logLikelihood: number
   readonly tiedWith: readonly CauseId[]
-  /** What this cause predicts for each reading of the job, within its 95 % interval. */
+  /** 95 % interval predicted for each reading of the job. */
   readonly predicted: readonly PlacedReading[]
 }
 
-/** Causes by how well the readings fit them, the set that leads, and the reading that separates it best. */
+/** Causes ranked by fit, the leading set, and the reading that best separates it. */
 export interface CauseRanking {
   readonly causes: readonly RankedCause[]
   readonly leading: readonly CauseId[]
   readonly next: { readonly probe: Probe; readonly expected: Readonly<Partial<Record<CauseId, Interval>>> } | null
 }
 
-/** Causes closer than this in logarithm of likelihood are not told apart. */
+/** Causes closer than this in log-likelihood are equal. */
 const tie = 0.25
 /** The best place of each cause, best cause first. */
 function fitted(fitter: Fitter, chain: Chain, readings: readonly TakenReading[]): readonly Fit[] {
@@ -41,7 +41,7 @@ function fitted(fitter: Fitter, chain: Chain, readings: readonly TakenReading[])
   return [...best.values()].toSorted((one, other) => one.cost - other.cost)
 }
 
-/** The smallest set of causes whose share reaches the coverage; a tie is never cut. */
+/** The smallest set of causes whose probability reaches the coverage; ties are kept together. */
 function leadingOf(fits: readonly Fit[], coverage: number): readonly Fit[] {
   const least = fits[0]?.cost ?? 0
   const weights = fits.map(({ cost }) => Math.exp(least - cost))
@@ -57,7 +57,7 @@ function leadingOf(fits: readonly Fit[], coverage: number): readonly Fit[] {
   return fits.filter(({ cost }, index) => index < count || cost - last.cost < tie)
 }
 
-/** Ranks causes from readings that are laid on the chain. */
+/** Ranks causes from readings placed on the chain. */
 export function rankFrom(chain: Chain, readings: readonly TakenReading[], placed: readonly PlacedReading[], coverage: number): CauseRanking {
   const good = readings.filter((reading) => usable(chain, reading))
   const fitter = new Fitter(chain, observations(chain, good))

@@ -1,7 +1,7 @@
 import { type Chain, restingSupplyV, sound, supplyOhm } from '../../circuit/inner.ts'
 import type { Ask } from './model.ts'
 
-/** An unknown of a healthy circuit: standard normal in its own scale. */
+/** An unknown of a healthy circuit, transformed to a standard normal. */
 type Unknown =
   | 'lay'
   | 'returnLength'
@@ -42,7 +42,7 @@ const order: readonly Unknown[] = [
 ]
 export const unknownCount = order.length
 
-/** The unknowns that some reading can depend on; the others stay at their middle. */
+/** The unknowns that affect some reading; the others stay at their mean. */
 export function unknownsInPlay(chain: Chain, asks: readonly Ask[]): readonly number[] {
   const touches = (place: number) => asks.some(({ from, to }) => from === place || to === place)
   const across = ({ from, to }: Ask) => from <= chain.loadAt && to > chain.loadAt
@@ -61,38 +61,38 @@ export function unknownsInPlay(chain: Chain, asks: readonly Ask[]): readonly num
 }
 const at = Object.fromEntries(order.map((name, index) => [name, index])) as Readonly<Record<Unknown, number>>
 
-/** A healthy circuit with its unknowns filled in. */
+/** A healthy circuit with values for its unknowns. */
 export interface Filled {
-  /** Ohms of each gap, at the temperature under load and cold. */
+  /** Resistance of each gap, at its temperature under load and cold. */
   readonly warmOhm: Float64Array
   readonly coldOhm: Float64Array
   supplyV: number
   sourceOhm: number
-  /** The load's current at its nominal volts, and how it follows them. */
+  /** The load's current at nominal voltage, and the exponent of its voltage dependence. */
   loadA: number
   loadLaw: number
   idleLoadOhm: number
   insulationOhm: number
-  /** Kelvin per watt of a bad place. */
+  /** Thermal resistance of a bad place. */
   hotKPerW: number
   /** What moving the lead does to a bad place that is no loose one, as a factor. */
   stir: number
-  /** Conductor above the air at the working current. */
+  /** Rise of the conductor above the air at the working current. */
   riseK: number
 }
 
-/** A range between two ends as a log-normal: middle and deviation of the logarithm (uniform over it). */
+/** A range as a log-normal: mean and standard deviation of a uniform logarithm. */
 const logRange = ({ low, high }: { readonly low: number; readonly high: number }) => ({
   middle: Math.log(low * high) / 2,
   deviation: Math.log(high / low) / Math.sqrt(12),
 })
-/** Half of a range over the root of three. */
+/** Standard deviation of a uniform range. */
 const deviationOf = ({ low, high }: { readonly low: number; readonly high: number }) => (high - low) / Math.sqrt(12)
 
-/** How a load of each kind follows its volts: the current goes with this power of them. A motor and a lamp draw less, an electronic supply more. */
+/** Exponent of the load current's voltage dependence, by kind of load. A motor and a lamp draw less at low voltage, an electronic supply more. */
 const laws = { current: { mean: 0.6, deviation: 0.5 }, power: { mean: 0, deviation: 0.8 }, resistance: { mean: 1, deviation: 0 } } as const
 
-/** Ohms of the load at rest against its volts over its current: a motor at rest and a cold lamp have fewer. */
+/** Resistance of the load at rest over its working resistance: less for a motor or a cold lamp. */
 function idleLoadOf({ input }: Chain): { readonly middle: number; readonly deviation: number } {
   const { load, supplyV, currentA } = input
   const workingOhm = supplyV / currentA
@@ -106,10 +106,10 @@ function idleLoadOf({ input }: Chain): { readonly middle: number; readonly devia
 /** A corroded or dry place that is moved changes by about a quarter. */
 const stirDeviation = 0.25
 
-/** Rise of a bad place: the fin of a thin wire on both sides, within a factor of two. */
+/** Thermal resistance of a bad place: the fin of a thin wire on both sides, within a factor of two. */
 const hotSpotKPerW = { middle: Math.log(8), deviation: 0.6 }
 
-/** A writer that fills a healthy circuit from its unknowns; nothing is allocated per call. */
+/** Returns a function that fills a healthy circuit from its unknowns without allocation. */
 export function filler(chain: Chain): { readonly filled: Filled; readonly fill: (z: Float64Array) => void } {
   const { input, gaps } = chain
   const count = gaps.length

@@ -16,7 +16,7 @@ export const prospectiveCurrentAFormula = closed<Parameters<typeof prospectiveCu
     { name: 'I', tex: 'I', unit: 'A', meaning: 'prospective current', expression: 'V/(R_s + R_l)' },
   ],
   source: derived('Ohm\'s law'),
-  validity: ['Take the loop at its hottest for the smallest current, and cold for the largest that the fuse must break.'],
+  validity: ['Use the hottest loop for the smallest current, and the cold loop for the largest current that the fuse must break.'],
 })
 
 /** The working of terminalCurrentA. */

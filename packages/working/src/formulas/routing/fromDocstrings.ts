@@ -16,7 +16,7 @@ export const bendStrainFormula = closed<Parameters<typeof bendStrain>[0]>({
     { name: 'e', tex: 'e', unit: '1', meaning: 'strain at the outside', expression: 'd/(2 * R + d)' },
   ],
   source: derived('geometry of a round bent to a circle'),
-  validity: ['Bending alone, neutral fibre in the middle: pull and the rub of neighbours come on top. A strand of a rope-laid wire sees less.'],
+  validity: ['Bending alone, neutral fibre in the middle: pull and friction between strands are extra. A strand of a rope-laid wire sees less.'],
 })
 
 /** The working of wireSagMm. */
