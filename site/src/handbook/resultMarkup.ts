@@ -4,6 +4,9 @@ import { wordsOf } from '../methodPage/readable.ts'
 
 /** A list longer than this is told by its ends. */
 const longest = 12
+/** A result of more values is told by its first; the code has them all. */
+const mostLines = 80
+const longestText = 240
 
 const inWords = (key: string): string => {
   const { words } = wordsOf(key)
@@ -14,7 +17,8 @@ function plain(value: unknown, unit: string): string {
   if (value === null || value === undefined) return 'none'
   if (typeof value === 'number') return quantityText(value, unit === '' ? '1' : unit)
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  return String(value)
+  const text = String(value)
+  return text.length > longestText ? `${text.slice(0, longestText)} … (${text.length} characters)` : text
 }
 
 /** Every plain value of a result with the words of its place. */
@@ -41,6 +45,7 @@ function lines(value: unknown, unit: string, place: readonly string[]): readonly
 /** What a function gave: a number stands large, several stand as a list. */
 export function resultMarkup(value: unknown, unit: string): string {
   if (typeof value !== 'object' || value === null) return `<p class="short">${escapeText(plain(value, unit))}</p>`
-  const rows = lines(value, '', [])
+  const all = lines(value, '', [])
+  const rows = all.length > mostLines ? [...all.slice(0, mostLines), ['…', `${all.length} values in all`] as const] : all
   return `<dl class="values">${rows.map(([words, text]) => `<dt>${escapeText(words)}</dt><dd>${escapeText(text)}</dd>`).join('')}</dl>`
 }
