@@ -2,8 +2,9 @@ import type { Answers } from './answers.ts'
 import { part } from './dom.ts'
 import { isJobFragment } from './jobFragment.ts'
 import { type PlanClient, Refused } from './planClient.ts'
+import { ProofActions } from './proofActions.ts'
 import { SavedWork } from './savedWork.ts'
-import { saveJobText } from './saveJob.ts'
+import { saveText } from './saveText.ts'
 import type { Workbench } from './workbench.ts'
 
 /** What the buttons do: start from an example, take back, keep, open, save, hand on, print. */
@@ -14,6 +15,7 @@ export class Actions {
   readonly #saved: SavedWork
   readonly #said: HTMLElement
   readonly #file: HTMLInputElement
+  readonly #proof: ProofActions
 
   constructor(root: HTMLElement, bench: Workbench, client: PlanClient) {
     this.#root = root
@@ -22,6 +24,7 @@ export class Actions {
     this.#saved = new SavedWork(bench.form.groups)
     this.#said = part(root, '[data-said]', HTMLElement)
     this.#file = part(root, '#file', HTMLInputElement)
+    this.#proof = new ProofActions(root, bench, client)
   }
 
   start(signal: AbortSignal): void {
@@ -55,6 +58,7 @@ export class Actions {
     if (name === 'print') window.print()
     if (name === 'save') void this.#saveFile()
     if (name === 'link') void this.#link()
+    this.#proof.act(name)
     if (name === 'see-plan') this.show('plan')
     if (name === 'see-answers') this.show('answers')
     this.#buttons()
@@ -176,7 +180,7 @@ export class Actions {
   async #saveFile(): Promise<void> {
     const job = await this.#client.ask({ ask: 'job', answers: this.#bench.answers })
     if (job === null) this.#notYet()
-    else saveJobText(job.text, job.title)
+    else saveText(job.text, job.title, { ending: 'json', type: 'application/json', name: 'repair-job' })
   }
 
   async #link(): Promise<void> {

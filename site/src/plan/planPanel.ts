@@ -16,6 +16,7 @@ export class PlanPanel {
     this.markOld(false)
     for (const { key, markup } of plan.blocks) this.#put(key, markup)
     this.#place.dataset.verdict = plan.verdict
+    this.#place.dataset.kind = plan.kind
     if (this.#shown.get('paper') !== plan.card.markup) this.#card.replaceChildren(drawn(plan.card.markup))
     this.#shown.set('paper', plan.card.markup)
     this.#card.dataset.size = plan.card.size
@@ -33,6 +34,7 @@ export class PlanPanel {
   clear(): void {
     this.#shown.clear()
     delete this.#place.dataset.verdict
+    delete this.#place.dataset.kind
     this.markOld(false)
     for (const place of this.#place.querySelectorAll('[data-block]')) place.replaceChildren()
     this.#card.replaceChildren()

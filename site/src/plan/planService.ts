@@ -65,8 +65,10 @@ export const answersOf = {
 }
 
 /** The job as typed, to be saved as a file or carried in a link; null where there is no whole job yet. */
-export function jobOf(answers: Answers): { readonly text: string; readonly title: string | undefined; readonly fragment: () => string } | null {
+export function jobOf(
+  answers: Answers,
+): { readonly job: RepairJob; readonly text: string; readonly title: string | undefined; readonly fragment: () => string } | null {
   const { job, typed } = readJob(answers)
   if (job === null) return null
-  return { text: `${JSON.stringify(typed, null, 2)}\n`, title: job.title, fragment: () => jobToFragment(typed) }
+  return { job, text: `${JSON.stringify(typed, null, 2)}\n`, title: job.title, fragment: () => jobToFragment(typed) }
 }

@@ -19,6 +19,11 @@ async function done(request: PlanRequest): Promise<unknown> {
     }
     case 'link':
       return jobOf(request.answers)?.fragment() ?? null
+    case 'prove': {
+      const job = jobOf(request.answers)
+      const { proveRepair } = await import('./proveRepair.ts')
+      return job === null ? null : proveRepair(job.job, request.found)
+    }
     case 'working': {
       const { workingOf } = await import('./workingOf.ts')
       return workingOf(request.id, request.inputs)

@@ -1,0 +1,45 @@
+import { drawn, part } from './dom.ts'
+import type { PlanClient } from './planClient.ts'
+import { saveText } from './saveText.ts'
+import type { Workbench } from './workbench.ts'
+
+/** The proof form: readings on the finished repair judged, and the record of it to print, sign and keep. */
+export class ProofActions {
+  readonly #root: HTMLElement
+  readonly #bench: Workbench
+  readonly #client: PlanClient
+  #record: string | null = null
+
+  constructor(root: HTMLElement, bench: Workbench, client: PlanClient) {
+    this.#root = root
+    this.#bench = bench
+    this.#client = client
+    const date = part(root, '#found-date', HTMLInputElement)
+    if (date.value === '') date.value = new Date().toISOString().slice(0, 10)
+  }
+
+  act(name: string): void {
+    if (name === 'prove') void this.#prove()
+    if (name === 'print-record') this.#print()
+    if (name === 'save-record' && this.#record !== null) saveText(this.#record, undefined, { ending: 'html', type: 'text/html', name: 'repair-record' })
+  }
+
+  async #prove(): Promise<void> {
+    const form = part(this.#root, '[data-proof-form]', HTMLFormElement)
+    const found = Object.fromEntries([...new FormData(form)].map(([key, value]) => [key, String(value)]))
+    const proved = await this.#client.ask({ ask: 'prove', answers: this.#bench.answers, found })
+    this.#record = proved?.record ?? null
+    part(this.#root, '[data-proven]', HTMLElement).replaceChildren(proved === null ? 'There is no whole job yet.' : drawn(proved.markup))
+    part(this.#root, '[data-recorded]', HTMLElement).hidden = this.#record === null
+  }
+
+  /** The record takes the job card's place on paper, once. */
+  #print(): void {
+    if (this.#record === null) return
+    const page = new DOMParser().parseFromString(this.#record, 'text/html').querySelector('main')
+    part(this.#root, '[data-record]', HTMLElement).replaceChildren(...(page?.childNodes ?? []))
+    this.#root.dataset.paper = 'record'
+    addEventListener('afterprint', () => delete this.#root.dataset.paper, { once: true })
+    window.print()
+  }
+}

@@ -1,0 +1,18 @@
+/** Offers a text as a file to be kept by the person. */
+export function saveText(
+  text: string,
+  title: string | undefined,
+  kind: { readonly ending: 'json' | 'html'; readonly type: string; readonly name: string },
+): void {
+  const name = (title ?? kind.name)
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 60)
+  const address = URL.createObjectURL(new Blob([text], { type: kind.type }))
+  const anchor = document.createElement('a')
+  anchor.href = address
+  anchor.download = `${name === '' ? kind.name : name}.${kind.ending}`
+  anchor.click()
+  URL.revokeObjectURL(address)
+}
