@@ -36,7 +36,9 @@ export class ProofActions {
   /** The record takes the job card's place on paper, once. */
   #print(): void {
     if (this.#record === null) return
-    const page = new DOMParser().parseFromString(this.#record, 'text/html').querySelector('main')
+    // Its own style is for the saved file; the page's policy would refuse it.
+    const markup = this.#record.replace(/<style>[\s\S]*?<\/style>/, '')
+    const page = new DOMParser().parseFromString(markup, 'text/html').querySelector('main')
     part(this.#root, '[data-record]', HTMLElement).replaceChildren(...(page?.childNodes ?? []))
     this.#root.dataset.paper = 'record'
     addEventListener('afterprint', () => delete this.#root.dataset.paper, { once: true })
