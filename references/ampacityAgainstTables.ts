@@ -5,7 +5,7 @@ import type { Reference, ReferenceCase } from './compare.ts'
 
 /** Where a table and the heat balance of one wire in free air differ: the share of the balance's lower answer that the table allows, recorded to two digits. */
 
-/** Stranded to 0.78 of its circle, PVC of 0.17 W/(m K), still air. */
+/** Strands fill 0.78 of the conductor's circle; PVC of 0.17 W/(m K); still air. */
 const wire = (areaMm2: number, insulationThicknessMm: number, ambientC: number): WireHeat => ({
   areaMm2,
   conductorDiameterMm: Math.sqrt((4 * areaMm2) / Math.PI / 0.78),
@@ -55,7 +55,7 @@ function harness(gauge: number, printed: string): ReferenceCase {
   }
 }
 
-/** Share of its free-air current that each of n equal loaded wires keeps in a round bundle, by the balance of one cylinder. */
+/** Fraction of the free-air current of each of n equal loaded wires in a round bundle, modelled as one cylinder. */
 function bundled(loadedWires: number, packing: number): number {
   const one = { areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.4, insulationConductivityWPerMK: 0.2, ambientC: 20 }
   const freeA = steadyCurrentA({ ...one, limitC: 100 }) ?? Number.NaN

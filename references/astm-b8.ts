@@ -3,7 +3,7 @@ import type { Reference, ReferenceCase } from './compare.ts'
 
 const mmPerInch = 25.4
 const mPer1000Ft = 304.8
-/** Increment of the lay that the American stranding standards add to resistance. */
+/** Factor by which the American stranding standards raise resistance for lay. */
 const lay = 1.02
 
 /** Gauge, strand diameter in inches, area in circular mils, overall diameter in inches, ohm per 1000 ft at 20 C, as printed. */

@@ -1,7 +1,7 @@
 import { wireSagMm } from '@strandwise/core/routing'
 import type { Reference } from './compare.ts'
 
-/** Sags of a wire that hangs by its own weight, from its true curve; the model under check takes a parabola. */
+/** Sags of a hanging wire by the exact catenary; the model under check uses a parabola. */
 export const reference: Reference = {
   source: 'Statics of a hanging wire: a cosh(x/a) - a with a = T/(m g)',
   clause: 'sag in the middle of a level span, worked out by hand',

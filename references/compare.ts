@@ -1,21 +1,17 @@
-/**
- * What a figure rests on. Only 'published' counts as a published check.
- * library: computed by a general-purpose library; derived: worked from published values, or by a solution apart from ours;
- * recorded: our own output, kept to show a difference or a drift. It proves nothing.
- */
+/** Reliability of a figure. Only 'published' counts as a published check. library: computed by a general-purpose library; derived: worked from published values, or by a solution independent of ours; recorded: our own output, kept to show a difference or a drift; it proves nothing. */
 export type ReferenceStatus = 'published' | 'library' | 'derived' | 'from memory' | 'recorded'
 
 export interface ReferenceCase {
-  /** What is computed, in words, with the given numbers. */
+  /** Quantity computed, with the given numbers, in words. */
   readonly title: string
   /** The figure as the source prints it; half its last digit is the tolerance unless `allowed` argues another. */
   readonly printed: string
   readonly unit: string
   readonly got: () => number
   readonly allowed?: { readonly absolute?: number; readonly relative?: number; readonly why: string }
-  /** For a case whose answer stands lower than its source's; see ReferenceStatus. */
+  /** Status of a case if lower than its source's; see ReferenceStatus. */
   readonly status?: ReferenceStatus
-  /** The code only read a row: it is checked, and never counted as a formula's proof. */
+  /** The code only looked up a row: compared, but never counted as proof of a formula. */
   readonly looksUp?: boolean
 }
 
@@ -26,7 +22,7 @@ export interface Reference {
   readonly clause: string
   readonly status: ReferenceStatus
   readonly notes?: string
-  /** All cases are one statement of the source, such as one ratio for a whole table: they count as one figure. */
+  /** All cases state the same thing, such as one ratio for a whole table: they count as one figure. */
   readonly oneFigure?: true
   readonly cases: readonly ReferenceCase[]
 }
@@ -38,19 +34,19 @@ export function halfLastDigit(printed: string): number {
   return 0.5 * 10 ** (Number(match[3] ?? 0) - (match[2]?.length ?? 0))
 }
 
-/** Half of the last printed digit, or what the case argues. */
+/** Tolerance: half of the last printed digit, or the case's own. */
 function toleranceOf(item: ReferenceCase): number {
   const { allowed, printed } = item
   return allowed === undefined ? halfLastDigit(printed) : Math.max(allowed.absolute ?? 0, (allowed.relative ?? 0) * Math.abs(Number(printed)))
 }
 
-/** True where a result agrees with the printed figure; one part in 10^12 lets a figure through that sits exactly on the half digit. */
+/** True if a result agrees with the printed figure; an extra 1e-12 accepts a value exactly half a digit away. */
 export function isMet(item: ReferenceCase, got: number): boolean {
   const wanted = Number(item.printed)
   return Math.abs(got - wanted) <= toleranceOf(item) * (1 + 1e-12) + 1e-12 * Math.abs(wanted)
 }
 
-/** What a failed comparison prints: source, got, wanted, allowed. */
+/** Message of a failed comparison: source, got, wanted, allowed. */
 export function missedBy(reference: Reference, item: ReferenceCase, got: number): string {
   const why = item.allowed === undefined ? 'half the last printed digit' : item.allowed.why
   return `${reference.source}, ${reference.clause}: ${item.title}\n  got ${got} ${item.unit}\n  wanted ${item.printed} ${item.unit}\n  allowed +/- ${toleranceOf(item)} (${why})`

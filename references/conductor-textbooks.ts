@@ -12,12 +12,12 @@ import type { Reference } from './compare.ts'
 
 const mmPerInch = 25.4
 const mPerFt = 0.3048
-/** A book's own copper in place of the standard metal: resistance follows resistivity in proportion. */
+/** Scales a resistance from the standard metal to the book's resistivity. */
 const withOhmM = (resistance: number, ohmM: number) => (resistance * ohmM) / resistivityOhmM('annealed-copper', 20)
 const ohmCmilPerFt = (value: number) => (value * circularMilsToMm2(1) * 1e-6) / mPerFt
 /** Area in mm2 of a round wire given in inches. */
 const roundMm2 = (inches: number) => strandedAreaMm2({ strandCount: 1, strandDiameterMm: inches * mmPerInch })
-/** Skin depth follows the root of the resistivity. */
+/** Skin depth is proportional to the square root of resistivity. */
 const skinM = (siemensPerM: number, frequencyHz: number) =>
   (skinDepthMm({ material: 'annealed-copper', temperatureC: 20, frequencyHz }) * Math.sqrt(1 / (siemensPerM * resistivityOhmM('annealed-copper', 20)))) / 1000
 
@@ -116,7 +116,7 @@ export const reference: readonly Reference[] = [
         printed: '0.3029',
         unit: 'ohm',
         got: () =>
-          // The volume is kept: length grows as area falls, so resistance grows as the square of the ratio of areas.
+          // Constant volume: length grows as area falls, so resistance grows with the square of the area ratio.
           resistanceAtTemperatureOhm({
             resistanceOhm: 0.000425 * (roundMm2(5) / roundMm2(1)) ** 2,
             atC: 15,

@@ -4,7 +4,7 @@ import type { Reference, ReferenceCase } from './compare.ts'
 
 const source = 'DIN VDE 0298-4, Recommended current-carrying capacity of cables'
 
-/** Air in degC and the factor as printed; 30 itself, factor 1, proves nothing. */
+/** Air temperature in degC and printed factor; 30 with factor 1 is left out, as it proves nothing. */
 const ambient = [
   [10, '1.22'],
   [15, '1.17'],
@@ -31,7 +31,7 @@ const single = [
   [16, '98', 1],
 ] as const
 
-/** Wires bunched, and the factor as printed. */
+/** Number of bunched wires, and printed factor. */
 const bunched = [
   [2, '0.80'],
   [3, '0.70'],

@@ -5,7 +5,7 @@ import type { Reference } from './compare.ts'
 
 const notes = 'The answers were read in public companions that work the examples; the printed pages were not seen.'
 
-/** The temperature at which annealed copper has the resistivity of the example, in degC. */
+/** Temperature in degC at which annealed copper has the example's resistivity. */
 function copperAtC(resistivityOhmM: number): number {
   const { resistivity20OhmM, temperatureCoefficient20PerK } = metal('annealed-copper')
   return 20 + (resistivityOhmM / resistivity20OhmM.nominal - 1) / temperatureCoefficient20PerK.nominal

@@ -2,7 +2,7 @@ import { resistanceOhmPerM } from '../packages/core/src/conductor/index.ts'
 import { heatFlowWPerM } from '../packages/core/src/heat/index.ts'
 import type { Reference } from './compare.ts'
 
-/** AWG 24 as annex C gives it: 105 milliohm a metre at 20 C, 0.8 mm outside, emissivity 0.75. */
+/** AWG 24 by annex C: 105 milliohm per metre at 20 C, 0.8 mm outside diameter, emissivity 0.75. */
 const hotOhmPerM = () => {
   const asCopper = { areaMm2: 1.7241e-8 / 0.105e-6, material: 'annealed-copper' } as const
   return resistanceOhmPerM({ ...asCopper, temperatureC: 150 })

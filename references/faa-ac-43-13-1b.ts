@@ -14,7 +14,7 @@ const row = (runFt: number, gauge: string, ohmPerFt: number, printed: string): R
 const source = 'FAA AC 43.13-1B, Acceptable Methods, Techniques, and Practices, aircraft inspection and repair'
 const edition = '8 September 1998 with change 1 of 27 September 2001'
 
-/** A run of 39 ft at 20 C, shortened so that the same copper at another temperature drops as much. */
+/** A run of 39 ft at 20 C, shortened at another temperature to keep the drop. */
 const shortened = (temperatureC: number, printed: string): ReferenceCase => ({
   title: `39 ft at 20 C, shortened for copper at ${temperatureC} C`,
   printed,
@@ -23,7 +23,7 @@ const shortened = (temperatureC: number, printed: string): ReferenceCase => ({
   allowed: { relative: 1.5e-4, why: 'the circular rounds the zero-resistance temperature of copper to -234.5 C; a coefficient of 0.00393 gives -234.45 C' },
 })
 
-/** Largest gauge number of the circular's own wire that keeps a drop. */
+/** Thinnest gauge of the circular's own wire within a drop. */
 function gaugeFor(currentA: number, runFt: number, allowedV: number): number {
   const drops = faaAc4313.wires.map(({ gauge, tinnedOhmPer1000Ft }) => ({
     gauge,
@@ -37,7 +37,7 @@ const chain = (baseA: number, ...factors: readonly number[]) =>
   deratedCurrentA({ baseA, links: factors.map((factor) => ({ name: 'link', factor, source: circular })) }).currentA
 const footM = 0.3048
 
-/** 14 AWG of 3831 circular mils stranded to 0.75 of its circle, 0.25 mm wall, air at 50 C, as the example of the circular has it. */
+/** The circular's example: 14 AWG of 3831 circular mils filling 0.75 of its circle, 0.25 mm wall, air at 50 C. */
 const wire = {
   areaMm2: circularMilsToMm2(3831),
   conductorDiameterMm: Math.sqrt((4 * circularMilsToMm2(3831)) / Math.PI / 0.75),

@@ -1,4 +1,4 @@
-/** Every figure of a result under its own name: "edgeC.1.0". */
+/** Flattens a result into numbers by path: "edgeC.1.0". */
 export function figures(value: unknown, path = '', into: Map<string, number> = new Map()): Map<string, number> {
   if (typeof value === 'number') into.set(path, value)
   else if (typeof value === 'object' && value !== null)

@@ -26,7 +26,7 @@ const tenDigits = { relative: 1e-9, why: 'the same formula; the figures carry te
 const source = 'General-purpose libraries of heat transfer and fluid properties, run for these inputs'
 const atK = (temperatureK: number) => airProperties(temperatureK - 273.15)
 const nusselt = (title: string, Nu: number, got: () => number): ReferenceCase => ({ title, printed: String(Nu), unit: '1', got, allowed: tenDigits })
-/** The reference's own figure of one property at one temperature. */
+/** The reference's value of one property at one temperature. */
 const measured = (temperatureK: number) => golden.air.find((row) => row.temperatureK === temperatureK)
 
 export const reference: readonly Reference[] = [

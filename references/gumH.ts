@@ -1,7 +1,7 @@
 import { propagate } from '../packages/working/src/uncertainty/index.ts'
 import type { Reference } from './compare.ts'
 
-/** H.1: length of a 50 mm end gauge against a standard, in nm; the difference's three components as their own inputs. */
+/** H.1: length of a 50 mm end gauge against a standard, in nm; the three components of the difference are separate inputs. */
 const endGauge = () =>
   propagate(
     ({ standard, difference, repeatability, random, systematic, expansion, expansionDifference, mean, cycle, temperatureDifference }) =>
@@ -24,7 +24,7 @@ const component = (name: 'temperatureDifference' | 'expansionDifference' | 'stan
   return standardUncertainty * Math.sqrt(shares[name])
 }
 
-/** H.2: resistance, reactance and impedance from volts, milliamperes and phase observed together five times. */
+/** H.2: resistance, reactance and impedance from volts, milliamperes and phase, observed together five times. */
 const observed = {
   volts: [5.007, 4.994, 5.005, 4.99, 4.999],
   amperes: [0.019663, 0.019639, 0.01964, 0.019685, 0.019678],

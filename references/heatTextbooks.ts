@@ -47,11 +47,11 @@ const cable = {
   currentA: 5,
 }
 const thin = { insulationConductivityWPerMK: 0.12, filmWPerM2K: 35 }
-/** Heat for each kelvin of a 1 mm radius wire lagged to another radius. */
+/** Heat loss per kelvin of a 1 mm radius wire insulated to another radius. */
 const lagged = (radiusMm: number) =>
   1 /
   (insulationResistanceMKPerW({ conductorDiameterMm: 2, outsideDiameterMm: 2 * radiusMm, conductivityWPerMK: 0.12 }) + 1 / (35 * 2 * Math.PI * radiusMm * 1e-3))
-/** Reynolds number at which the cross-flow correlation gives a Nusselt number. */
+/** Reynolds number at which the cross-flow correlation gives this Nusselt number. */
 function reynoldsFor(nusselt: number, prandtl: number): number {
   let [low, high] = [0, 1e6]
   for (let n = 0; n < 80; n += 1) {

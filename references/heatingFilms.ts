@@ -6,9 +6,9 @@ import { figures } from './figures.ts'
 interface GoldenJoint {
   readonly id: string
   readonly inputs: HeatJointInput
-  /** The rule, in another solution. */
+  /** The films' rule in an independent solution. */
   readonly rule: Readonly<Record<string, number | null>>
-  /** Films that follow the temperature at each place and instant. */
+  /** Independent solution with films that vary with the local temperature. */
   readonly full: Readonly<Record<string, number | null>>
 }
 

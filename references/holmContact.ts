@@ -16,7 +16,7 @@ const pressed = [
 ] as const
 const both = { resistivity1OhmM: copper, resistivity2OhmM: copper } as const
 
-/** The voltage of a metal's melting point against the table's melting voltage. */
+/** Computed voltage at a metal's melting point against the table's melting voltage. */
 function melting(title: string, meltingC: number, row: keyof typeof contactVoltages, why: string): ReferenceCase {
   return {
     title,

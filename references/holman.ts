@@ -3,7 +3,7 @@ import { churchillBernsteinNusselt, criticalRadiusMm, insulationResistanceMKPerW
 import type { Reference } from './compare.ts'
 import { ball, lumpTimeToS } from './lump.ts'
 
-/** Example 2-6: 3 mm wire of 0.7 micro-ohm m, its resistance the same at every temperature, in a bath. */
+/** Example 2-6: 3 mm wire of 0.7 micro-ohm m, independent of temperature, in a bath. */
 const wire = {
   areaMm2: (Math.PI / 4) * 9,
   conductorDiameterMm: 3,
@@ -15,7 +15,7 @@ const wire = {
   filmWPerM2K: 4000,
   currentA: 200,
 }
-/** Example 2-5: heat of a 50 mm pipe at 200 C in air of 20 C by a film of 3 W/(m2 K), with insulation to a radius. */
+/** Example 2-5: heat loss of a 50 mm pipe at 200 C in 20 C air with a film of 3 W/(m2 K), insulated to a radius. */
 const lagged = (radiusMm: number) =>
   180 /
   (insulationResistanceMKPerW({ conductorDiameterMm: 50, outsideDiameterMm: 2 * radiusMm, conductivityWPerMK: 0.17 }) +

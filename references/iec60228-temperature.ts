@@ -2,7 +2,7 @@ import { resistanceAtTemperatureOhm } from '../packages/core/src/conductor/index
 import { iec60228 } from '../packages/core/src/tables/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
-/** Temperature of the reading in degC and the factor that takes it to 20 degC; 20 itself, factor 1, proves nothing. */
+/** Temperature of the reading in degC and factor to 20 degC; 20 with factor 1 is left out, as it proves nothing. */
 const rows = [
   [5, '1.064'],
   [10, '1.042'],

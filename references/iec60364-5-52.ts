@@ -22,7 +22,7 @@ const ambient = ambientFactors.iec30C.rows.flatMap((row) =>
       }),
 )
 
-/** The currents printed at hotter ambients from the one printed at 30 C, by the factor as the standard prints it: two digits. */
+/** Printed currents at higher ambients against the one at 30 C times the printed two-digit factor. */
 function derated(method: string, rows: readonly Iec60364CurrentRow[]): readonly ReferenceCase[] {
   return rows.flatMap((row) =>
     ([40, 45, 50, 55] as const).map((ambientC): ReferenceCase => {

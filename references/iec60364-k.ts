@@ -4,7 +4,7 @@ import type { Reference, ReferenceCase } from './compare.ts'
 
 type FaultMetal = 'copper' | 'aluminium' | 'steel'
 
-/** Current of 1 mm2 for 1 s, which is what a table of k prints. */
+/** Printed k: the current of 1 mm2 for 1 s. */
 const k = (material: FaultMetal, initialC: number, finalC: number) => () => adiabaticFaultCurrentA({ areaMm2: 1, timeS: 1, material, initialC, finalC })
 
 const insulated = adiabatic.kInsulated.flatMap((row) =>

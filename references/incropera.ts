@@ -13,17 +13,17 @@ const rods = [
 /** Endless rod of 5 mm under 100 W/(m2 K). */
 const rod = (conductivityWPerMK: number) => finConductanceWPerK({ conductivityWPerMK, areaMm2: (Math.PI / 4) * 25, lossWPerMK: 100 * Math.PI * 0.005 })
 
-/** Length past which a rod counts as endless: 2.65/m, from k A/Y = 1/m. */
+/** Length from which a rod counts as infinite: 2.65/m, with k A/Y = 1/m. */
 const endlessM = (conductivityWPerMK: number) => (2.65 * conductivityWPerMK * (Math.PI / 4) * 25e-6) / rod(conductivityWPerMK)
 
-/** A bare rod of 5 mm whose own resistance is nothing beside the joint's. */
+/** A bare rod of 5 mm with negligible resistance compared with the joint. */
 function jointRod(conductivityWPerMK: number): JointSide {
   const conductorDiameterMm = 5
   const bare = { areaMm2: (Math.PI / 4) * conductorDiameterMm ** 2, conductorDiameterMm, insulationThicknessMm: 0, insulationConductivityWPerMK: 1 }
   return { ...bare, conductivityWPerMK, resistivity20OhmM: 1e-30, temperatureCoefficient20PerK: 0, filmWPerM2K: 100 }
 }
 
-/** The joint of two such rods held at 100 C takes twice the heat of one; at 1 A the resistance is that heat. */
+/** A joint of two such rods at 100 C loses twice the heat of one; at 1 A its resistance equals that heat. */
 function heatIntoRod(metal: string, conductivityWPerMK: number, printed: string): ReferenceCase {
   return {
     title: `${metal}, k ${conductivityWPerMK}, 5 mm, base 100 C, air 25 C, h 100: heat into one very long rod`,

@@ -36,7 +36,7 @@ function potentials(nodes: number, resistors: readonly Resistor[], fedA: Readonl
   )
 }
 
-/** A lap as two chains of short pieces with rungs of solder between them; unlike stretches of solder along it. Fed with 1 A at one end of the first wire. */
+/** A lap as two chains of short pieces with rungs of solder between them, different solder per stretch, with 1 A fed into one end of the first wire. */
 function ladder(r1: number, r2: number, stretches: readonly { readonly lengthMm: number; readonly gSPerM: number }[], pieces: number) {
   const lengthM = stretches.reduce((sum, { lengthMm }) => sum + lengthMm, 0) / 1000
   const dx = lengthM / pieces
@@ -48,7 +48,7 @@ function ladder(r1: number, r2: number, stretches: readonly { readonly lengthMm:
     }
     return stretches.at(-1)?.gSPerM ?? 0
   }
-  // Nodes at the middle of each piece: the ends of the chains are half a piece away.
+  // Nodes are at the middle of each piece, so the chains end half a piece away.
   const first = (k: number) => 1 + k
   const second = (k: number) => 1 + pieces + k
   const resistors: Resistor[] = [[second(pieces - 1), 0, (r2 * dx) / 2]]
@@ -61,7 +61,7 @@ function ladder(r1: number, r2: number, stretches: readonly { readonly lengthMm:
   const share = (k: number) => ((v[first(k)] as number) - (v[first(k + 1)] as number)) / (r1 * dx)
   return { ohm: (v[first(0)] as number) + (r1 * dx) / 2, share }
 }
-/** Two meshes extrapolated: the error falls with the square of the piece. */
+/** Richardson extrapolation of two meshes: the error is quadratic in the piece's length. */
 const extrapolated = (of: (pieces: number) => number): number => (4 * of(120) - of(60)) / 3
 
 const rungs = { relative: 2e-4, why: 'ladders of 60 and 120 pieces, extrapolated' }
@@ -81,7 +81,7 @@ const patchy = [
   { lengthMm: 2, gSPerM: 5e5 },
 ] as const
 
-/** A round strand in its share of solder, in a field across it: potentials A r inside, B r + C/r in the solder, r outside; both faces match. */
+/** A round strand with its share of solder in a transverse field: potentials A r inside, B r + C/r in the solder, r outside, matched at both faces. */
 function coatedStrandOhmM(strandOhmM: number, solderOhmM: number, share: number): number {
   const a = Math.sqrt(share)
   const [strandS, solderS] = [1 / strandOhmM, 1 / solderOhmM]
@@ -99,20 +99,20 @@ function coatedStrandOhmM(strandOhmM: number, solderOhmM: number, share: number)
   return 1 / root(flux, solderS, strandS)
 }
 
-/** Source, out, joint, load and back as five resistors in a row; node 0 is the source's negative side. */
+/** Source, feed, joint, load and return as five resistors in series; node 0 is the source's negative pole. */
 const chain = [0.031, 0.004, 0.052, 2.8, 0.035] as const
 const chainV = potentials(
   6,
   chain.map((ohm, k): Resistor => [k === 4 ? 0 : 5 - k - 1 + 0, 5 - k, ohm]),
   { 5: 4 },
 )
-/** Current of a load of 60 W at 12.4 V behind 0.12 ohm, the root with the higher voltage. */
+/** Current of a 60 W load at 12.4 V behind 0.12 ohm: the root with the higher voltage. */
 const powerA = root((currentA) => (12.4 - 0.12 * currentA) * currentA - 60, 0, 12.4 / 0.24)
-/** Two faces that meet in four spots: resistances of the spots side by side, then in series with the patch they lie in. */
+/** Two faces touching at four spots: spot resistances in parallel, in series with the cluster's. */
 const spotMm = Math.sqrt((5 / 50 / Math.PI) * 1) / 2
 const spotOhm = (rho1: number, rho2: number, radiusMm: number) => (rho1 + rho2) / (4 * radiusMm * 1e-3)
 const contactOhm = spotOhm(1.15e-7, 6.4e-8, spotMm) / 4 + spotOhm(1.15e-7, 6.4e-8, 0.5) + 1e-12 / ((5 / 50) * 1e-6)
-/** Temperature at which the Lorenz relation gives a contact voltage: kelvin by trial. */
+/** Temperature for a contact voltage by the Lorenz relation, solved numerically in kelvin. */
 const peakC = root((c) => Math.sqrt(4 * 2.45e-8 * ((c + 273.15) ** 2 - 313.15 ** 2)) - 0.05, 41, 2000)
 const contact = () =>
   unlikeContact({
@@ -131,7 +131,7 @@ const band = [
   { multiple: 1.35, shortestS: 0.75, longestS: 600 },
   { multiple: 2, shortestS: 0.15, longestS: 5 },
 ] as const
-/** Time on the straight line between two points of doubly logarithmic paper, by halving the line. */
+/** Time by linear interpolation on log-log axes, by bisection. */
 function onLogPaper(multiple: number, from: readonly [number, number], to: readonly [number, number]): number {
   let [a, b] = [from, to]
   for (let n = 0; n < 80; n += 1) {
@@ -142,9 +142,9 @@ function onLogPaper(multiple: number, from: readonly [number, number], to: reado
   return a[1]
 }
 
-/** Current that heats a terminal to its limit where heat grows with I^2 and leaves in proportion to the rise, by trial. */
+/** Current that brings a terminal to its limit, with heat proportional to I^2 and loss to the rise, solved numerically. */
 const terminalA = root((currentA) => 60 + 85 * (currentA / 10) ** 2 - 105, 0, 20)
-/** Sizes of a series by resistance alone, the first that keeps the drop. */
+/** Sizes of a series; the first whose resistance keeps the drop. */
 const ladderOfSizes = [0.5, 0.75, 1, 1.5, 2.5, 4, 6] as const
 const sizeMm2 = ladderOfSizes.find((areaMm2) => 8 * ((2 * 5 * 1.7241e-8) / (areaMm2 * 1e-6)) <= 0.6) ?? Number.NaN
 

@@ -5,7 +5,7 @@ import { solderPartsMm3, solderVolumeMm3, solderWireLengthMm, strandVoidMm2 } fr
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, integral, root } from './numerics.ts'
 
-/** Area of a round by adding rings. */
+/** Area of a circle by summing rings. */
 const discMm2 = (diameterMm: number): number => integral((r) => 2 * Math.PI * r, 0, diameterMm / 2)
 const quadrature = { relative: 1e-6, why: 'quadrature of the section, fine to a millionth' }
 const solved = (title: string, unit: string, value: number, got: () => number): ReferenceCase => ({
@@ -16,32 +16,32 @@ const solved = (title: string, unit: string, value: number, got: () => number): 
   allowed: quadrature,
 })
 
-/** Area of one valley between two touching rounds and the line that touches both, by quadrature between the points of contact. */
+/** Area between two touching circles and a common tangent, by quadrature between the contact points. */
 function valleyMm2(r1: number, r2: number): number {
   const apart = r1 + r2
-  // A line y = m x + c touches a round of radius r at (a, 0) from above where c = r sqrt(1 + m^2) - m a.
+  // The line y = m x + c touches a circle of radius r at (a, 0) from above if c = r sqrt(1 + m^2) - m a.
   const slope = root((m) => r1 * Math.hypot(1, m) - (r2 * Math.hypot(1, m) - m * apart), -0.999, 0.999)
   const height = r1 * Math.hypot(1, slope)
   const foot = (centre: number, r: number) => centre - (r * slope) / Math.hypot(1, slope)
   const [from, to] = [foot(0, r1), foot(apart, r2)]
   const line = (x: number) => slope * x + height
-  // The arcs are steep where the rounds touch: x = r sin(angle) takes that out.
+  // Substitution x = r sin(angle), as the arcs are steep where the circles touch.
   const under = (r: number, low: number, high: number) => integral((angle) => (r * Math.cos(angle)) ** 2, Math.asin(low / r), Math.asin(high / r))
   return integral(line, from, to) - under(r1, from, r1) - under(r2, -r2, to - apart)
 }
 
-/** Length of a string round both, as the outline of many points. */
+/** Length of a string round both circles. */
 function stringMm(r1: number, r2: number): number {
   const n = 20_000
   const hull = (angle: number) => Math.max(r1, r2 + (r1 + r2) * Math.cos(angle))
-  // The perimeter of a convex outline is the integral of its support.
+  // The perimeter of a convex shape is the integral of its support function.
   return integral(hull, -Math.PI, Math.PI, n)
 }
 
 const lap = { overlapMm: 6, diametersMm: [1.6, 0.9], strandVoidMm2: 0.2 } as const
 const solderMm3 = lap.overlapMm * (2 * valleyMm2(0.8, 0.45) + lap.strandVoidMm2)
 
-/** Wall on a core, found by its volume: rings added up. */
+/** Wall on a core from its volume, by summing rings. */
 const ringMm2 = (insideMm: number, wallMm: number): number => integral((r) => 2 * Math.PI * r, insideMm / 2, insideMm / 2 + wallMm)
 const wallOn = (coreMm: number, recoveredInsideMm: number, recoveredWallMmFree: number): number =>
   root((wall) => ringMm2(coreMm, wall) - ringMm2(recoveredInsideMm, recoveredWallMmFree), 0, 10)
@@ -65,13 +65,13 @@ const stepped = () =>
     ],
   })
 
-/** Seven strands of 0.4 mm, 0.004 mm of tin on each: rings. */
+/** Tin on seven strands of 0.4 mm, 0.004 mm thick, as rings. */
 const tinMm2 = 7 * (discMm2(0.4) - discMm2(0.392))
 const copperMm2 = 7 * discMm2(0.392)
-/** Wire left where two of seven strands of 0.5 mm are broken and the others lost 0.03 mm all round. */
+/** Area left of seven 0.5 mm strands: two broken, the others reduced by 0.03 mm all round. */
 const leftMm2 = 5 * discMm2(0.44)
 
-/** Height at which a rectangle with its corners cut holds the metal, found by trial. */
+/** Height of a rectangle with cut corners that holds the metal, solved numerically. */
 const heightMm = root((h) => 1.9 * h * 0.88 - (1.55 + 1.02 * 0.83), 0, 5)
 
 export const reference: readonly Reference[] = [

@@ -15,7 +15,7 @@ import { fuseProtectsWire } from '../packages/core/src/protection/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, integral, root } from './numerics.ts'
 
-/** One insulated wire in still air, written from the published equations: Churchill and Chu, Sutherland, radiation to the air's temperature. */
+/** One insulated wire in still air, from the published equations: Churchill and Chu, Sutherland, radiation to the air's temperature. */
 const wire = { areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30 } as const
 const outsideM = 2.48e-3
 const ohmPerM = (c: number) => (1.7241e-8 / 1e-6) * (1 + 0.00393 * (c - 20))
@@ -38,20 +38,20 @@ function rayleigh(surfaceC: number, ambientC: number, diameterM: number): number
   const { kinematic, prandtl, expansion } = air((surfaceC + ambientC) / 2)
   return (9.80665 * expansion * Math.abs(surfaceC - ambientC) * diameterM ** 3 * prandtl) / kinematic ** 2
 }
-/** Heat that a long horizontal round gives off, W/m. */
+/** Heat loss of a long horizontal cylinder, W/m. */
 function lossWPerM(surfaceC: number, ambientC: number, diameterM: number, emissivity = 0.9): number {
   const { conductivity, prandtl } = air((surfaceC + ambientC) / 2)
   const nusselt = (0.6 + (0.387 * rayleigh(surfaceC, ambientC, diameterM) ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2
   const radiation = emissivity * 5.670374419e-8 * Math.PI * diameterM * ((surfaceC + 273.15) ** 4 - (ambientC + 273.15) ** 4)
   return nusselt * conductivity * Math.PI * (surfaceC - ambientC) + radiation
 }
-/** Conductor of one wire at a current: the surface is sought whose loss is the heat made. */
+/** Conductor temperature of one wire at a current: solves for the surface at which loss equals heat. */
 function aloneC(currentA: number, ambientC: number): number {
   const conductor = (surface: number) => surface + lossWPerM(surface, ambientC, outsideM) * insulationKmPerW
   const surface = root((s) => lossWPerM(s, ambientC, outsideM) - currentA ** 2 * ohmPerM(conductor(s)), ambientC + 1e-9, 500)
   return conductor(surface)
 }
-/** Centre of n loaded wires packed together in the middle of a bundle of outside D: heat spread over the core, then through the filling. */
+/** Centre temperature of n loaded wires packed in the middle of a bundle: uniform heat in the core, then conduction through the filling. */
 function centreC(currentA: number, n: number, bundleM: number, ambientC: number): number {
   const coreM = Math.min(n === 1 ? outsideM : outsideM * Math.sqrt(n / 0.8), bundleM)
   const fill = 0.2
@@ -63,7 +63,7 @@ function centreC(currentA: number, n: number, bundleM: number, ambientC: number)
 const bundleC = (currentA: number, n: number, bundleM: number, ambientC: number): number =>
   Math.max(centreC(currentA, n, bundleM, ambientC), centreC(currentA, n, outsideM * Math.sqrt(n / 0.8), ambientC), aloneC(currentA, ambientC))
 
-/** One time constant, stepped through cycles until they repeat: the peak of the rise for 1 A^2. */
+/** First-order system stepped through cycles until periodic: peak rise for 1 A^2. */
 function cyclePeak(onS: number, offS: number, tauS: number): number {
   let rise = 0
   let peak = 0
@@ -84,7 +84,7 @@ function cyclePeak(onS: number, offS: number, tauS: number): number {
   return peak
 }
 
-/** A bare wire with a constant film, stepped through two loads by a fourth-order rule. */
+/** A bare wire with constant film through two loads, by a fourth-order Runge-Kutta method. */
 const stepped = { areaMm2: 0.5, conductorDiameterMm: 0.8, insulationThicknessMm: 0, insulationConductivityWPerMK: 1, ambientC: 20, filmWPerM2K: 30 } as const
 const bare = { conductorDensityKgPerM3: 8890, conductorSpecificHeatJPerKgK: 385 } as const
 function afterSteps(steps: readonly { readonly currentA: number; readonly timeS: number }[]): number {
@@ -110,7 +110,7 @@ const loads = [
   { currentA: 4, timeS: 15 },
 ] as const
 
-/** Gauge steps: 39 equal ratios from 0.460 in (4/0) to 0.005 in (36). */
+/** AWG diameters: 39 equal ratios from 0.460 in (4/0) to 0.005 in (36). */
 const gaugeMm = (gauge: number): number => {
   let inches = 0.005
   const ratio = Math.exp(Math.log(92) / 39)
@@ -118,14 +118,14 @@ const gaugeMm = (gauge: number): number => {
   return inches * 25.4
 }
 
-/** Density of the standard atmosphere over that at sea level: pressure is integrated upwards, 6.5 K colder each kilometre. */
+/** Relative density of the standard atmosphere: integrates pressure upwards at a lapse of 6.5 K per kilometre. */
 function densityRatio(altitudeM: number): number {
   const kelvin = (h: number) => 288.15 - 0.0065 * h
   const logPressure = -integral((h) => (9.80665 * 28.9644e-3) / (8.31432 * kelvin(h)), 0, altitudeM)
   return (Math.exp(logPressure) * 288.15) / kelvin(altitudeM)
 }
 
-/** Wire and fuse at one current: how long each lasts, from a constant heating of the metal alone. */
+/** Times of wire and fuse at one current, with constant adiabatic heating of the wire. */
 const band = [
   { multiple: 1.35, shortestS: 0.75, longestS: 600 },
   { multiple: 2, shortestS: 0.15, longestS: 5 },
@@ -252,12 +252,12 @@ export const reference: readonly Reference[] = [
   },
 ]
 
-/** Time in which the bare wire with its film passes a temperature. */
+/** Time in which the bare wire with its film reaches a temperature. */
 function wireTimeS(currentA: number, limitC: number): number {
   const storeJPerMK = 0.5e-6 * 8890 * 385
   const ohm20 = 1.7241e-8 / 0.5e-6
   const lossWPerMK = 30 * Math.PI * 0.8e-3
-  // C dT/dt = a + b T in the rise over 20 C.
+  // C dT/dt = a + b T, with T the rise over 20 C.
   const a = currentA ** 2 * ohm20
   const b = currentA ** 2 * ohm20 * 0.00393 - lossWPerMK
   const rise = limitC - 20

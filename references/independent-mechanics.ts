@@ -15,7 +15,7 @@ const solved = (title: string, unit: string, value: number, got: () => number, a
   allowed,
 })
 
-/** Length of a helix on a round, per length along it: chords added up. */
+/** Helix length per axial length, by summing chords. */
 function helixMmPerMm(diameterMm: number, pitchMm: number): number {
   const at = (t: number) => [(diameterMm / 2) * Math.cos(t), (diameterMm / 2) * Math.sin(t), (pitchMm * t) / (2 * Math.PI)] as const
   const n = 40_000
@@ -27,7 +27,7 @@ function helixMmPerMm(diameterMm: number, pitchMm: number): number {
   return sum / pitchMm
 }
 
-/** First root of a beam, k = L (m w^2/EI)^(1/4): its equation y'''' = k^4 y is integrated from one support, and k is sought that meets the other. */
+/** First root of a beam, k = L (m w^2/EI)^(1/4): integrates y'''' = k^4 y from one support and solves for the k that meets the other's conditions. */
 function beamRoot(ends: 'pinned' | 'fixed'): number {
   const shoot = (start: readonly [number, number, number, number], k: number) => {
     let y = [...start]
@@ -45,7 +45,7 @@ function beamRoot(ends: 'pinned' | 'fixed'): number {
     return y as [number, number, number, number]
   }
   const miss = (k: number) => {
-    // Two free starts; the far end asks for y = 0, and y'' = 0 where pinned or y' = 0 where fixed.
+    // Two free initial conditions; the far end requires y = 0, and y'' = 0 (pinned) or y' = 0 (fixed).
     const [first, second] = ends === 'pinned' ? [shoot([0, 1, 0, 0], k), shoot([0, 0, 0, 1], k)] : [shoot([0, 0, 1, 0], k), shoot([0, 0, 0, 1], k)]
     const other = ends === 'pinned' ? 2 : 1
     return first[0] * (second[other] as number) - second[0] * (first[other] as number)
@@ -54,11 +54,11 @@ function beamRoot(ends: 'pinned' | 'fixed'): number {
 }
 const frequencyHz = (ends: 'pinned' | 'fixed'): number => ((beamRoot(ends) / 0.25) ** 2 / (2 * Math.PI)) * Math.sqrt(1500e-6 / 0.011)
 
-/** Largest over mean shear of a lap of two bars glued along it, by a ladder of springs. */
+/** Peak over mean shear of a lap of two glued bars, by a ladder of springs. */
 function ladderPeak(): number {
   const n = 400
   const dx = 6 / n
-  // Stretch of each bar per force and length; shear per slip and length.
+  // Strain of each bar per force; shear per slip.
   const bars = [1 / 110e3, 1 / 110e3] as const
   const slipStiffness = 10e3 * (1 / 0.1)
   // Unknown: slip at each rung. Its second difference is slip times (1/EA + 1/EA) G w/s; force 1 enters bar 1 at x = 0 and leaves bar 2 at x = L.
@@ -87,7 +87,7 @@ function ladderPeak(): number {
 }
 const bars = { shearModulusMPa: 10e3, bondWidthMm: 1, layerMm: 0.1 }
 
-/** Cycles to a break at which the strain law gives this strain, found by trial. */
+/** Cycles to failure at this strain, by solving the strain law. */
 const cyclesAt = (strain: number): number => root((logCycles) => strain - 0.3 * (2 * Math.exp(logCycles)) ** -0.6, 0, 40)
 const twisted = () =>
   twistedJointOverlap({
@@ -114,7 +114,7 @@ const wrapped = () =>
     filmOhmM2: 0,
     conductorsOhmPerM: [0.02, 0.04],
   })
-/** Weight of a column against the pull along its edge: equal height by trial. */
+/** Capillary rise: height at which the column's weight equals the pull along its edge. */
 const riseMm = root((h) => 8400 * 9.80665 * (0.1e-3 * h * 1e-3) - 2 * 0.45 * Math.cos(0.5), 0, 1000)
 
 export const reference: readonly Reference[] = [

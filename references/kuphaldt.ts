@@ -5,7 +5,7 @@ import { parseQuantity } from '../packages/working/src/quantity/index.ts'
 import type { Reference } from './compare.ts'
 
 const mPerFt = 0.3048
-/** The book's copper, ohm cmil/ft: it differs from the standard metal, and resistance follows it in proportion. */
+/** The book's copper, ohm cmil/ft: it differs from the standard metal, and resistance is proportional to it. */
 const bookOhmCmilPerFt = 10.09
 const bookOhmM = (bookOhmCmilPerFt * circularMilsToMm2(1) * 1e-6) / mPerFt
 const run = () =>

@@ -9,7 +9,7 @@ const laps = [
 
 const like = { conductorsOhmPerM: [0.0172, 0.0172], interfaceSPerM: 1e5 } as const
 
-/** Overlap joint: figures worked out by a finite-difference ladder of 40,000 intervals, to better than 1e-7. */
+/** Overlap joint by a finite-difference ladder of 40,000 intervals, accurate to 1e-7. */
 export const reference: Reference = {
   source: 'overlap of two conductors: finite-difference ladder of 40,000 intervals',
   clause: 'resistance of three laps; break-even overlap of like wires; a solder lap of 1 mm2 wires',

@@ -4,7 +4,7 @@ import type { Reference } from './compare.ts'
 import { ball, lumpAfterC } from './lump.ts'
 
 const source = 'Lienhard and Lienhard, A Heat Transfer Textbook'
-/** Example 1.4: bead of 1 mm, as a cylinder of two thirds of the diameter. */
+/** Example 1.4: a bead of 1 mm, as a cylinder of two thirds of its diameter (same volume over surface). */
 const bead = {
   areaMm2: (Math.PI / 4) * (2 / 3) ** 2,
   insulationThicknessMm: 0,

@@ -1,6 +1,6 @@
 import { heatJoint } from '../packages/core/src/heating/index.ts'
 
-/** A body at one temperature in a stream: heatJoint with wires that carry nothing away. */
+/** A body at one temperature in a stream: heatJoint with wires that conduct nothing. */
 interface Lump {
   readonly storeJPerK: number
   readonly surfaceMm2: number
@@ -26,14 +26,14 @@ function run({ storeJPerK, surfaceMm2, filmWPerM2K, startC, streamC }: Lump, sol
   })
 }
 
-/** Time at which a lump passes a temperature. A body that cools is taken upside down: only differences count here. */
+/** Time at which a lump reaches a temperature. A cooling body is mirrored into a heating one: only differences count here. */
 export function lumpTimeToS(lump: Lump, wantedC: number): number {
   const upside = lump.streamC < lump.startC
   const of = (temperatureC: number): number => (upside ? lump.startC - temperatureC : temperatureC - lump.startC)
   return run({ ...lump, startC: 0, streamC: of(lump.streamC) }, of(wantedC), 1).solidusAtS ?? Number.NaN
 }
 
-/** Temperature after a time, by the same rule. */
+/** Temperature after a time, in the same way. */
 export function lumpAfterC(lump: Lump, timeS: number): number {
   const upside = lump.streamC < lump.startC
   const difference = Math.abs(lump.streamC - lump.startC)
@@ -41,7 +41,7 @@ export function lumpAfterC(lump: Lump, timeS: number): number {
   return lump.startC + rise
 }
 
-/** Heat stored by a ball and its surface. */
+/** Heat capacity and surface of a ball. */
 export const ball = (diameterMm: number, densityKgPerM3: number, specificHeatJPerKgK: number): Pick<Lump, 'storeJPerK' | 'surfaceMm2'> => ({
   storeJPerK: ((Math.PI * diameterMm ** 3) / 6e9) * densityKgPerM3 * specificHeatJPerKgK,
   surfaceMm2: Math.PI * diameterMm ** 2,

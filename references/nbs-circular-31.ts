@@ -3,9 +3,9 @@ import { awgTable } from '../packages/core/src/tables/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
 const mPer1000Ft = 304.8
-/** Of 4/0 to 1 only three figures were seen; the table completes the fourth from memory. */
+/** Sizes 4/0 to 1 were read with three digits; the table's fourth is from memory. */
 const threeFigures = new Set(['4/0', '3/0', '2/0', '1/0', '1'])
-/** Rows whose fourth digit turns on the fifth digit of the resistivity. */
+/** Rows whose fourth digit depends on the fifth digit of the resistivity. */
 const rounded = new Set(['10', '16', '17'])
 
 export const reference: Reference = {
@@ -15,7 +15,7 @@ export const reference: Reference = {
   status: 'published',
   notes: 'Handbook 100, which follows it, starts from diameters rounded to 0.1 mil and differs by up to 3 % in the finest sizes; it is not used.',
   cases: awgTable.rows.map(({ gauge, size, resistanceOhmPer1000Ft }): ReferenceCase => {
-    // Four significant figures, or three, as a table prints them.
+    // Rounded to four significant digits, or three, as printed.
     const printed = Number(resistanceOhmPer1000Ft).toPrecision(threeFigures.has(size) ? 3 : 4)
     const halfDigit = 0.5 * 10 ** -(printed.split('.')[1]?.length ?? 0)
     return {

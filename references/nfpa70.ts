@@ -4,7 +4,7 @@ import type { Reference, ReferenceCase } from './compare.ts'
 
 const limits = [60, 75, 90, 150, 200, 250] as const
 
-/** Each printed factor of a row against the square-root law at the hottest degree of its span; the reference's own row of ones proves nothing. */
+/** Each printed factor against the square-root law at the highest degree of its span; the reference row of ones is left out, as it proves nothing. */
 function law(rows: readonly AmbientRow[], referenceC: number): readonly ReferenceCase[] {
   return rows
     .filter(({ toC }) => toC !== referenceC)

@@ -1,4 +1,4 @@
-/** Plain numerical methods for solutions apart from the library: slow, and easy to see through. */
+/** Plain numerical methods for independent solutions: slow but simple. */
 
 /** Integral by Simpson's rule on n even intervals. */
 export function integral(f: (x: number) => number, from: number, to: number, n = 2000): number {
@@ -8,12 +8,12 @@ export function integral(f: (x: number) => number, from: number, to: number, n =
   return (sum * h) / 3
 }
 
-/** Where a rising or falling function crosses zero between two points: secants that keep both sides, the stale side's value halved. */
+/** Root of a monotonic function in a bracket: Illinois variant of regula falsi. */
 export function root(f: (x: number) => number, from: number, to: number): number {
   let [a, b] = [from, to]
   let [fa, fb] = [f(a), f(b)]
   for (let n = 0; n < 200 && fa !== fb; n += 1) {
-    // Every fourth step halves, so that a bent function cannot hold it up.
+    // Every fourth step bisects, so that curvature cannot stall it.
     const x = n % 4 === 3 ? 0.5 * (a + b) : b - (fb * (b - a)) / (fb - fa)
     const fx = f(x)
     if (fx > 0 === fb > 0) fa *= 0.5
@@ -24,7 +24,7 @@ export function root(f: (x: number) => number, from: number, to: number): number
   return b
 }
 
-/** Solves A x = b by elimination with row exchange. */
+/** Solves A x = b by Gaussian elimination with pivoting. */
 export function solve(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] {
   const rows = matrix.map((row, k) => [...row, right[k] ?? 0])
   const n = rows.length

@@ -2,7 +2,7 @@ import { adiabaticFaultCurrentA, fusingTimeOnderdonkS } from '../packages/core/s
 import { circularMilsToMm2 } from '../packages/core/src/conductor/index.ts'
 import type { Reference } from './compare.ts'
 
-/** Constant of (I/A)^2 t = C log10((Tf + 234)/(Ti + 234)), A in circular mils, that the adiabatic rule of IEC 60949 amounts to. */
+/** Constant C of (I/A)^2 t = C log10((Tf + 234)/(Ti + 234)), A in circular mils, equivalent to the adiabatic rule of IEC 60949. */
 function logConstant(initialC: number, finalC: number): number {
   const perMil = adiabaticFaultCurrentA({ areaMm2: circularMilsToMm2(1), timeS: 1, material: 'copper', initialC, finalC })
   return perMil ** 2 / Math.log10((finalC + 234) / (initialC + 234))

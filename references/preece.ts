@@ -4,7 +4,7 @@ import type { Reference } from './compare.ts'
 const inchMm = 25.4
 type FuseMetal = Parameters<typeof fusingCurrentPreeceA>[0]['material']
 const atInches = (inches: number, material: FuseMetal) => () => fusingCurrentPreeceA({ diameterMm: inches * inchMm, material })
-/** Diameter in inches that melts at a current: the rule is a pure power. */
+/** Diameter in inches that melts at a current, by inverting the power law. */
 const inchesFor = (currentA: number, material: FuseMetal) => () => (currentA / fusingCurrentPreeceA({ diameterMm: inchMm, material })) ** (2 / 3)
 
 export const reference: readonly Reference[] = [

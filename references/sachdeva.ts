@@ -6,7 +6,7 @@ import { lumpTimeToS } from './lump.ts'
 const source = 'Sachdeva, Fundamentals of Engineering Heat and Mass Transfer'
 const wall = insulationResistanceMKPerW({ conductorDiameterMm: 100, outsideDiameterMm: 250, conductivityWPerMK: 1 })
 const film = 1 / (8 * Math.PI * 0.25)
-/** The pipe as a wire of steady heat: 1 A in the ohms per metre that make it. */
+/** The pipe as a wire: 1 A through the ohms per metre that give its heat. */
 const pipe = {
   areaMm2: (Math.PI / 4) * 100 ** 2,
   insulationThicknessMm: 75,

@@ -32,7 +32,7 @@ const tubing = [
 
 type Row = { readonly nominal: string; readonly suppliedInsideMm: number; readonly recoveredInsideMm: number; readonly status: string }
 
-/** The class prints one ratio for all its sizes, and each size is rounded by itself. */
+/** The class has one ratio for all sizes, while each size is rounded by itself. */
 function ratioCases(rows: readonly Row[], relative: number, why: string): Reference['cases'] {
   return rows
     .filter((row) => row.status === 'published')

@@ -7,7 +7,7 @@ const areaMm2 = 1
 const toolRiseK = 327
 const timesS = [0.1, 0.3, 1, 2] as const
 
-/** A lump between two bare copper wires without loss, heated through a resistance; risesK at its edge and 5 mm along. */
+/** A lump between two bare lossless copper wires, heated through a resistance; risesK at its edge and 5 mm along. */
 function rises(resistanceKPerW: number, accuracy: number) {
   const lapMm = (storeJPerK / (2 * (areaMm2 / 1e6) * copper.densityKgPerM3 * copper.specificHeatJPerKgK)) * 1000
   const side = {
@@ -49,7 +49,7 @@ const printed = [
   },
 ] as const
 
-/** A lump on half-infinite rods: Laplace transform, closed in erfc. */
+/** A lump on semi-infinite rods: closed form in erfc by Laplace transform. */
 export const reference: Reference = {
   source: 'closed form of a lump on two half-infinite rods behind a resistance',
   clause: 'two tails of 1 mm2 copper, 0.0622384 J/K, tool 327 K above; checked against a numerical inversion',

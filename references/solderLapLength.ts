@@ -1,7 +1,7 @@
 import { lapLengthForStrengthMm } from '../packages/core/src/solder/index.ts'
 import type { Reference } from './compare.ts'
 
-/** A solid round wire of diameter 1 with the bond as wide as the wire, or half as wide. */
+/** A solid wire of diameter 1 with a bond as wide as the wire, or half as wide. */
 const length = (bondWidthMm: number): number => lapLengthForStrengthMm({ tensileMPa: 220, areaMm2: Math.PI / 4, shearMPa: 30, safetyFactor: 1, bondWidthMm })
 
 export const reference: Reference = {

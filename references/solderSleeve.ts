@@ -7,7 +7,7 @@ interface GoldenCase {
   readonly id: string
   readonly inputs: Parameters<typeof heatSolderSleeve>[0]
   readonly expected: Readonly<Record<string, number | null>>
-  /** Between the two solutions. */
+  /** Difference between the two solutions. */
   readonly difference: Readonly<Record<string, number>>
 }
 

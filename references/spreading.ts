@@ -1,7 +1,7 @@
 import { filletConductanceSPerM, interfaceConductanceSPerM, lapJointResistanceOhm, wireSpreadingOhmM } from '../packages/core/src/joint/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
-/** Spreading resistance over resistivity, solved by finite volumes in the disc and by a boundary method: width over diameter, value. */
+/** Spreading resistance over resistivity, by finite volumes in the disc and by a boundary method: width over diameter, value. */
 const spreading = [
   { widthOverDiameter: 0.02, printed: '1.505665' },
   { widthOverDiameter: 0.1, printed: '0.9934926' },
@@ -11,14 +11,14 @@ const spreading = [
   { widthOverDiameter: 1, printed: '0.2737996' },
 ] as const
 
-/** Laps of two round wires with an even strip along the surface, solved in three dimensions twice. */
+/** Laps of two round wires with a uniform strip along the surface, by two three-dimensional solutions. */
 const laps = [
   { diametersMm: [1.13, 1.13], bondWidthMm: 0.565, layerMm: 0.1, overlapMm: 4.52, corrected: '5.883229e-05', solvedOhm: '5.8748e-05' },
   { diametersMm: [1.13, 1.13], bondWidthMm: 0.565, layerMm: 0.02, overlapMm: 1.13, corrected: '3.232806e-05', solvedOhm: '3.1314e-05' },
   { diametersMm: [1.78, 0.98], bondWidthMm: 0.5, layerMm: 0.1, overlapMm: 4, corrected: '4.7358e-05', solvedOhm: '4.7273e-05' },
 ] as const
 
-/** Fillets between two like round wires, solved by finite elements of the section. */
+/** Fillets between two equal round wires, by finite elements of the cross-section. */
 const fillets = [
   { diameterMm: 1.13, gapMm: 0.1, bondWidthMm: 0.565, solderOhmM: 1.5e-7, corrected: '18339780', solvedSPerM: '18208000' },
   { diameterMm: 1.13, gapMm: 0.02, bondWidthMm: 0.565, solderOhmM: 1.5e-7, corrected: '30745430', solvedSPerM: '30900000' },
@@ -44,7 +44,7 @@ const fillet = ({ diameterMm, gapMm, bondWidthMm, solderOhmM: solder }: (typeof 
 
 const seven = { relative: 3e-7, why: 'seven digits are printed' } as const
 
-/** Current that spreads inside the wires of a soldered overlap. */
+/** Spreading of the current inside the wires of a soldered overlap. */
 export const reference: readonly Reference[] = [
   {
     source: 'spreading in round wires: closed form and field solutions',

@@ -9,7 +9,7 @@ const radii = [
   [0.05, 50, '0.1'],
 ] as const
 
-/** m L of a pin of 3 x 30 mm under 10 W/(m2 K), from the share of an endless fin that it draws. */
+/** m L of a 3 x 30 mm pin under 10 W/(m2 K), from its heat as a fraction of an infinite fin's. */
 function mL(conductivityWPerMK: number): number {
   const pin = { conductivityWPerMK, areaMm2: (Math.PI / 4) * 9, lossWPerMK: 10 * Math.PI * 0.003 }
   return Math.atanh(finConductanceWPerK({ ...pin, lengthMm: 30 }) / finConductanceWPerK(pin))

@@ -16,7 +16,7 @@ const steady = (name: string): boolean => name.startsWith('steady')
 
 function casesAt(accuracy: number, wanted: (name: string) => boolean, allowed: (name: string, error: number) => ReferenceCase['allowed']): ReferenceCase[] {
   return cases.flatMap((golden) => {
-    // Computed anew for each figure, so that a change of the model reaches every one of them.
+    // Computed anew for each figure, so that a changed model affects all of them.
     const got = (name: string): number => figures(heatJoint({ ...golden.inputs, accuracy })).get(name) ?? Number.NaN
     return [...figures(golden.expected)]
       .filter(([name]) => wanted(name))

@@ -20,7 +20,7 @@ const cases = JSON.parse(readFileSync(new URL('./data/thermalJointService.json',
 const linear = (golden: GoldenCase): boolean => golden.inputs.conductors[0].filmWPerM2K !== undefined
 const allowed = { relative: 1e-9, why: 'closed forms and quadratures; the golden figures carry twelve digits and state errors up to 1e-7 K' }
 
-/** The largest current named by the error of a joint that never comes to rest. */
+/** The largest current, from the error for a joint without a steady state. */
 function largestCurrentOf(inputs: GoldenCase['inputs']): number {
   try {
     jointTemperatureC(inputs)
@@ -53,7 +53,7 @@ function figures(golden: GoldenCase): ReferenceCase[] {
       allowed,
     }))
   const joint = { title: `${id}: jointC`, printed: String(expected.jointC), unit: 'C', got: () => jointTemperatureC(inputs), allowed }
-  // Turned round: the resistance that brings the joint to the golden temperature is the golden resistance, as it is when hot.
+  // Inverse check: the hot resistance that gives the golden temperature is the golden one.
   const hot = inputs.jointResistanceOhm * (1 + inputs.jointResistanceCoefficientPerK * ((expected.jointC ?? Number.NaN) - 20))
   const back: ReferenceCase = {
     title: `${id}: resistance accepted at the golden temperature`,

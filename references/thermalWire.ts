@@ -24,7 +24,7 @@ const golden = JSON.parse(readFileSync(new URL('./data/thermalWire.json', import
 const steady = { relative: 1e-8, why: 'the same equations by bisection in 30 digits; twelve digits printed' }
 const transient = { absolute: 1e-3, why: 'the same equations by an integrator of order 8; quadrature over the jumps of the piecewise law costs up to 0.1 mK' }
 
-/** Lowest current for which nothing balances, from the cause of the refusal. */
+/** Lowest runaway current, from the error's cause. */
 function runawayCurrentA(inputs: Inputs): number {
   const runsAway = (currentA: number) => {
     try {
@@ -44,7 +44,7 @@ function runawayCurrentA(inputs: Inputs): number {
   return high
 }
 
-/** What the library gives for a figure's name, for one model; a name without entry is no output of ours. */
+/** The library's value for a figure's name, by model; a name without entry is not one of our outputs. */
 const got: Readonly<Record<GoldenCase['model'], Readonly<Record<string, (i: Inputs) => number>>>> = {
   'wire-steady-temperature': {
     conductorC: conductorTemperatureC,

@@ -5,7 +5,7 @@ const million = 1_000_000
 const normal = (value: number, standardUncertainty: number, degreesOfFreedom?: number) =>
   degreesOfFreedom === undefined ? { value, standardUncertainty } : { value, standardUncertainty, degreesOfFreedom }
 
-/** A million draws are made once for all figures of an example. */
+/** Caches a million draws for all figures of an example. */
 function once<K extends string, T>(make: (key: K) => T): (key: K) => T {
   const made = new Map<K, T>()
   return (key) => {
@@ -29,7 +29,7 @@ const expansion = once((method: 'linear' | 'monte-carlo') =>
   ),
 )
 
-/** Stefan-Boltzmann constant from Planck's and the molar gas constant, Rydberg's, the electron's mass and the fine structure, as recommended in 2010. */
+/** Stefan-Boltzmann constant from the Planck, molar gas and Rydberg constants, the electron's mass and the fine-structure constant (2010 values). */
 const radiation = (coverage: number) =>
   propagate(
     ({ planck, gas, rydberg, electron, fine }) => {

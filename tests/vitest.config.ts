@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
 export const root = fileURLToPath(new URL('..', import.meta.url))
-/** Tests run on the sources: a package's name means its src folder, a room's name that room's index. */
+/** Tests run on the sources: a package name resolves to its src folder, a room's to that room's index. */
 export const packageAlias = ['core', 'working', 'planner'].flatMap((name) => [
   { find: new RegExp(`^@strandwise/${name}$`), replacement: `${root}packages/${name}/src/index.ts` },
   { find: new RegExp(`^@strandwise/${name}/(.+)$`), replacement: `${root}packages/${name}/src/$1/index.ts` },

@@ -4,19 +4,19 @@ import { defineConfig } from 'vitest/config'
 import { BaseSequencer, type TestSpecification } from 'vitest/node'
 import { packageAlias, root } from './vitest.config.ts'
 
-/** The one file that is mutated, where a room goes file by file. */
+/** The only file mutated, in a room that goes file by file. */
 const mutated = process.env.STRANDWISE_FILE
 const quick = process.env.STRANDWISE_QUICK !== undefined
 const docs = ['tests/docs/domains.test.ts', 'tests/docs/examples.test.ts']
-/** Searches that a changed inner step would hold up for minutes, and a hundred thousand texts: they judge a file of their own name alone. */
+/** Searches that a mutant could delay by minutes, and a hundred thousand texts: run only for a mutated file of the same name. */
 const slowest = ['packBundle', 'randomTexts']
-/** Whole runs against other methods, and searches of many starts: a file that has tests of its own meets them last. */
+/** Whole runs against other methods, and long searches: run last for a file with tests of its own. */
 const slow = ['heatJoint.ladder', 'heatJoint.golden', 'heatJointAdvice', 'heatJointBand', 'heatSolderSleeve', 'jointVolumes', ...slowest]
 
-/** heatingStep.wires.test.ts is of heatingStep.ts too. */
+/** Base name, so that heatingStep.wires.test.ts also belongs to heatingStep.ts. */
 const nameOf = (path: string): string => basename(path).replace(/\..*$/, '')
 
-/** The docstrings of the room are those of its formulas; what lies beneath them has tests by itself. */
+/** Docstring tests excluded for a file: those of formulas only judge formulas. */
 function leftOut(file: string): readonly string[] {
   const isFormula = readFileSync(root + file, 'utf8').includes('@domain')
   const ownName = nameOf(file)
@@ -24,12 +24,12 @@ function leftOut(file: string): readonly string[] {
   return [...(isFormula ? [] : docs), ...testsOf(slow, aim)]
 }
 
-/** The tests of these names but one. */
+/** The tests of these names except one. */
 function testsOf(names: readonly string[], butOf: string): readonly string[] {
   return names.filter((name) => name !== butOf).map((name) => `**/${name}.test.ts`)
 }
 
-/** The mutated file's own test first, then the quickest of the last run: most mutants die at once, and a dead one meets no further test. */
+/** The mutated file's own test first, then the fastest of the last run: most mutants die at once, and a dead one meets no further test. */
 class QuickFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const isOwn = ({ moduleId }: TestSpecification): boolean => mutated !== undefined && nameOf(moduleId) === nameOf(mutated)
@@ -41,7 +41,7 @@ class QuickFirst extends BaseSequencer {
   }
 }
 
-/** The tests that judge the mutants of one room: its own, and the generated ones of its docstrings. */
+/** Tests that judge the mutants of one room: its own, and those generated from its docstrings. */
 export default defineConfig({
   root,
   resolve: { alias: packageAlias },

@@ -1,6 +1,6 @@
 import type { Figure } from './figures.ts'
 
-/** What makes a count dishonest: a source in two files, or a figure from outside that is counted from the same source twice. */
+/** Faults of the count: a source in two files, or a published figure counted twice from one source. */
 export function faultsOf(all: readonly Figure[]): readonly string[] {
   const filesOf = new Map<string, Set<string>>()
   for (const { source, file } of all) filesOf.set(source, (filesOf.get(source) ?? new Set()).add(file))
@@ -13,7 +13,7 @@ export function faultsOf(all: readonly Figure[]): readonly string[] {
   return [...scattered, ...twice]
 }
 
-/** Models that no figure from outside checks and no reason excuses, and reasons that excuse nothing. Recalled and recorded figures are no check. */
+/** Models that no published figure checks and no reason excuses, and reasons no longer needed. Figures from memory and recorded ones are no check. */
 export function uncheckedFaults(all: readonly Figure[], models: readonly string[], reasons: Readonly<Record<string, string>>): readonly string[] {
   const checked = new Set(all.filter(({ status, looksUp }) => status !== 'from memory' && status !== 'recorded' && !looksUp).flatMap(({ checks }) => checks))
   return [

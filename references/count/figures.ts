@@ -11,21 +11,21 @@ export interface Figure {
   readonly printed: string
   readonly unit: string
   readonly status: ReferenceStatus
-  /** The code only read a row: checked, never counted. */
+  /** The code only looked up a row: compared, never counted. */
   readonly looksUp: boolean
   readonly got: number
   readonly met: boolean
   /** Functions of the packages that it calls. */
   readonly calls: readonly string[]
-  /** Those of them that it checks: it is missed when their results are 2 % larger or smaller. */
+  /** Functions that it checks: with their results 2 % larger or smaller, the figure is missed. */
   readonly checks: readonly string[]
-  /** Further cases of the same source that compute the same number: they count as this one. */
+  /** Number of further cases of the same source that compute the same number; they count as this one. */
   readonly repeats: number
   /** Its source states one figure in many places: see Reference. */
   readonly oneFigure: boolean
 }
 
-/** A check is worth its name when this change of a model breaks it. */
+/** Change of a model's result that a check must detect. */
 export const changeShare = 0.02
 
 const attempt = (run: () => number): number => {
@@ -36,13 +36,13 @@ const attempt = (run: () => number): number => {
   }
 }
 
-/** Cases of one source that give the same functions the same numbers and compute the same number are one figure. */
+/** Identity of a figure: cases of one source that pass the same numbers to the same functions, and get the same number, are one. */
 function identityOf(reference: Reference, item: ReferenceCase, got: number, calls: readonly string[], inputs: readonly number[]): string {
   if (reference.oneFigure === true) return `${reference.source}|${reference.clause}`
   return [reference.source, item.status ?? reference.status, item.looksUp === true, item.printed, item.unit, got.toPrecision(12), ...calls, ...inputs].join('|')
 }
 
-/** Functions whose results, 2 % larger or smaller, break this case. */
+/** Functions of which a 2 % change breaks this case. */
 function checkedBy(item: ReferenceCase, calls: readonly string[]): readonly string[] {
   return calls.filter((name) =>
     [1 + changeShare, 1 - changeShare].some(
@@ -60,7 +60,7 @@ export interface SourceFile {
   readonly reference: Reference
 }
 
-/** Computes every figure in references/ once, and again for each function that it calls, with that function's results changed. */
+/** Computes every figure of references/ once, and again with the results of each called function changed. */
 export const figures = async (): Promise<readonly Figure[]> => figuresOf(await readReferences())
 
 /** The same for a list of sources. */

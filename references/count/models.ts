@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url'
 const rooms = fileURLToPath(new URL('../../packages/core/src/', import.meta.url))
 const docBeforeFunction = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*export (?:async )?function\*? (\w+)/g
 
-/** Public functions of core whose docstring has an equation of its own; one that only reads a row is no model. */
+/** Public functions of core with an equation in their docstring; look-ups of a row are no models. */
 export function models(): readonly string[] {
   return readdirSync(rooms, { withFileTypes: true })
     .filter((entry) => entry.isDirectory())

@@ -9,20 +9,20 @@ const packages = new URL('packages/', root).href
 const recorder = new URL('./recorder.ts', import.meta.url).href
 const mark = '?recorded'
 
-/** The index of a package or room with each function noting its calls. */
+/** Source of a wrapper module: a package's or room's index with every function recording its calls. */
 function recordingModule(url: string): string {
   const names = Object.keys(createRequire(import.meta.url)(fileURLToPath(url)) as object)
   const lines = names.map((name) => `export const ${name} = recorded('${name}', real.${name})`)
   return [`import * as real from '${url}'`, `import { recorded } from '${recorder}'`, ...lines].join('\n')
 }
 
-/** Where a package's or a room's sources begin; null for another module. */
+/** Path of a package's or room's sources; null for another module. */
 function sourcesOf(specifier: string): string | null {
   const [, name, room] = /^@strandwise\/(\w+)(?:\/(\w+))?$/.exec(specifier) ?? []
   return name === undefined ? null : `${packages}${name}/src/${room === undefined ? '' : `${room}/`}index.ts`
 }
 
-/** Files of figures import the packages' sources through the recorder, the packages each other's sources as they are. */
+/** Redirects the references' imports of the packages to the recorder; imports between packages stay as they are. */
 function recordCalls(): { deregister(): void } {
   return registerHooks({
     resolve(specifier, context, next) {
@@ -37,7 +37,7 @@ function recordCalls(): { deregister(): void } {
   })
 }
 
-/** Every source with its file, the functions of the packages noting their calls. Node only: it hooks the loading of modules. */
+/** Every source with its file, with the packages' functions recording their calls. Node only: it hooks module loading. */
 export async function readReferences(): Promise<readonly { readonly file: string; readonly reference: Reference }[]> {
   const files = readdirSync(new URL(folder))
     .filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts') && name !== 'compare.ts')

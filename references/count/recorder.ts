@@ -1,11 +1,11 @@
-/** Functions that a figure calls from outside the packages, not what these call in turn; and the numbers that they are given. */
+/** Functions that a figure calls directly, and the numbers passed to them. */
 let called: Set<string> | undefined
 let given: number[] = []
 let depth = 0
-/** The function whose results are changed, and by how much. */
+/** The function whose results are scaled, and the factor. */
 let changed: { readonly name: string; readonly factor: number } | undefined
 
-/** Runs a figure and lists the functions that it called, with the numbers that they were given. */
+/** Runs a figure and lists the functions it called, with the numbers passed. */
 export function watched<T>(run: () => T): { readonly result: T; readonly functions: readonly string[]; readonly inputs: readonly number[] } {
   const names = new Set<string>()
   called = names
@@ -18,7 +18,7 @@ export function watched<T>(run: () => T): { readonly result: T; readonly functio
   }
 }
 
-/** Runs a figure while every number that the named function returns is multiplied by the factor. */
+/** Runs a figure with every number that the named function returns multiplied by the factor. */
 export function withChanged<T>(name: string, factor: number, run: () => T): T {
   changed = { name, factor }
   try {
@@ -42,7 +42,7 @@ function numbersIn(value: unknown, into: number[]): void {
 
 const isClass = (value: unknown): boolean => typeof value === 'function' && /^class\b/.test(Function.prototype.toString.call(value))
 
-/** The export itself or, where it is a function, one that notes its call and can be changed. */
+/** The export itself; a function is wrapped to record its calls and scale its results. */
 export function recorded(name: string, value: unknown): unknown {
   if (typeof value !== 'function' || isClass(value)) return value
   const original = value as (...inputs: readonly unknown[]) => unknown

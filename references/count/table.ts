@@ -9,7 +9,7 @@ function line(label: string, list: readonly Figure[]): string {
 
 const header = (what: string): string => `${statuses.map((status) => (status === 'from memory' ? 'memory' : status).padStart(10)).join('')}  ${what}`
 
-/** Different figures by source and by function, as the step of the tests prints them. A figure counts for a function that it checks. */
+/** Distinct figures by source and by function, as the test step prints them. A figure counts for the functions that it checks. */
 export function table(all: readonly Figure[]): string {
   const sources = [...new Set(all.map(({ source }) => source))].sort((a, b) => a.localeCompare(b))
   const functions = [...new Set(all.flatMap(({ checks }) => checks))].sort((a, b) => a.localeCompare(b))

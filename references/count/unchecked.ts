@@ -1,4 +1,4 @@
-/** Functions with an equation that no figure from outside checks, each with its reason. The count fails for one that is missing here, and for one that needs no entry any more. */
+/** Functions with an equation that no independent figure checks, each with its reason. The count fails for one missing here, and for one no longer needed. */
 export const unchecked: Readonly<Record<string, string>> = {
   parseAwg: 'reads a name; its numbers are checked through awgToAreaMm2',
   formatAwg: 'writes a name',

@@ -1,4 +1,4 @@
-/** Dry air and the heat that a round gives off to it, from the published equations; apart from the library. */
+/** Dry air and the heat loss of a cylinder in it, from the published equations; independent of the library. */
 
 export interface Air {
   readonly density: number
@@ -16,7 +16,7 @@ export function air(c: number, pressurePa = 101325): Air {
 
 export const stefanBoltzmann = 5.670374419e-8
 
-/** Morgan's bands: below each upper Rayleigh number a factor and an exponent. */
+/** Morgan's bands: factor and exponent below each upper Rayleigh number. */
 const morgan = [
   [1e-2, 0.675, 0.058],
   [1e2, 1.02, 0.148],
@@ -39,7 +39,7 @@ export interface Surroundings {
   readonly filmWPerM2K?: number
 }
 
-/** Heat that a long horizontal round loses, W/m: the larger of natural and forced convection, and radiation, less the sun. */
+/** Heat loss of a long horizontal cylinder, W/m: the larger of natural and forced convection, plus radiation, less the sun. */
 export function lossWPerM(surfaceC: number, diameterM: number, around: Surroundings): number {
   const { ambientC, emissivity = 0.9, airSpeedMPerS = 0, pressurePa = 101325, correlation = 'churchill-chu', solarAbsorbedWPerM = 0, filmWPerM2K } = around
   if (filmWPerM2K !== undefined) return filmWPerM2K * Math.PI * diameterM * (surfaceC - ambientC) - solarAbsorbedWPerM

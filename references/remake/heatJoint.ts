@@ -1,12 +1,7 @@
 import type { HeatJointInput } from '../../packages/core/src/heating/index.ts'
 import { air, churchillBernstein, stefanBoltzmann } from './air.ts'
 
-/**
- * A joint under a tool by finite volumes and implicit steps: the model of heatJoint solved another way.
- *
- * Each wire is boxes on a graded grid, eliminated to one line q = a T - b in each step; the joint's heat is then found by bisection,
- * so plateau, power limit and radiation need no cases. Two step counts are extrapolated.
- */
+/** Independent solution of heatJoint's model by finite volumes and implicit steps. Each wire is a graded grid, eliminated in each step to one line q = a T - b; bisection then finds the joint's heat, so plateau, power limit and radiation need no special cases. Two step counts are extrapolated. */
 
 type Golden = Required<Pick<HeatJointInput, 'ambientC' | 'tool' | 'joint' | 'conductors' | 'toolOffS'>> & HeatJointInput
 type Side = Golden['conductors'][number]
@@ -20,13 +15,13 @@ interface Alloy {
 
 interface Boxes {
   readonly count: number
-  /** Heat stored per kelvin, loss per kelvin and drive of each box with the tool on and off, conductance to the box before. */
+  /** Per box: heat capacity, loss and drive with the tool on and off, conductance to the previous box. */
   readonly store: Float64Array
   readonly loss: readonly [Float64Array, Float64Array]
   readonly drive: readonly [Float64Array, Float64Array]
   readonly link: Float64Array
   readonly t: Float64Array
-  /** Boxes on both sides of the insulation's edge, and the share of the second. */
+  /** Boxes on either side of the insulation's edge, and the interpolation weight of the second. */
   readonly edge: readonly [number, number]
   readonly fixed: { readonly at: number; readonly c: number } | null
 }
@@ -63,7 +58,7 @@ function boxesOf(side: Side, input: Golden, fineness: number): Boxes {
     for (const end of parts) ends.push(from + (end - from) * scale)
   }
   const count = ends.length
-  // Nodes stand on the box ends; each owns half of both neighbours, so that breaks are nodes.
+  // Nodes are on the box ends; each owns half of both neighbours, so that discontinuities are nodes.
   const store = new Float64Array(count)
   const loss = [new Float64Array(count), new Float64Array(count)] as const
   const drive = [new Float64Array(count), new Float64Array(count)] as const
@@ -116,7 +111,7 @@ export interface Remade {
   readonly insulationPeakC: readonly number[]
 }
 
-/** One run with a number of steps before and after the tool is lifted. */
+/** One run, with a number of steps before and after the tool is removed. */
 export function remadeRun(input: Golden, steps: number, fineness: number): Remade {
   const alloy = input.alloy as unknown as Alloy
   const { tool, joint, ambientC, toolOffS } = input
@@ -149,7 +144,7 @@ export function remadeRun(input: Golden, steps: number, fineness: number): Remad
   let tipC = tool.kind === 'iron' ? tool.setC : 0
   const tipStore = tool.kind === 'iron' ? (tool.tipHeatCapacityJPerK ?? 0) : 0
 
-  /** Tip temperature at the end of a step for a joint at c: its own implicit balance, which is one of two straight lines. */
+  /** Tip temperature at the end of a step for joint temperature c: an implicit balance of two straight lines. */
   const tipAfter = (c: number, h: number): number => {
     if (tool.kind !== 'iron') return 0
     const limit = tool.maximumW ?? Number.POSITIVE_INFINITY
@@ -187,7 +182,7 @@ export function remadeRun(input: Golden, steps: number, fineness: number): Remad
     let slope = 0
     let offset = 0
     wires.forEach((wire, w) => {
-      // From the far end: T[k] = A[k] T[k-1] + B[k].
+      // Elimination from the far end: T[k] = A[k] T[k-1] + B[k].
       const [A, B] = [lineA[w] as Float64Array, lineB[w] as Float64Array]
       for (let k = wire.count - 1; k >= 1; k -= 1) {
         const beyond = k === wire.count - 1 ? 0 : (wire.link[k + 1] as number)
@@ -201,7 +196,7 @@ export function remadeRun(input: Golden, steps: number, fineness: number): Remad
         A[k] = (wire.link[k] as number) / own
         B[k] = (((wire.store[k] as number) / h) * (wire.t[k] as number) + (wire.drive[off][k] as number) + beyond * nextB) / own
       }
-      // Node 0 is the joint; its half box loses and stores as well.
+      // Node 0 is the joint; its half box has loss and heat capacity too.
       slope += wire.tails * ((wire.link[1] as number) * (1 - (A[1] as number)) + (wire.loss[off][0] as number) + (wire.store[0] as number) / h)
       offset +=
         wire.tails * ((wire.link[1] as number) * (B[1] as number) + (wire.drive[off][0] as number) + ((wire.store[0] as number) / h) * (wire.t[0] as number))
@@ -252,7 +247,7 @@ export function remadeRun(input: Golden, steps: number, fineness: number): Remad
   return { solidusAtS: first.solidus, liquidusAtS: first.liquidus, wettedAtS: first.wetted, jointAtToolOffC, jointC, edgeC, insulationPeakC: peak }
 }
 
-/** Two step counts, extrapolated: implicit steps err in proportion to their length. */
+/** Richardson extrapolation of two step counts: implicit Euler is of first order. */
 export function remadeHeatJoint(input: Golden, steps = 3000): Remade {
   const [coarse, fine] = [remadeRun(input, steps, 2), remadeRun(input, 2 * steps, 2)]
   const one = (a: number | null, b: number | null) => (a === null || b === null ? null : 2 * b - a)

@@ -5,7 +5,7 @@ import { lossWPerM } from './air.ts'
 type Site = JointSite & { readonly jointResistanceOhm: number; readonly jointResistanceCoefficientPerK: number }
 const given = (value: number | undefined): number => value as number
 
-/** Heat that leaves a metre of wire whose copper has a temperature, through a layer and its surface. */
+/** Heat loss per metre of wire at a copper temperature, through insulation and surface. */
 function outflow(coreM: number, outsideM: number, conductivity: number, around: Parameters<typeof lossWPerM>[2]): (copperC: number) => number {
   const wall = Math.log(outsideM / coreM) / (2 * Math.PI * conductivity)
   if (around.filmWPerM2K !== undefined) {
@@ -22,7 +22,7 @@ function outflow(coreM: number, outsideM: number, conductivity: number, around: 
   }
 }
 
-/** Flow into one wire whose end has a temperature, by marching its second-order equation outwards: the start slope is sought that comes to rest far away. */
+/** Heat flow into one wire at an end temperature, by integrating outwards: solves for the initial slope that levels off far away. */
 function wire(side: JointSide, site: Site) {
   const area = side.areaMm2 * 1e-6
   const kA = given(side.conductivityWPerMK) * area
@@ -43,7 +43,7 @@ function wire(side: JointSide, site: Site) {
     : open
   const farC = root((c) => open(c) - made(c), site.ambientC - 1, 2500)
   const sleeveM = sleeve ? sleeve.lengthMm / 2000 : 0
-  /** Open part: flow from its end temperature, by halving boxes between that temperature and the far one (first integral, midpoint sums extrapolated). */
+  /** Flow into the open part by its end temperature, by the first integral between that and the far temperature (midpoint sums extrapolated). */
   const openFlow = (endC: number): number => {
     const sum = (n: number) => {
       let total = 0
@@ -57,7 +57,7 @@ function wire(side: JointSide, site: Site) {
     const integral = (4 * sum(400) - sum(200)) / 3
     return Math.sign(endC - farC) * Math.sqrt(Math.max(0, 2 * kA * integral))
   }
-  /** From the sleeve's end inwards with fourth-order steps: temperature and flow at the joint. */
+  /** From the sleeve's end inwards in fourth-order steps: temperature and flow at the joint. */
   const inwards = (endC: number): readonly [number, number] => {
     let [c, q] = [endC, openFlow(endC)]
     const n = 200
@@ -81,7 +81,7 @@ function wire(side: JointSide, site: Site) {
   return { farC, flow }
 }
 
-/** Joint, far ends and flows of a steady joint in service. */
+/** Joint and far temperatures and flows of a steady joint in service. */
 export function remadeJointService(site: Site): { readonly jointC: number; readonly farC: readonly number[]; readonly wireFlowW: readonly number[] } {
   const wires = site.conductors.map((side) => wire(side, site))
   const made = (c: number) => site.currentA ** 2 * site.jointResistanceOhm * (1 + site.jointResistanceCoefficientPerK * (c - 20))

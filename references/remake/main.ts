@@ -3,18 +3,18 @@ import { remadeHeatJoint } from './heatJoint.ts'
 import { remadeJointService } from './jointService.ts'
 import { remadeAfterC, remadeSteadyA, remadeSteadyC } from './wire.ts'
 
-/** Solves the golden cases of references/data once more, apart from the library, and prints how far each lies from its golden figures. */
+/** Solves the golden cases of references/data independently of the library, and prints the differences from their golden figures. */
 
 interface Case {
   readonly id: string
   readonly model?: string
-  /** They differ by model; each solver names its own. */
+  /** Inputs differ by model; each solver casts them. */
   readonly inputs: never
   readonly expected: Readonly<Record<string, unknown>>
 }
 const read = (name: string): readonly Case[] => JSON.parse(readFileSync(new URL(`../data/${name}.json`, import.meta.url), 'utf8')) as readonly Case[]
 
-/** Every number of the remade result against the golden one of the same name: largest difference, a time in shares, a temperature in kelvins. */
+/** Largest differences between recomputed and golden numbers of the same name: relative for times, in kelvin for temperatures. */
 function differences(remade: object, golden: Readonly<Record<string, unknown>>): { readonly share: number; readonly kelvin: number } {
   let [share, kelvin] = [0, 0]
   const look = (ours: unknown, theirs: unknown, isShare: boolean): void => {
@@ -34,7 +34,7 @@ function wire({ model, inputs, expected }: Case): object | null {
   return { temperatureC: remadeAfterC(inputs) }
 }
 
-/** Solver of each file of golden cases, and how close the second solution comes. */
+/** Solver of each file of golden cases, and its expected agreement. */
 const sets = [
   { file: 'thermalWire', remake: wire, share: 1e-9, kelvin: 1e-5 },
   {

@@ -5,7 +5,7 @@ import { lossWPerM } from './air.ts'
 type Inputs = WireHeat & WireStore & { readonly currentA: number; readonly limitC: number; readonly timeS: number; readonly initialC: number }
 const given = (value: number | undefined): number => value as number
 
-/** One insulated wire: the surface is sought at which the heat made leaves; the copper is hotter by the wall. */
+/** One insulated wire: solves for the surface at which heat generated equals heat lost; the copper is hotter by the wall's drop. */
 function wireOf(i: Inputs) {
   const d = given(i.conductorDiameterMm) / 1000
   const outside = d + (2 * i.insulationThicknessMm) / 1000
@@ -16,7 +16,7 @@ function wireOf(i: Inputs) {
   return { d, outside, ohm, loss, conductor }
 }
 
-/** First surface temperature from the air up at which made and lost heat balance. */
+/** Lowest surface temperature, from the air upwards, with heat generated equal to heat lost. */
 export function remadeSteadyC(i: Inputs): number {
   const { ohm, loss, conductor } = wireOf(i)
   const excess = (s: number) => i.currentA ** 2 * ohm(conductor(s)) - loss(s)
@@ -34,7 +34,7 @@ export function remadeSteadyA(i: Inputs): number {
   return Math.sqrt(loss(surface) / ohm(i.limitC))
 }
 
-/** Conductor after a time: fourth-order steps, their length set by the rate. */
+/** Conductor temperature after a time: fourth-order steps, their length by the rate. */
 export function remadeAfterC(i: Inputs): number {
   const { d, outside, ohm, loss, conductor } = wireOf(i)
   const store =

@@ -3,13 +3,13 @@ import { compiled, fromText } from './mathematics.ts'
 import { type Candidate, measure } from './measure.ts'
 import type { Figure } from './report.ts'
 
-/** Limits of the design: within 1.5 times of the same arithmetic inline, at least 15 times faster than mathjs compiled and 400 times than its text. */
+/** Design limits: at most 1.5 times the same arithmetic inline, at least 15 times faster than compiled mathjs and 400 times faster than mathjs from text. */
 const limits = { inline: 1.5, compiled: 15, text: 400 } as const
 
 interface Case {
   readonly name: string
   readonly expression: string
-  /** The inputs vary with the index, all but names, so that no part is computed once for all: a compiler folds what is constant. */
+  /** Inputs vary with the index, so that the compiler cannot fold constants. */
   readonly scope: (index: number) => Record<string, number>
   readonly library: Candidate
   readonly inline: Candidate
@@ -76,7 +76,7 @@ function loop(one: (index: number) => number): Candidate {
   }
 }
 
-/** The four ways must compute the same before their times mean anything. */
+/** The four variants must agree before their times mean anything. */
 function mustAgree({ name, expression, scope, library, inline }: Case): void {
   const wanted = compiled(expression)(scope(0)) + compiled(expression)(scope(1))
   for (const got of [library(2), inline(2)]) {
@@ -85,7 +85,7 @@ function mustAgree({ name, expression, scope, library, inline }: Case): void {
   }
 }
 
-/** Closed-form functions against the same arithmetic inline, compiled by mathjs, and from text. */
+/** Closed-form functions against the same arithmetic inline, compiled by mathjs, and parsed from text. */
 export function closedForm(): readonly Figure[] {
   return cases.flatMap((one): Figure[] => {
     mustAgree(one)

@@ -1,6 +1,6 @@
 import { steadyCurrentA } from '@strandwise/core'
 
-/** One wire at one current, with the conductor's temperature that the current was made for. */
+/** A wire, its current, and the conductor temperature from which the current was computed. */
 export interface Point {
   readonly areaMm2: number
   readonly insulationThicknessMm: number

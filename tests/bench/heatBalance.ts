@@ -11,7 +11,7 @@ import type { Figure } from './report.ts'
 
 const inputsOf = ({ conductorC: _, ...point }: Point) => ({ ...point, insulationConductivityWPerMK })
 
-/** Average time in C in nanoseconds, and the average temperature that it found; undefined where no compiler is found. */
+/** Mean time in C in nanoseconds, and the mean temperature found; undefined without a compiler. */
 function inC(points: readonly Point[]): { readonly ns: number; readonly meanC: number } | undefined {
   const folder = mkdtempSync(join(tmpdir(), 'strandwise-bench-'))
   try {
@@ -40,7 +40,7 @@ export function heatBalance(): readonly Figure[] {
   const plain = points.map(plainSecant)
   const plainEvaluations = takeEvaluations() / points.length
   const apart = Math.max(...plain.map((temperatureC, index) => Math.abs(temperatureC - (points[index] as Point).conductorC)))
-  // A round takes its points from everywhere in the grid: the step shares no factor with the grid's length.
+  // Step through the grid, coprime to its length, so that a round samples everywhere.
   const step = 2477
   const over = <T>(list: readonly T[], one: (item: T) => number): Candidate => {
     let next = 0

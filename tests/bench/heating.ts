@@ -34,7 +34,7 @@ function cases(): readonly HeatJointInput[] {
   )
 }
 
-/** Heating curves over invented joints: the median over the joints of each one's median time. */
+/** Heating curves of invented joints: median over joints of the median time. */
 export function heating(): readonly Figure[] {
   const times = cases().map((input) => measureOnce(() => heatJoint(input), 9))
   const medians = times.map(({ medianMs }) => medianMs).sort((a, b) => a - b)

@@ -1,6 +1,6 @@
 import * as mathjs from 'mathjs/number'
 
-/** What the expressions need; the types of the number-only entry promise less than it has. */
+/** Functions that the expressions need; the number-only entry's types list fewer than it exports. */
 const needed = [
   mathjs.evaluateDependencies,
   mathjs.compileDependencies,
@@ -15,7 +15,7 @@ const needed = [
   mathjs.piDependencies,
 ]
 
-/** The leanest instance that reads formulas: plain numbers, and only the functions that the expressions name. */
+/** The smallest mathjs instance for the formulas: plain numbers, and only the functions they use. */
 const math = mathjs.create(Object.assign({}, ...needed) as mathjs.FactoryFunctionMap)
 
 type Scope = Record<string, number>

@@ -1,15 +1,15 @@
-/** A candidate runs its work `count` times and returns something that depends on all of it. */
+/** Runs the work `count` times and returns something that depends on every result. */
 export type Candidate = (count: number) => number
 
 export interface Timing {
   readonly name: string
   /** Median over the rounds, in nanoseconds a call. */
   readonly nsPerCall: number
-  /** Share between the quarter and three-quarter points: how noisy the machine was. */
+  /** Interquartile range over median: the machine's noise. */
   readonly spread: number
 }
 
-/** Much shorter than the slice of time that a busy machine gives to one program: most rounds then run through undisturbed. */
+/** Much shorter than the scheduler's time slice, so that most rounds run undisturbed. */
 const roundMs = 0.4
 const rounds = 401
 
@@ -21,7 +21,7 @@ function timed(candidate: Candidate, count: number): number {
   return Number(process.hrtime.bigint() - start)
 }
 
-/** Calls a round: enough of them to last as long as a round, found by doubling; this also warms the candidate up. The quickest of a few counts: a pause of the machine would pass for work. */
+/** Calls per round, doubled until a round is long enough; also warms up. The fastest of several, as a pause of the machine would count as work. */
 function countFor(candidate: Candidate): number {
   let count = 1
   while (Math.min(...Array.from({ length: 5 }, () => timed(candidate, count))) < roundMs * 1e6) count *= 2
@@ -31,7 +31,7 @@ function countFor(candidate: Candidate): number {
 
 const at = (sorted: readonly number[], share: number): number => sorted[Math.floor(share * (sorted.length - 1))] as number
 
-/** Times candidates in turn, round after round, so that a slow moment of the machine meets all of them: the ratios hold where the times don't. */
+/** Times candidates in turn, round after round, so that a slow moment affects all of them: ratios stay valid when times don't. */
 export function measure(candidates: Readonly<Record<string, Candidate>>): readonly Timing[] {
   const entries = Object.entries(candidates).map(([name, candidate]) => ({ name, candidate, count: countFor(candidate), times: [] as number[] }))
   for (let round = 0; round < rounds; round += 1) {
@@ -44,7 +44,7 @@ export function measure(candidates: Readonly<Record<string, Candidate>>): readon
   })
 }
 
-/** Candidates that take long: each is run `times` times, one after the other; median and worst in milliseconds. */
+/** For slow candidates: runs each `times` times; median and worst in milliseconds. */
 export function measureOnce(work: () => unknown, times = 15): { readonly medianMs: number; readonly worstMs: number } {
   const found: number[] = []
   work()

@@ -1,4 +1,4 @@
-/** The heat balance in the plainest way: one secant on the surface's temperature, nothing remembered, nothing checked. What the library's solver is measured against. */
+/** The plainest solution of the heat balance: one secant on the surface temperature, without caching or checks. Baseline for the library's solver. */
 import type { Point } from './grid.ts'
 
 const conductivityWPerMK = 0.17
@@ -48,7 +48,7 @@ export function plainSecant(point: Point): number {
     q = flow(Ts, Ta, D, morgan)
     return heat20 * (1 + alpha * (Ts - 293.15 + q * R)) - q
   }
-  // One and two kelvin above the air: it knows nothing of the wire.
+  // Starting points 1 and 2 K above the air, without knowledge of the wire.
   let a = Ta + 1
   let fa = F(a)
   let b = Ta + 2
@@ -63,7 +63,7 @@ export function plainSecant(point: Point): number {
   return b + q * R - 273.15
 }
 
-/** Evaluations of the terms since the last time that they were asked for. */
+/** Evaluations of the terms since the last call. */
 export function takeEvaluations(): number {
   const taken = evaluations
   evaluations = 0

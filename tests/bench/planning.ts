@@ -14,7 +14,7 @@ const quantities = [
   ['3 %', 'ratio'],
 ] as const
 
-/** Quantities a second, plans, rows of an audit. */
+/** Quantities, plans and audit rows per second. */
 export async function planning(): Promise<readonly Figure[]> {
   const [quantity] = measure({
     quantity: (count) => {
@@ -36,7 +36,7 @@ export async function planning(): Promise<readonly Figure[]> {
 const row = { name: 'feed', areaMm2: 1.5, insulation: 'XLPE', outLengthM: 3, returnLengthM: 3, currentA: 4.2, supplyV: 12, ambientC: 30 } as const
 
 async function audits(): Promise<readonly Figure[]> {
-  // The audit is part of the contract; until the planner has it, there is nothing to time.
+  // Skipped if the planner has no auditRow.
   const auditRow = (planner as { readonly auditRow?: (row: unknown, line: number) => unknown }).auditRow
   if (auditRow === undefined) return []
   const [timing] = measure({

@@ -1,4 +1,4 @@
-/** A figure with the limit that it should keep; without a limit it is only reported. */
+/** A measured figure with its limit; without a limit it is only reported. */
 export interface Figure {
   readonly what: string
   readonly value: number
@@ -19,7 +19,7 @@ function limitOf({ atMost, atLeast }: Figure): string {
   return atLeast !== undefined ? `at least ${printed(atLeast)}` : ''
 }
 
-/** One table for a terminal; the mark says whether the limit was kept. */
+/** A table for the terminal, with a mark for each limit kept or missed. */
 export function table(title: string, figures: readonly Figure[]): string {
   const rows = figures.map((figure) => [
     figure.what,

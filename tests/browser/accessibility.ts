@@ -9,7 +9,7 @@ interface Violation {
   readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[]
 }
 
-/** What the accessibility rules find on the page as it stands now, contrast included: the rule, the places, what is wrong there. */
+/** Accessibility violations of the page in its present state, contrast included: rule, elements, explanation. */
 export async function axeFindings(page: Page): Promise<readonly string[]> {
   await page.evaluate(axe)
   const { violations } = await page.evaluate(() => (globalThis as unknown as { axe: { run(): Promise<{ violations: Violation[] }> } }).axe.run())

@@ -6,14 +6,14 @@ export interface BrokenFragment {
 
 const letters = (binary: string): string => btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')
 
-/** The check word of the link's form, written here a second time so that a test can make links that fail later on. */
+/** The check word of a link, implemented again so that a test can build links that fail after it. */
 function checkWord(text: string): string {
   let hash = 0x811c9dc5
   for (const byte of new TextEncoder().encode(text)) hash = Math.imul(hash ^ byte, 0x01000193)
   return (hash >>> 0).toString(36).padStart(7, '0')
 }
 
-/** Thirty and more ways in which a link can be broken, from one good fragment. */
+/** Thirty and more broken variants of one good fragment. */
 export function brokenFragments(good: string, deflate: (text: string) => string): readonly BrokenFragment[] {
   const [, check = '', data = ''] = good.split('.')
   const holding = (text: string) => `job1.${checkWord(text)}.${letters(deflate(text))}`

@@ -13,7 +13,7 @@ const filesIn = (folder: string): readonly string[] =>
     return statSync(path).isDirectory() ? filesIn(path) : [path]
   })
 
-/** Every page of the built site as its address: '' for home, 'plan/' and so on. */
+/** Path of every page of the built site: '' for home, 'plan/' and so on. */
 export const pages = (): readonly string[] =>
   filesIn(built)
     .map((path) => relative(built, path).replaceAll('\\', '/'))
@@ -24,14 +24,14 @@ export const pages = (): readonly string[] =>
 export interface Opened {
   readonly page: Page
   readonly context: BrowserContext
-  /** Console messages, page errors, refused content, requests to another host: there must be none. */
+  /** Console messages, page errors, blocked content, requests to other hosts: must stay empty. */
   readonly faults: readonly string[]
 }
 
 export interface BuiltSite {
   readonly address: string
   open(path: string, options?: BrowserContextOptions): Promise<Opened>
-  /** The server is gone from now on; the browser stays. */
+  /** Stops the server for good; the browser stays open. */
   stopServer(): Promise<void>
   close(): Promise<void>
 }

@@ -20,7 +20,7 @@ import { sideways, textOf } from './learnPage.ts'
 const functions = entries().filter(({ kind }) => kind === 'function')
 const htmlOf = (path: string): string => readFileSync(join(built, path, 'index.html'), 'utf8')
 const handbook = pages().filter((path) => path.startsWith('handbook/'))
-/** Bytes of a page with its script before it is touched. */
+/** Bytes of a page with its scripts before interaction. */
 const pageCeiling = 20_000
 
 interface Form {
@@ -29,7 +29,7 @@ interface Form {
   readonly inputs: readonly unknown[]
 }
 
-/** The form that a page carries; null where it has none. */
+/** The form of a page; null without one. */
 function formOf(name: string): Form | null {
   const text = /<handbook-function data-function="([^"]*)"/.exec(htmlOf(`handbook/${name}`))?.[1]
   return text === undefined
@@ -45,7 +45,7 @@ const forms = functions.flatMap((entry) => {
 const valueAt = (inputs: readonly unknown[], path: HandField['path']): unknown =>
   path.reduce<unknown>((found, key) => (found as Readonly<Record<string | number, unknown>> | undefined)?.[key], inputs)
 
-/** What a person types to say these inputs. */
+/** Text to type for these inputs. */
 const typedFor = (form: Form, inputs: readonly unknown[]): Readonly<Record<string, string>> =>
   Object.fromEntries(
     form.fields.map(({ id, path }) => {
@@ -94,7 +94,7 @@ describe('live forms', () => {
       await fc.assert(
         fc.asyncProperty(drawnInputs(entry), async (drawn) => {
           const inputs = JSON.parse(JSON.stringify(drawn)) as readonly unknown[]
-          // A second example may have another shape than the form, which is that of the first.
+          // A second example may not fit the form, which follows the first.
           const fits = (value: unknown, { kind, optional }: HandField): boolean =>
             value === undefined ? optional : kind === 'numbers' || typeof value !== 'object'
           fc.pre(form.fields.every((field) => fits(valueAt(inputs, field.path), field)))

@@ -20,7 +20,7 @@ describe.each(everyLesson)('the board of %s', (id, lesson) => {
       const over = await page.$eval('[data-stage]', (stage) => [stage.scrollHeight - stage.clientHeight, stage.scrollWidth - stage.clientWidth])
       expect(over, `card ${at}, ${title}`).toEqual([0, 0])
     })
-    // Each step, check and mistake is asked before it is shown.
+    // Each step, check and mistake has a question card before its answer.
     expect(count).toBeGreaterThanOrEqual(3 * lesson.steps.length + 2 * lesson.mistakes.length + 2)
     expect(faults).toEqual([])
     await context.close()

@@ -79,7 +79,7 @@ describe.each(everyLesson)('%s as a page', (id, lesson) => {
       const values = await valuesIn(page, `#check-${index + 1}`)
       expect(Object.keys(values)).toHaveLength(3)
       if (check.kind === 'derived') {
-        // A curve is read to about a fiftieth.
+        // A value read off a curve is good to 2 %.
         expect(Math.abs(check.ours / check.theirs - 1)).toBeLessThan(check.readOff === true ? 0.02 : 0.01)
         continue
       }

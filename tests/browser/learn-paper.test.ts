@@ -85,7 +85,7 @@ describe.each(everyLesson)('%s on paper', (id, lesson) => {
             for (const { value, marks, says } of task.usual) {
               expect(marks).toBeLessThan(taskMarks)
               const found = judge(task, value.toPrecision(4))
-              // Where a trap happens to give the right number, it deserves it.
+              // If a mistake happens to give the right number, it may be marked right.
               if (Math.abs(value / task.answer - 1) > 0.02) expect(found.marks, `${where}: ${says}`).not.toBe(taskMarks)
               expect(found.marks, `${where}: ${says}`).not.toBeNull()
             }

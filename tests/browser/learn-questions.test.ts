@@ -34,7 +34,7 @@ const answered = (page: Page, part: string, words: RegExp): Promise<unknown> =>
     words.source,
   ] as const)
 
-/** A conductor of this area in the page's sensible case, but for what is given. */
+/** The page's default case with this conductor area and ambient. */
 function heat(areaMm2: number, ambientC = 35) {
   const pvc = insulation('PVC')
   return {

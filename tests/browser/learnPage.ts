@@ -1,10 +1,10 @@
 import type { Page } from 'playwright-core'
 import { pagesOf } from './printed.ts'
 
-/** How far the page runs past its window, in px. */
+/** Horizontal overflow of the page in px. */
 export const sideways = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
 
-/** The values of a list on the page, by name. */
+/** Values of a definition list on the page, by term. */
 export async function valuesIn(page: Page, selector: string): Promise<Readonly<Record<string, string>>> {
   const pairs = await page.$$eval(`${selector} dt`, (terms) =>
     terms.map((term) => [term.textContent?.trim() ?? '', term.nextElementSibling?.textContent?.trim() ?? '']),
@@ -17,7 +17,7 @@ export async function textOf(page: Page, selector: string): Promise<string> {
   return ((await page.locator(selector).first().textContent()) ?? '').replace(/\s+/g, ' ').trim()
 }
 
-/** Pages of the document as it prints on A4. */
+/** Number of A4 pages when printed. */
 export async function printedPages(page: Page): Promise<number> {
   return pagesOf(await page.pdf({ format: 'A4' }))
 }

@@ -2,20 +2,20 @@ import type { Page } from 'playwright-core'
 import { lessons } from '../../site/src/learn/lessons.ts'
 import { textOf } from './learnPage.ts'
 
-/** Every lesson as its tests name it. */
+/** Every lesson with its id as the test's name. */
 export const everyLesson = lessons.map((lesson) => [lesson.id, lesson] as const)
 
 export const pathOf = (id: string, page = ''): string => `examples/${id}/${page}`
 
 export const titleOnBoard = (page: Page): Promise<string> => textOf(page, 'dialog h2')
 
-/** Where the board stands: card and count. */
+/** Present card and number of cards of the board. */
 export async function cardOf(page: Page): Promise<{ readonly at: number; readonly count: number }> {
   const [at = 0, count = 0] = (await textOf(page, 'dialog [data-count]')).split(' of ').map(Number)
   return { at, count }
 }
 
-/** Goes through every card from the first, one key each, and calls `each` on every one. */
+/** Steps through all cards by key and calls `each` on every one. */
 export async function throughCards(page: Page, each: (at: number, title: string) => Promise<void>): Promise<number> {
   await page.click('[data-open]')
   const { count } = await cardOf(page)

@@ -1,6 +1,6 @@
 import type { Answers } from '../../site/src/plan/answers.ts'
 
-/** The eight answers that a first plan can't do without, for the lead of the demo: bare numbers in the units beside the fields. */
+/** The eight required answers for the demo's lead: bare numbers in the units beside the fields. */
 export const neededAnswers: Answers = {
   'damage.kind': 'broken',
   'damage.fromTerminationMm': '25',

@@ -24,7 +24,7 @@ afterAll(async () => {
 
 const mark = (): string => /data-build="([0-9a-f]{12})"/.exec(readFileSync(join(folder, 'index.html'), 'utf8'))?.[1] ?? 'no mark'
 
-/** As a later build would: another page, marked so, and a worker that knows it under another revision. */
+/** Simulates a later build: a marked page, and a worker with its new revision. */
 function publishNewVersion(): void {
   const old = mark()
   const page = join(folder, 'cautions', 'index.html')

@@ -14,7 +14,7 @@ afterAll(async () => {
   await site.close()
 })
 
-/** Blocks of text that lie over each other; hidden ones and parents of one another don't count. */
+/** Overlapping blocks of text, except hidden ones and ancestors. */
 const overlaps = () => {
   const blocks = [
     ...document.querySelectorAll('main p, main li, main h1, main h2, main h3, main dt, main dd, main summary, main label, header a, .foot p'),
@@ -41,7 +41,7 @@ const overlaps = () => {
   return found
 }
 
-/** Pages that are made alike stand for each other here; the handbook's own test reads all of them. */
+/** One page stands for all that are generated alike; the handbook's own test reads all of them. */
 const alike = /^handbook\/(?!$|resistanceOhm\/|heatJoint\/|parseQuantity\/|tables\/(metals|awgTable)\/|rules\/(joint|cautions)\/)/
 const looked = pages().filter((path) => !alike.test(path))
 
@@ -88,7 +88,7 @@ test('every link and every anchor inside the site leads somewhere', () => {
       const [address = '', anchor = ''] = target.slice(site.address.length).split('#')
       const place = address.replace(/\?.*$/, '')
       if (!ids.has(place)) return /\.\w+$/.test(place) ? [] : [`${path}: no page ${target}`]
-      // A fragment with a sign of its own carries inputs or a job, not a place; that the job's link opens is tested below.
+      // A fragment with "=" or "." carries inputs or a job, not an anchor; opening job links is tested below.
       return anchor === '' || /[=.]/.test(anchor) || ids.get(place)?.has(decodeURIComponent(anchor)) === true ? [] : [`${path}: no anchor ${target}`]
     }),
   )

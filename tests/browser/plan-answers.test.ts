@@ -5,7 +5,7 @@ import { neededAnswers } from './neededAnswers.ts'
 import { answer, fillIn, planStands, type Site, seeAnswers, seePlan, settled, site, status, verdictsOn } from './planPage.ts'
 
 let served: Site
-/** One page for all cases that begin by filling it anew. */
+/** One page, refilled by each case. */
 let page: Page
 let faults: readonly string[]
 beforeAll(async () => {

@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { answer, answersOn, fillIn, planStands, type Site, seeAnswers, seePlan, site, verdictsOn } from './planPage.ts'
 
 let served: Site
-/** One page for all cases that begin by filling it anew. */
+/** One page, refilled by each case. */
 let page: Page
 let faults: readonly string[]
 beforeAll(async () => {

@@ -16,7 +16,7 @@ interface Focus {
   readonly name: string
   readonly kind: string
   readonly value: string
-  /** Names of the fields inside an unopened "more". */
+  /** Names of the fields inside a closed "more". */
   readonly inside: readonly string[]
   readonly adds: string
   readonly place: string
@@ -40,7 +40,7 @@ const focus = (page: Page): Promise<Focus> =>
     }
   })
 
-/** Fills the form with keys alone, from the top of the page to its foot, and counts them. */
+/** Fills the form by keyboard only, top to bottom, and counts the keys. */
 async function fillByKeys(page: Page, wanted: Answers): Promise<number> {
   let keys = 0
   const press = async (key: string, times = 1) => {
@@ -54,7 +54,7 @@ async function fillByKeys(page: Page, wanted: Answers): Promise<number> {
   const added: Record<string, number> = {}
   let inEntry = false
   for (let stop = 0; stop < 400; stop += 1) {
-    // Adding an entry puts the focus on its first field by itself.
+    // Adding an entry focuses its first field by itself.
     if (!inEntry) await press('Tab')
     inEntry = false
     const at = await focus(page)
@@ -68,7 +68,7 @@ async function fillByKeys(page: Page, wanted: Answers): Promise<number> {
     const ends = [wanted[`readings.${reading}.from`] ?? '', wanted[`readings.${reading}.to`] ?? '']
     if (at.place !== '' && reading < Number(wanted.readings ?? 0) && ends.includes(at.place)) {
       await press('Enter')
-      // The second place opens the reading and goes to its value; the way back up to the next reading's places is counted.
+      // The second place opens the reading and focuses its value; the keys back up to the next reading's places are counted.
       if (at.place !== ends[1]) continue
       added.readings = reading + 1
       if (added.readings < Number(wanted.readings ?? 0)) {
@@ -92,7 +92,7 @@ async function fillByKeys(page: Page, wanted: Answers): Promise<number> {
       await press(down > 0 ? 'ArrowDown' : 'ArrowUp', Math.abs(down))
     } else if (at.kind === 'checkbox' && text.split(',').includes(at.value)) await press('Space')
     else if (at.kind === 'radio') {
-      // The arrows choose as they go; the first of the words, where none is chosen, takes the space bar.
+      // Arrow keys select while moving; with nothing selected, the space bar selects the first.
       for (let turn = 0; turn < 12; turn += 1) {
         const now = await page.evaluate(() => {
           const { value, checked } = document.activeElement as HTMLInputElement
@@ -121,7 +121,7 @@ describe('the demo repair by keyboard alone', { timeout: longMs }, () => {
     const printed = await page.locator('[data-section] .findings > li').allTextContents()
     expect(printed).toEqual(plan.sections.flatMap((section) => section.findings.map(({ text }) => text)))
     expect(faults).toEqual([])
-    // Every answer of the demo, each letter counted: a ceiling that tells when the way gets longer.
+    // Every answer of the demo, each letter counted: a ceiling that detects a longer path.
     expect(keys).toBeLessThanOrEqual(460)
     await page.context().close()
   })

@@ -10,7 +10,7 @@ beforeAll(async () => {
 })
 afterAll(() => served.close())
 
-/** The accessibility checker goes through a long page several times. */
+/** The accessibility checker runs several times over a long page. */
 const longMs = 180_000
 const kindWords = { mend: 'Mend', 'replace the run': 'Replace the run', 'leave it': 'Leave it', 'measure first': 'Measure first', refused: 'Refused' }
 

@@ -43,7 +43,7 @@ describe('a reading on the drawn wire', () => {
     expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toBe('readings.0.value')
     await answer(page, 'readings.0.value', '1.9')
     await planStands(page)
-    // Tapped against the current, entered along it.
+    // Places tapped against the current are stored along it.
     expect([await readingOf(page, 'from'), await readingOf(page, 'to'), await readingOf(page, 'kind'), await readingOf(page, 'load')]).toEqual([
       'joint-in',
       'joint-out',

@@ -12,7 +12,7 @@ beforeAll(async () => {
 })
 afterAll(() => served.close())
 
-/** What the two places tapped and the first words of a reading say is there without a tap. */
+/** True if the two tapped places and the default options give this value without a tap. */
 const standsAlready = (page: Page, name: string, text: string): Promise<boolean> =>
   page.evaluate(
     ([key, wanted]) =>
@@ -25,7 +25,7 @@ interface Touched {
   readonly letters: number
 }
 
-/** Fills the form by touch, field by field down the page; a list that opens takes two taps. */
+/** Fills the form by touch, field by field; opening a list takes two taps. */
 async function fillByTouch(page: Page, wanted: Answers): Promise<Touched> {
   let taps = 0
   let letters = 0
@@ -57,7 +57,7 @@ async function fillByTouch(page: Page, wanted: Answers): Promise<Touched> {
       taps += 2
     } else if (kind === 'text') {
       await tap(control)
-      // Headless Chromium's touch emulation now and then drops the keys of a page without any script, too: the text is put in as one.
+      // Headless Chromium's touch emulation sometimes drops keys, even on a page without scripts: so the text is set at once.
       await control.fill(text)
       letters += text.length
     } else {
@@ -71,7 +71,7 @@ async function fillByTouch(page: Page, wanted: Answers): Promise<Touched> {
   return { taps, letters }
 }
 
-/** A hundred taps, each waiting until the page stands still. */
+/** A hundred taps, each waiting for the page to settle. */
 const longMs = 180_000
 
 describe('the demo repair by touch at 390 px', { timeout: longMs }, () => {
@@ -96,7 +96,7 @@ describe('the demo repair by touch at 390 px', { timeout: longMs }, () => {
     const { page } = await served.open(touch)
     const { taps, letters } = await fillByTouch(page, neededAnswers)
     await planStands(page)
-    // Six fields, a choice, two lists that open, and the tap that leaves the last field.
+    // Six fields, a choice, two lists, and the tap that leaves the last field.
     expect(taps).toBeLessThanOrEqual(10)
     expect(letters).toBeLessThanOrEqual(14)
     await page.context().close()

@@ -3,15 +3,15 @@ import { builtSite } from './builtSite.ts'
 
 interface PlanPage {
   readonly page: Page
-  /** Console messages, page errors, refused content, requests to another host: there must be none. */
+  /** Console messages, page errors, blocked content, requests to other hosts: must stay empty. */
   readonly faults: readonly string[]
 }
 
 export interface Site {
   readonly address: string
-  /** The plan page with its models loaded; the fragment begins with "#". */
+  /** Opens the plan page and loads its models; the fragment begins with "#". */
   open(options?: BrowserContextOptions, fragment?: string): Promise<PlanPage>
-  /** Without script. */
+  /** Opens it with scripts disabled. */
   openPlain(): Promise<PlanPage>
   close(): Promise<void>
 }
@@ -31,7 +31,7 @@ export async function site(): Promise<Site> {
   }
 }
 
-/** After whatever the last event set going: the page answers a tap once the tap is done, and its worker a little later. */
+/** Waits for the effects of the last event: the page answers at once, its worker a little later. */
 export async function settled(page: Page): Promise<void> {
   await page.evaluate(() => new Promise<void>((done) => setTimeout(() => setTimeout(done, 5), 5)))
   await page.waitForSelector('repair-plan:not([data-asking])')
@@ -46,7 +46,7 @@ export async function answer(page: Page, name: string, text: string): Promise<vo
 
 export const status = async (page: Page): Promise<string> => ((await page.textContent('[data-status]')) ?? '').trim()
 
-/** Until the plan of the answers that stand in the form is shown. */
+/** Waits until the plan of the form's answers is shown. */
 export async function planStands(page: Page): Promise<void> {
   await page.waitForFunction(
     () =>
@@ -55,7 +55,7 @@ export async function planStands(page: Page): Promise<void> {
   )
 }
 
-/** The answers are shown on a phone; on a wide window they are there already. */
+/** Shows the answers on a phone; a wide window shows them already. */
 export async function seeAnswers(page: Page): Promise<void> {
   if (await page.isVisible('[data-act="see-answers"]')) await page.click('[data-act="see-answers"]')
 }
@@ -69,12 +69,12 @@ export async function fillIn(page: Page, example: string): Promise<void> {
   await planStands(page)
 }
 
-/** The whole plan in view, everything in it opened. */
+/** Shows the whole plan with everything expanded. */
 export async function seePlan(page: Page): Promise<void> {
   if (await page.isVisible('[data-act="see-plan"]')) await page.click('[data-act="see-plan"]')
 }
 
-/** Every answer in the form, as it stands there. */
+/** All answers in the form. */
 export const answersOn = (page: Page): Promise<Record<string, string>> =>
   page.evaluate(() => {
     const form = document.querySelector('repair-plan form') as HTMLFormElement

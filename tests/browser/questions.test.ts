@@ -13,7 +13,7 @@ const questions = Object.entries(asked).flatMap(([path, module]) => {
   return Object.values(module).map((question) => ({ id: question.id, question, model }))
 })
 
-/** What may be typed into a field: its ends, what lies past them, nothing, and words. */
+/** Texts to try in a field: the ends of its range, values beyond, empty, and words. */
 function texts(field: AskedField): readonly string[] {
   if (field.kind !== 'quantity') return field.choices.map(({ value }) => value)
   return [

@@ -65,7 +65,7 @@ describe('in the browser', () => {
     const wanted = await page.getAttribute('dialog.search [aria-selected="true"]', 'data-path')
     await page.keyboard.press('Enter')
     await page.waitForURL(`**${wanted}`)
-    // The browser tells a transition that it gave up because the page was left at once.
+    // The browser reports a view transition aborted by leaving the page.
     expect(faults.filter((fault) => !fault.startsWith('error: Transition was aborted'))).toEqual([])
     await context.close()
   })

@@ -1,4 +1,4 @@
-/** Three ways in which a person asks for a function, written before the search was. */
+/** Three queries for each function, written before the search was. */
 export const searchWords: Readonly<Record<string, readonly [string, string, string]>> = {
   steadyCurrentA: ['ampacity', 'steady current', 'current rating of a wire'],
   conductorTemperatureC: ['conductor temperature', 'how hot does the wire get', 'wire temperature'],

@@ -98,7 +98,7 @@ describe('a link to a job', () => {
   })
 })
 
-/** Forty links, one after another, and pages opened anew. */
+/** Opens forty links and several pages anew. */
 const longMs = 180_000
 
 describe('a broken link', { timeout: longMs }, () => {

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type BuiltSite, built, builtSite } from './builtSite.ts'
 import { everyLesson, pathOf } from './lessonPages.ts'
 
-/** Ceilings in bytes, minified and gzipped, of what a page loads before it is touched; each with its reason. */
+/** Ceilings in bytes, minified and gzipped, of what a page loads before interaction, each with its reason. */
 const ceilings = [
   { path: '', script: 1_600, why: 'home registers the offline worker, and the key that opens the search' },
   { path: 'cautions/', script: 1_600, why: 'plain reading' },
@@ -28,7 +28,7 @@ const ceilings = [
     why: 'the form alone: its schema, the reader of quantities and the models come into the worker with the first hand on it',
   },
 ]
-/** The same once a field is touched, its working still closed. */
+/** The same after a field is touched, with its working closed. */
 const touchedCeilings = [
   {
     path: 'questions/wire-size/',
@@ -37,9 +37,9 @@ const touchedCeilings = [
   },
   { path: 'questions/sleeve-from-stock/', script: 47_500, why: 'as the other question; of it the reader of quantities is 10' },
 ] as const
-/** CSS of any one page. */
+/** CSS of any page. */
 const styleCeiling = 15_000
-/** To the first plan with its drawings, in the worker: the design says 120 kB; trade rules with their sentences are 45 of it, models and tables 75, the planner 55, the form's schema and the reader of quantities 50. */
+/** Until the first plan with its drawings, in the worker. The design says 120 kB; trade rules with their sentences are 45, models and tables 75, the planner 55, the form's schema and the parser of quantities 50. */
 const planCeiling = 236_000
 
 let site: BuiltSite
@@ -52,7 +52,7 @@ afterAll(async () => {
 
 const zipped = (path: string): number => gzipSync(readFileSync(join(built, path)), { level: 9 }).length
 
-/** What a page fetched, by kind, gzipped, scripts written into it included; `use` may touch the page first. */
+/** Bytes fetched by a page, by kind, gzipped, inline scripts included; `use` may interact first. */
 async function fetched(path: string, use?: (page: Awaited<ReturnType<BuiltSite['open']>>['page']) => Promise<void>) {
   const names = new Map<string, string>()
   const { page, context } = await site.open('404.html', { serviceWorkers: 'block' })

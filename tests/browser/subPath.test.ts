@@ -17,7 +17,7 @@ let browser: Browser
 
 beforeAll(async () => {
   const outDir = join(folder, base)
-  // The test runner's own BASE_URL and mode would be taken for the site's.
+  // Vitest's own BASE_URL and mode would leak into the site's build.
   const {
     BASE_URL: _base,
     NODE_ENV: _env,

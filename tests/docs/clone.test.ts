@@ -11,7 +11,7 @@ const documents = ['README.md', 'DEVELOPERS.md'].filter((name) => existsSync(roo
 const shell = new Set(['sh', 'bash', 'console'])
 const scripts = (JSON.parse(readFileSync(`${root}package.json`, 'utf8')) as { readonly scripts: Readonly<Record<string, string>> }).scripts
 
-/** GNU parallel, which Debian has as a package; another program of that name has no --pipe. */
+/** True for GNU parallel, a Debian package; another program of that name lacks --pipe. */
 function hasParallel(): { readonly there: boolean; readonly why: string } {
   const { stdout } = spawnSync('parallel', ['--version'], { encoding: 'utf8' })
   return { there: /GNU parallel/.test(stdout ?? ''), why: 'left out, for GNU parallel is not installed ("apt-get install parallel")' }
@@ -41,7 +41,7 @@ describe.each(documents)('%s, typed into a fresh clone as it is printed', (name)
         continue
       }
       const { code, output } = await clone.run(command)
-      // 1 means that a plan holds something unsound: an answer, not a failure.
+      // Exit code 1 means that a plan holds something unsound: a result, not a failure.
       expect(code, `${command}\n${output}`).toBeLessThanOrEqual(1)
       printed += output
     }

@@ -5,7 +5,7 @@ import { made, root } from '../repository/tree.ts'
 import { npmEnvironment } from '../run/place.mjs'
 import { run } from '../run/terminal.mjs'
 
-/** The packages and the root's tools; what only the site and the tests need is not needed to type what the documents print. */
+/** Workspaces to install: the packages and the root's tools, without those of site and tests. */
 const installed = ['--workspace', '@strandwise/core', '--workspace', '@strandwise/working', '--workspace', '@strandwise/planner', '--include-workspace-root']
 
 interface Answer {
@@ -13,7 +13,7 @@ interface Answer {
   readonly output: string
 }
 
-/** This tree as a fresh clone: nothing built, nothing installed. */
+/** A fresh clone of this tree: nothing built, nothing installed. */
 export class Clone {
   readonly folder = mkdtempSync(join(tmpdir(), 'strandwise-clone-'))
 
@@ -21,12 +21,12 @@ export class Clone {
     cpSync(root, this.folder, { recursive: true, filter: (path) => !made.has(basename(path)) })
   }
 
-  /** A command in the clone's own shell; nothing of this tree is on its path. */
+  /** Runs a command in the clone's shell, with nothing of this tree on its path. */
   run(command: string): Promise<Answer> {
     return run('bash', ['-o', 'pipefail', '-c', command], { cwd: this.folder, env: npmEnvironment() })
   }
 
-  /** The first steps of `npm start`: install from npm's cache (from the network where it lacks something), then build the packages. */
+  /** The first steps of `npm start`: install from npm's cache (missing packages from the network), then build the packages. */
   async start(): Promise<Answer> {
     const install = await this.run(`npm ci --prefer-offline --no-audit --no-fund ${installed.join(' ')}`)
     return install.code === 0 ? this.run('npm exec --offline -- tsc -b') : install

@@ -1,10 +1,10 @@
 import type { Entry } from './extract.ts'
 
 const errors = ['DomainError', 'UnknownEntryError', 'ConvergenceError', 'NoSteadyStateError', 'QuantityError', 'JobError']
-/** A function that refuses nothing says so. */
+/** `@throws nothing`. */
 const nothing = /^nothing\b/
 
-/** Where the indices of lists don't matter: "conductors.1.areaMm2" and "conductors.0.areaMm2" are the same field. */
+/** Path with list indices set to 0, where the index doesn't matter. */
 const general = (path: string): string => path.replace(/(^|\.)\d+(?=\.|$)/g, '$10')
 
 function covers(domainPath: string, leafPath: string): boolean {
@@ -13,7 +13,7 @@ function covers(domainPath: string, leafPath: string): boolean {
   return wanted.length === given.length && given.every((segment, index) => segment === '*' || segment === wanted[index])
 }
 
-/** The path of a leaf as docstrings and errors write it: fields of the one input object bare, else led by the parameter's name. */
+/** Paths of leaves as docstrings and errors write them: fields of a single input object bare, others after the parameter's name. */
 export function writtenPaths(entry: Entry): readonly { readonly path: string; readonly kind: string; readonly listed: boolean; readonly optional: boolean }[] {
   return entry.parameters.flatMap(({ name, leaves }) =>
     leaves.map((leaf) => ({
@@ -25,10 +25,10 @@ export function writtenPaths(entry: Entry): readonly { readonly path: string; re
   )
 }
 
-/** A guard checks an input and hands it back: it has no equation, and its edges are its parameters. Nor has what the planner does with a job. */
+/** Guards check an input and return it: they have no equation, and their domain is a parameter. The planner's functions have no equation either. */
 const isGuard = (entry: Entry): boolean => entry.package === 'core' && entry.room === 'errors'
 
-/** What a function's docstring lacks. */
+/** Missing parts of a function's docstring. */
 function functionLacks(entry: Entry): string[] {
   const { doc } = entry
   const lacks: string[] = []
@@ -52,7 +52,7 @@ function functionLacks(entry: Entry): string[] {
   return lacks
 }
 
-/** An entry with the domains that it shares with other functions written out; a name that is no function is told. */
+/** An entry with the domains of other functions copied in; an unknown function is reported. */
 export function withShared(entry: Entry, all: readonly Entry[]): Entry {
   const problems: string[] = []
   const paths = writtenPaths(entry)
@@ -66,7 +66,7 @@ export function withShared(entry: Entry, all: readonly Entry[]): Entry {
   return { ...entry, doc: { ...entry.doc, domains: [...entry.doc.domains, ...shared], problems: [...entry.doc.problems, ...problems] } }
 }
 
-/** Everything that is missing or wrong in an export's docstring; empty where it is complete. */
+/** All faults of an export's docstring; empty if complete. */
 export function lacks(entry: Entry): readonly string[] {
   const found: string[] = [...entry.doc.problems]
   if (!/^.{4,}\.$/.test(entry.doc.sentence))

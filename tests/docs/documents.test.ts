@@ -10,14 +10,14 @@ const documents = ['README.md', 'DEVELOPERS.md', 'packages/core/README.md', 'pac
 const rooms = import.meta.glob<Record<string, unknown>>('../../packages/*/src/{index,*/index}.ts')
 const code = new Set(['ts', 'js', 'mjs', 'typescript', 'javascript'])
 
-/** '@strandwise/core/heat' as a user imports it, from the sources. */
+/** Loads '@strandwise/core/heat' and the like from the sources. */
 async function load(specifier: string): Promise<Record<string, unknown>> {
   const [, name = '', room] = /^@strandwise\/(\w+)(?:\/(\w+))?$/.exec(specifier) ?? []
   const found = rooms[`../../packages/${name}/src/${room === undefined ? '' : `${room}/`}index.ts`]
   return found === undefined ? ((await import(/* @vite-ignore */ specifier)) as Record<string, unknown>) : found()
 }
 
-/** Runs a block of code; what it prints behind an expression must be what it gives. Returns what differs, and how many were compared. */
+/** Runs a block of code and compares each printed result. Returns the differences, and the number of comparisons. */
 async function runCode(text: string): Promise<{ readonly found: readonly string[]; readonly compared: number }> {
   const found: string[] = []
   let compared = 0

@@ -15,7 +15,7 @@ interface Variation {
   readonly inputs: (value: unknown) => unknown[] | undefined
 }
 
-/** A domain is tried on the first example that gives its parameter, else on the first that has a place for it. */
+/** A domain is tried on the first example with a value for its parameter, else on the first that could have one. */
 function variationOf(entry: Entry, line: DomainLine): Variation | undefined {
   const names = entry.parameters.map(({ name }) => name)
   const bases = entry.doc.examples.map((code) => evaluate(parseExample(code).argumentsText, scope))
@@ -29,7 +29,7 @@ function variationOf(entry: Entry, line: DomainLine): Variation | undefined {
 
 const shown = (value: unknown): string => (Object.is(value, -0) ? '-0' : String(value))
 
-/** Past an edge, NaN, an infinity, or missing: a DomainError that names the parameter. Inside: no refusal of the parameter for its own sake, and never NaN. */
+/** Past an edge, NaN, infinite or missing: a DomainError that names the parameter. Inside: no refusal of the parameter by itself, and never NaN. */
 async function problemsOf(entry: Entry, { line, inputs }: Variation): Promise<readonly string[]> {
   const call = functionOf(entry.name)
   const problems: string[] = []

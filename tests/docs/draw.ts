@@ -6,16 +6,16 @@ import type { Domain } from './grammar.ts'
 import { scope } from './scope.ts'
 import { nextDown, nextUp, withValue } from './vary.ts'
 
-/** How far a value without bounds is drawn from that of the example: a factor of e to this. */
+/** Unbounded values are drawn within a factor e^reach of the example's. */
 const reach = 1.2
-/** A number that an edge belongs to stands on it once in so many draws. */
+/** One draw in so many is exactly on an included edge. */
 const edgeWeight = 12
 
-/** So small that a double loses digits is none of the draws. */
+/** Smallest magnitude drawn, above the loss of digits. */
 const smallest = 1e-30
 const withAllDigits = (value: number): number => (value !== 0 && Math.abs(value) < smallest ? smallest : value)
 
-/** A number of the domain: anywhere between two bounds, else of the size that the example has. */
+/** Draws a number of the domain: uniform between two bounds, else near the example's. */
 function numberOf(domain: Domain, given: number): fc.Arbitrary<number> {
   const { low, high } = domain
   if (domain.whole) return fc.integer({ min: low ?? Math.min(0, given), max: high ?? Math.max(low ?? 0, 3 * Math.abs(given)) })
@@ -29,7 +29,7 @@ function numberOf(domain: Domain, given: number): fc.Arbitrary<number> {
   return typeof edge === 'number' ? fc.oneof({ weight: edgeWeight, arbitrary: inside }, { weight: 1, arbitrary: fc.constant(edge) }) : inside
 }
 
-/** The indices of lists written out as the inputs have them: "links.0.factor" is "links.1.factor" too. */
+/** Paths with the indices of the inputs' lists: "links.0.factor" also stands for "links.1.factor". */
 function placesOf(inputs: unknown, segments: readonly string[]): readonly string[] {
   const [first, ...rest] = segments
   if (first === undefined) return ['']
@@ -47,7 +47,7 @@ function valueAt(inputs: readonly unknown[], names: readonly string[], path: str
   return found
 }
 
-/** Every value that a draw may change, with what it may become; undefined is: left out. */
+/** Every value that a draw may change, with its possible values; undefined removes it. */
 function variationsOf(entry: Entry, inputs: readonly unknown[]): readonly (readonly [string, fc.Arbitrary<unknown>])[] {
   const names = entry.parameters.map(({ name }) => name)
   const holder =
@@ -66,7 +66,7 @@ function variationsOf(entry: Entry, inputs: readonly unknown[]): readonly (reado
   const words = entry.parameters.flatMap(({ name, leaves }) =>
     leaves.flatMap(({ path, choices }): readonly (readonly [string, fc.Arbitrary<unknown>])[] => {
       const written = writtenPaths(entry).find((one) => one.path === path || one.path === `${name}.${path}` || (path === '' && one.path === name))?.path
-      // The word that tells the kinds of a union apart stays: its other fields belong to it.
+      // A union's discriminator stays: its other fields depend on it.
       if (written === undefined || choices === undefined || typeof valueAt(inputs, names, written) !== typeof choices[0] || /(^|\.)kind$/.test(written))
         return []
       return [[written, fc.constantFrom(...choices)]]
@@ -75,7 +75,7 @@ function variationsOf(entry: Entry, inputs: readonly unknown[]): readonly (reado
   return [...numbers, ...words]
 }
 
-/** Inputs drawn at random from the domains of a docstring, around its examples. What relates inputs to each other is not in the domains: the function may refuse. */
+/** Draws inputs from the domains of a docstring, around its examples. Relations between inputs are not in the domains, so the function may refuse. */
 export function drawnInputs(entry: Entry): fc.Arbitrary<readonly unknown[]> {
   const names = entry.parameters.map(({ name }) => name)
   const bases = entry.doc.examples.map((code) => evaluate(parseExample(code).argumentsText, scope))
@@ -87,7 +87,7 @@ export function drawnInputs(entry: Entry): fc.Arbitrary<readonly unknown[]> {
   })
 }
 
-/** The same as the one object that a formula takes: positional parameters by their names. */
+/** The inputs as one object, as a formula takes them: positional parameters by name. */
 export function asObject(entry: Entry, inputs: readonly unknown[]): Readonly<Record<string, unknown>> {
   const names = entry.parameters.map(({ name }) => name)
   const [first] = inputs

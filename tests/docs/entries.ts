@@ -7,7 +7,7 @@ import { type Entry, entriesOf, sourceProgram } from './extract.ts'
 
 const cache = `${root}node_modules/.cache/strandwise-entries.json`
 
-/** What the entries are read from, as one hash: the packages' sources, and the reader itself. */
+/** Hash of what the entries depend on: the packages' sources, and the reader itself. */
 function inputHash(): string {
   const hash = createHash('sha256')
   for (const { path, text } of readTree())
@@ -15,10 +15,7 @@ function inputHash(): string {
   return hash.digest('hex')
 }
 
-/**
- * Every export with its docstring as data. Reading it takes seconds, so that what was read is kept until a source changes.
- * STRANDWISE_ENTRIES names a file to read instead: a mutated copy of the sources must not be asked for its own docstrings.
- */
+/** Every export with its docstring as data. Reading takes seconds, so the result is cached until a source changes. STRANDWISE_ENTRIES names a file to read instead, as a mutated copy must use the original's docstrings. */
 export function entries(): readonly Entry[] {
   const given = process.env.STRANDWISE_ENTRIES
   if (given !== undefined) return (JSON.parse(readFileSync(given, 'utf8')) as { readonly entries: readonly Entry[] }).entries
@@ -28,7 +25,7 @@ export function entries(): readonly Entry[] {
       const kept = JSON.parse(readFileSync(cache, 'utf8')) as { readonly hash: string; readonly entries: readonly Entry[] }
       if (kept.hash === hash) return kept.entries
     } catch {
-      // Written at this moment by another test file: read it anew.
+      // Another test file is writing the cache at this moment: read the sources.
     }
   }
   const found = entriesOf(sourceProgram())

@@ -1,12 +1,12 @@
 import ts from 'typescript'
 
-/** One call with the result that is printed behind it. */
+/** An example call with its printed result. */
 export interface Example {
   readonly code: string
   readonly callee: string
   /** The text of the arguments, "{ areaMm2: 1 }" or "18". */
   readonly argumentsText: string
-  /** The printed result; absent where the example prints none. */
+  /** The printed result; absent if none is printed. */
   readonly printed?: string
 }
 
@@ -30,13 +30,13 @@ export function parseExample(code: string): Example {
   }
 }
 
-/** The values of an expression list, with every export of the packages in scope. */
+/** Evaluates an expression list, with every export of the packages in scope. */
 export function evaluate(argumentsText: string, scope: Readonly<Record<string, unknown>>): unknown[] {
   const names = Object.keys(scope)
   return new Function(...names, `'use strict'; return [${argumentsText}]`)(...names.map((name) => scope[name])) as unknown[]
 }
 
-/** Frozen to the last field: a call that writes to its input throws. */
+/** Freezes deeply, so that a call that writes to its input throws. */
 export function deepFreeze<T>(value: T): T {
   if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
     Object.freeze(value)

@@ -10,7 +10,7 @@ export interface Parameter {
   readonly leaves: readonly Leaf[]
 }
 
-/** One name that a package exports from its root. */
+/** A root export of a package. */
 export interface Entry {
   readonly package: 'core' | 'working' | 'planner'
   readonly room: string
@@ -20,13 +20,13 @@ export interface Entry {
   readonly place: string
   readonly doc: Docstring
   readonly parameters: readonly Parameter[]
-  /** The numbers and words of what it returns. */
+  /** The numbers and words in its result. */
   readonly results: readonly Leaf[]
 }
 
 export const packages = ['core', 'working', 'planner'] as const
 
-/** The sources alone: a package's name means its src folder, so nothing needs to be built. */
+/** A TypeScript program of the sources: package names resolve to src folders, so nothing needs to be built. */
 export function sourceProgram(): ts.Program {
   const paths = Object.fromEntries(
     packages.flatMap((name) => [
@@ -63,7 +63,7 @@ function kindOf(symbol: ts.Symbol, signatures: readonly ts.Signature[]): Entry['
   return symbol.flags & ts.SymbolFlags.Value ? 'value' : 'type'
 }
 
-/** Every export of the packages' roots, in the order of package, room, name. */
+/** Every root export of the packages, sorted by package, room and name. */
 export function entriesOf(program: ts.Program): readonly Entry[] {
   const checker = program.getTypeChecker()
   const found = packages.flatMap((name) => {
@@ -106,7 +106,7 @@ function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0
 }
 
-/** The rooms that stand on the disk, for the tests that must miss none. */
+/** The rooms on disk, for tests that must not miss any. */
 export function roomsOnDisk(name: (typeof packages)[number]): readonly string[] {
   return readdirSync(`${root}packages/${name}/src`, { withFileTypes: true })
     .filter((entry) => entry.isDirectory())

@@ -3,7 +3,7 @@ import ts from 'typescript'
 /** A fenced block of a document: "```ts", "```json job.json". */
 export interface Fence {
   readonly language: string
-  /** The file that a data block stands for, where its fence names one. */
+  /** File name of a data block, if its fence gives one. */
   readonly file: string | undefined
   readonly text: string
   readonly line: number
@@ -38,7 +38,7 @@ export function runnable(code: string): string {
   return ts.transpileModule(parts.join('\n'), { compilerOptions: { target: ts.ScriptTarget.ES2023, module: ts.ModuleKind.ESNext } }).outputText
 }
 
-/** Comments before the next statement belong to it in the tree; those on the line of this one are ours. */
+/** Comments before the next statement belong to it in the tree; those on this statement's line are ours. */
 function nextStart(source: ts.SourceFile, index: number, code: string): number {
   return source.statements[index + 1]?.getStart(source) ?? code.length
 }

@@ -1,4 +1,4 @@
-/** The docstring of an export, read as data. The grammar stands in DEVELOPERS.md. */
+/** The docstring of an export as data. DEVELOPERS.md describes the grammar. */
 export interface SymbolLine {
   readonly symbol: string
   /** A parameter's path, or `result`. */
@@ -13,7 +13,7 @@ export interface DomainLine {
   readonly domain: Domain
 }
 
-/** An interval of numbers; an absent end is endless. */
+/** An interval of numbers; an absent end is unbounded. */
 export interface Domain {
   readonly text: string
   readonly low?: number
@@ -25,17 +25,17 @@ export interface Domain {
 
 export interface Docstring {
   readonly sentence: string
-  /** The paragraphs behind it: what is assumed and left out. */
+  /** Paragraphs after the first sentence: assumptions and limits. */
   readonly remarks: readonly string[]
   readonly equations: readonly string[]
   readonly symbols: readonly SymbolLine[]
   readonly domains: readonly DomainLine[]
-  /** Functions whose domains hold here too, for the parameters that both take: `@domain as heatJoint`. */
+  /** Functions whose domains apply here too, for shared parameters: `@domain as heatJoint`. */
   readonly domainsOf: readonly string[]
   readonly throws: readonly string[]
   readonly examples: readonly string[]
   readonly sources: readonly string[]
-  /** What could not be read. */
+  /** Faults found while reading. */
   readonly problems: readonly string[]
 }
 
@@ -55,7 +55,7 @@ const domainForms: readonly (readonly [RegExp, (a: number, b: number) => Omit<Do
   [/^whole$/, () => ({ whole: true })],
 ]
 
-/** "above 0", "from 0 to 1", "whole at least 1", "finite"; undefined where the text is none of the forms. */
+/** "above 0", "from 0 to 1", "whole at least 1", "finite"; undefined for any other text. */
 export function parseDomain(text: string): Domain | undefined {
   for (const [form, make] of domainForms) {
     const match = form.exec(text)
@@ -81,7 +81,7 @@ function isAscii(text: string): boolean {
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim()
 
-/** Reads a whole comment, stars and all. */
+/** Reads a whole comment, including its stars. */
 export function parseDocstring(comment: string): Docstring {
   const [head = '', ...blocks] = bodyOf(comment).split(/^(?=@\w)|(?<=\s)(?=@(?:throws|source)\b)/m)
   const problems: string[] = []

@@ -5,16 +5,16 @@ export interface Leaf {
   readonly path: string
   readonly kind: 'number' | 'string' | 'boolean'
   readonly optional: boolean
-  /** The words or numbers that the type lists, where it lists them. */
+  /** Values of a union type of words or numbers. */
   readonly choices?: readonly (string | number)[]
 }
 
-/** Deep enough for every input that a model takes; a type that holds itself stops here. */
+/** Depth limit, above that of any input; it stops recursive types. */
 const deepest = 5
 
 const join = (path: string, name: string): string => (path === '' ? name : `${path}.${name}`)
 
-/** The values that an input of this type is made of. An array stands for its elements by ".0"; a union of objects gives the fields of each. */
+/** The values within an input's type. ".0" stands for the elements of an array; a union of objects gives the fields of each member. */
 export function leavesOf(checker: ts.TypeChecker, type: ts.Type, path = '', optional = false, depth = 0): readonly Leaf[] {
   if (depth > deepest) return []
   const members = (type.isUnion() ? type.types : [type]).filter((member) => !(member.flags & (ts.TypeFlags.Undefined | ts.TypeFlags.Null)))
@@ -45,7 +45,7 @@ function fields(checker: ts.TypeChecker, members: readonly ts.Type[], path: stri
       seen.set(`${leaf.path} ${leaf.kind}`, (seen.get(`${leaf.path} ${leaf.kind}`) ?? 0) + 1)
     }
   }
-  // A field that only some members of a union have may be absent.
+  // A field of only some members of a union is optional.
   return [...found].map(([key, leaf]) => ((seen.get(key) ?? 0) < objects.length ? { ...leaf, optional: true } : leaf))
 }
 

@@ -1,4 +1,4 @@
-/** What a call came to: a value without NaN or infinities, one of the named errors, or something that must not be. */
+/** Outcome of a call: a finite value, a named error, or a fault. */
 export type Outcome =
   | { readonly kind: 'value'; readonly value: unknown }
   | { readonly kind: 'refused'; readonly name: string; readonly parameter: string | undefined; readonly code: string | undefined; readonly message: string }
@@ -6,7 +6,7 @@ export type Outcome =
 
 const named = new Set(['DomainError', 'UnknownEntryError', 'ConvergenceError', 'NoSteadyStateError', 'QuantityError', 'JobError'])
 
-/** The first place in a result that holds NaN or an infinity; undefined where all is finite. */
+/** Path of the first NaN or infinity in a result; undefined if all is finite. */
 export function unfinite(value: unknown, path = 'result'): string | undefined {
   if (typeof value === 'number') return Number.isFinite(value) ? undefined : `${path} is ${value}`
   if (typeof value !== 'object' || value === null) return undefined
@@ -30,17 +30,14 @@ export async function outcomeOf(call: (...inputs: unknown[]) => unknown, inputs:
   }
 }
 
-/**
- * The parameter was refused for its own sake. A relation between inputs, or a result out of reach, may refuse what each input's own domain allows:
- * such an error carries the code "contradiction", names the other input in what it allows, or says that the result would not be finite.
- */
+/** True if the parameter was refused by itself. A relation between inputs, or an overflow of the result, may refuse values within each domain: such an error has the code "contradiction", names the other input, or says that the result would not be finite. */
 export function refusesItself(outcome: Outcome, path: string, others: readonly string[]): boolean {
   if (outcome.kind !== 'refused' || outcome.name !== 'DomainError' || outcome.parameter !== path || outcome.code === 'contradiction') return false
   const allowed = outcome.message.slice(outcome.message.indexOf('allowed:'))
   return !/result is a finite number/.test(allowed) && !others.some((name) => new RegExp(`\\b${name}\\b`).test(allowed))
 }
 
-/** An error that the function's `@throws` lines do not name is wrong: whoever calls it could not have known. */
+/** Errors missing from the function's `@throws` lines are faults: callers could not have known. */
 export function asDocumented(outcome: Outcome, throws: readonly string[]): Outcome {
   if (outcome.kind !== 'refused' || throws.some((line) => /^\w+/.exec(line)?.[0] === outcome.name)) return outcome
   return { kind: 'wrong', why: `threw ${outcome.name}, which no @throws line names: ${outcome.message}` }

@@ -1,7 +1,7 @@
 import ts from 'typescript'
 import { halfLastDigit } from '../../references/compare.ts'
 
-/** What differs between a value and a printed result; empty where they agree. Listed fields are compared, a number within half its last printed digit. */
+/** Differences between a value and a printed result; empty if they agree. Compares the fields listed, numbers within half their last printed digit. */
 export function differences(got: unknown, printed: string): readonly string[] {
   const source = ts.createSourceFile('printed.ts', `(${printed})`, ts.ScriptTarget.Latest, true)
   const [statement] = source.statements
@@ -18,7 +18,7 @@ function compare(got: unknown, wanted: ts.Expression, path: string): readonly st
   const differ = (): readonly string[] => [`${path === '' ? 'the result' : path} is ${JSON.stringify(got) ?? String(got)}, printed ${wanted.getText()}`]
   const number = printedNumber(wanted)
   if (number !== undefined) return typeof got === 'number' && isNear(got, number) ? [] : differ()
-  // A long text may be printed by its beginning and three dots.
+  // A long text may be printed as its beginning and an ellipsis.
   if (ts.isStringLiteralLike(wanted) && wanted.text.endsWith('…')) return typeof got === 'string' && got.startsWith(wanted.text.slice(0, -1)) ? [] : differ()
   if (ts.isStringLiteralLike(wanted)) return got === wanted.text ? [] : differ()
   if (wanted.kind === ts.SyntaxKind.NullKeyword) return got === null ? [] : differ()
@@ -48,7 +48,7 @@ function printedNumber(node: ts.Expression): string | undefined {
     : undefined
 }
 
-/** A number without a point or exponent that stands for a whole number is that number; else half its last digit is allowed. */
+/** A number printed without point or exponent, if whole, must be equal; others may differ by half the last digit. */
 function isNear(got: number, printed: string): boolean {
   const wanted = Number(printed)
   if (Number.isInteger(got) && /^-?\d+$/.test(printed)) return got === wanted

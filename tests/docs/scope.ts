@@ -2,7 +2,7 @@ import * as core from '@strandwise/core'
 import * as planner from '@strandwise/planner'
 import * as working from '@strandwise/working'
 
-/** Every export by name, as an example sees them. */
+/** Every export by name, the scope of an example. */
 export const scope: Readonly<Record<string, unknown>> = { ...core, ...working, ...planner }
 
 /** The exported function of that name. */

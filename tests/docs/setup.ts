@@ -1,6 +1,6 @@
 import { entries } from './entries.ts'
 
-/** Reads the docstrings once, before the test files that share them begin side by side. */
+/** Reads the docstrings once, before test files that share them start in parallel. */
 export function setup(): void {
   entries()
 }

@@ -18,10 +18,10 @@ function step(x: number, direction: 1 | -1): number {
   return view.getFloat64(0)
 }
 
-/** Values that no domain holds. */
+/** Values outside every domain. */
 export const never = [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY] as const
 
-/** Just past each edge and far past it; a fraction where whole numbers are asked for. */
+/** Values just past each edge and far past it; a fraction for whole numbers. */
 export function outsideOf(domain: Domain): readonly number[] {
   const found: number[] = [...never]
   const { low, high } = domain
@@ -31,7 +31,7 @@ export function outsideOf(domain: Domain): readonly number[] {
   return found
 }
 
-/** At each edge that belongs to the domain, just inside one that doesn't, and where it is endless, far out. */
+/** Values at each included edge, just inside each excluded one, and far out on an unbounded side. */
 export function insideOf(domain: Domain): readonly number[] {
   const { low, high } = domain
   const far = domain.whole ? Number.MAX_SAFE_INTEGER : Number.MAX_VALUE
@@ -48,19 +48,19 @@ export function contains(domain: Domain, value: number): boolean {
   return (domain.lowIncluded ? value >= low : value > low) && (domain.highIncluded ? value <= high : value < high)
 }
 
-/** A deep copy of plain data; a function stays the one it is. */
+/** A deep copy of plain data; functions are shared. */
 export function copyOf(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(copyOf)
   if (typeof value !== 'object' || value === null || Object.getPrototypeOf(value) !== Object.prototype) return value
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, copyOf(inner)]))
 }
 
-/** A deep copy of the inputs with one value set, or taken away; undefined where the inputs have no such place. */
+/** A deep copy of the inputs with one value set or removed; undefined if the path does not exist. */
 export function withValue(inputs: readonly unknown[], names: readonly string[], path: string, value: unknown): unknown[] | undefined {
   const copy = copyOf(inputs) as unknown[]
   const segments = path.split('.')
   const position = names.indexOf(segments[0] as string)
-  // A parameter's own name leads only where it is not a field of the one input object.
+  // The first segment is the parameter's name, unless it is a field of the single input object.
   const steps: (string | number)[] = position === -1 ? [0, ...segments] : [position, ...segments.slice(1)]
   let holder: unknown = copy
   for (const one of steps.slice(0, -1)) {

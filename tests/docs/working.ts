@@ -3,7 +3,7 @@ import { writtenPaths } from './complete.ts'
 import type { Entry } from './extract.ts'
 import type { SymbolLine } from './grammar.ts'
 
-/** A name of a formula as the working shows it. */
+/** A symbol of a formula in its working. */
 export interface WorkingSymbol {
   readonly name: string
   readonly tex: string
@@ -11,7 +11,7 @@ export interface WorkingSymbol {
   readonly meaning: string
   /** Path of the input; absent for a constant. */
   readonly input?: string
-  /** An export of core: the constant itself, or what stands in where the input is absent. */
+  /** Name of a core export: the constant, or the default of the input. */
   readonly constant?: string
 }
 
@@ -34,7 +34,7 @@ export interface Working {
 /** The functions that the working can evaluate. */
 const functions = new Set('abs acos asin asinh atan cbrt cos exp expm1 log log10 log1p max min round sin sinh sqrt tan tanh'.split(' '))
 
-/** What one of a unit is in coherent SI units; a temperature stays in degrees. */
+/** Value of each unit in coherent SI units; temperatures stay in degrees. */
 const coherent: Readonly<Record<string, number>> = {
   ...Object.fromEntries('1 A V W J N K C s s2 m m2 m3 kg Pa Hz S H ohm'.split(' ').map((unit) => [unit, 1])),
   mm: 1e-3,
@@ -56,7 +56,7 @@ export function coherentFactor(unit: string): number | undefined {
   return up === undefined || down === undefined ? undefined : up / down
 }
 
-/** A docstring's unit as pages print it. */
+/** A unit of a docstring as pages print it. */
 export function printedUnit(unit: string): string {
   return unit
     .replace(/(?<=[a-z])2\b/g, '²')
@@ -67,10 +67,10 @@ export function printedUnit(unit: string): string {
 
 const greek = /^(alpha|beta|gamma|delta|eps|epsilon|eta|theta|kappa|lambda|mu|nu|rho|sigma|tau|phi|omega)/
 
-/** Names that are read as a word: the dimensionless numbers, and words. */
+/** Names set upright: dimensionless numbers and words. */
 const word = /^(Re|Pr|Nu|Ra|[a-z]{3,})$/
 
-/** "rho20" is set as a rho with 20 below, "T_2" and "Tl" likewise; "pi" and whole words stay. */
+/** "rho20" becomes a rho with subscript 20, "T_2" and "Tl" likewise; "pi" and whole words stay. */
 export function texOfName(written: string): string {
   const [, bare = written, primes = ''] = /^(.*?)('*)$/.exec(written) ?? []
   if (word.test(bare) && !greek.test(bare)) return `\\mathrm{${bare}}${primes}`
@@ -81,10 +81,10 @@ export function texOfName(written: string): string {
   return `${set}${primes}${rest === '' ? '' : `_{${rest}}`}`
 }
 
-/** A name that mathjs takes: a prime would transpose. */
+/** A name valid in mathjs, where a prime would transpose. */
 const nameOf = (written: string): string => written.replaceAll("'", '_p')
 
-/** "L = n p, d = 2 r; m = L d" as its definitions; undefined where a part is none. */
+/** Splits "L = n p, d = 2 r; m = L d" into definitions; undefined if a part is none. */
 function definitionsOf(equations: readonly string[]): readonly (readonly [string, string])[] | undefined {
   const parts = equations.flatMap((line) => line.split(/;\s*|,\s*(?=[A-Za-z]\w*'* = )/))
   const found = parts.map((part) => /^([A-Za-z]\w*'*) = ([^=<>]+)$/.exec(part.trim()))
@@ -93,7 +93,7 @@ function definitionsOf(equations: readonly string[]): readonly (readonly [string
 
 const plainNodes = new Set(['ConstantNode', 'SymbolNode', 'OperatorNode', 'ParenthesisNode', 'FunctionNode'])
 
-/** The expression with "ln" as mathjs names it and each product written out; undefined where it does not parse. */
+/** Parses with "ln" renamed for mathjs and products written out; undefined on failure. */
 function treeOf(text: string): MathNode | undefined {
   const plain = nameOf(text)
     .replace(/\bln\b/g, 'log')
@@ -115,7 +115,7 @@ const namesIn = (tree: MathNode): readonly string[] => {
   return [...found]
 }
 
-/** A scale as it reads in a formula: "1000", "10^6". */
+/** A scale factor as text: "1000", "10^6". */
 const power = (scale: number): string => (scale < 1e4 ? String(Math.round(scale)) : `10^${Math.round(Math.log10(scale))}`)
 const scaled = (name: string, factor: number): string => (factor === 1 ? name : factor < 1 ? `(${name}/${power(1 / factor)})` : `(${power(factor)} * ${name})`)
 
@@ -126,7 +126,7 @@ function inCoherentUnits(tree: MathNode, units: ReadonlyMap<string, number>): Ma
   )
 }
 
-/** What the expression as it stands gives too much or too little in the units of its symbols; undefined where that depends on the values. */
+/** Constant factor between the expression in its symbols' units and in coherent units; undefined if it depends on the values. */
 function commonFactor(tree: MathNode, coherentTree: MathNode, factor: number): number | undefined {
   const names = namesIn(tree)
   const ratios = [0.37, 0.53, 0.71].map((start) => {
@@ -138,7 +138,7 @@ function commonFactor(tree: MathNode, coherentTree: MathNode, factor: number): n
   return ratios.every((ratio) => Math.abs(ratio / scale - 1) < 1e-12) ? scale : undefined
 }
 
-/** The docstring's expression, which holds in coherent units, for values in the units of its symbols. */
+/** The docstring's expression, valid in coherent units, converted to the units of its symbols. */
 function expressionOf(tree: MathNode, units: ReadonlyMap<string, number>, factor: number): string {
   const coherentTree = inCoherentUnits(tree, units)
   const common = commonFactor(tree, coherentTree, factor)
@@ -150,7 +150,7 @@ function expressionOf(tree: MathNode, units: ReadonlyMap<string, number>, factor
   return scale > 1 ? `${power(scale)} * ${held}` : `${held}/${power(1 / scale)}`
 }
 
-/** "ductilityExponent else flexLifeDefaults.ductilityExponent": an input and the constant that stands in for it; either alone is allowed. */
+/** Parses "ductilityExponent else flexLifeDefaults.ductilityExponent": an input and its default constant; either may stand alone. */
 function originOf(line: SymbolLine, entry: Entry, constants: ReadonlySet<string>): Pick<WorkingSymbol, 'input' | 'constant'> | undefined {
   const [first = '', other] = line.path.split(' else ')
   if (constants.has(first.split('.')[0] ?? '')) return { constant: first }
@@ -160,10 +160,7 @@ function originOf(line: SymbolLine, entry: Entry, constants: ReadonlySet<string>
   return leaf.optional ? undefined : { input: first }
 }
 
-/**
- * The working that a docstring gives by itself: its equation in coherent units, its symbols each an input, a default or a constant of core.
- * Undefined where the docstring says less: a list, a case, a table's value, a solved equation.
- */
+/** The working of a docstring: its equation in coherent units, each symbol an input, a default or a constant of core. Undefined if the docstring is not enough: a list, a case, a table's value, a solved equation. */
 export function workingOf(entry: Entry, constants: ReadonlySet<string>): Working | undefined {
   const definitions = definitionsOf(entry.doc.equations)
   if (entry.kind !== 'function' || definitions === undefined || definitions.length === 0) return undefined
@@ -186,7 +183,7 @@ export function workingOf(entry: Entry, constants: ReadonlySet<string>): Working
   }
   const steps: WorkingStep[] = []
   const results: WorkingStep[] = []
-  // What stands behind "where" is computed first.
+  // Definitions after "where" are computed first.
   for (const { name, written, tree } of [...trees].reverse()) {
     const line = lines.get(name)
     const factor = line === undefined ? undefined : coherentFactor(line.unit)
@@ -212,7 +209,7 @@ export function workingOf(entry: Entry, constants: ReadonlySet<string>): Working
   return results.length === 0 ? undefined : { symbols, steps, results }
 }
 
-/** A line of an equation as TeX, part by part; a part that is no formula stays as it is written. */
+/** A line of an equation as TeX, part by part; parts that are no formula stay text. */
 export function equationTex(line: string): readonly { readonly tex?: string; readonly text: string }[] {
   return line.split(/;\s*|,\s*(?=[A-Za-z]\w*'* = )/).map((text) => {
     const [, name = '', right = ''] = /^([A-Za-z]\w*'*) = ([^=<>]+)$/.exec(text.trim()) ?? []

@@ -4,9 +4,9 @@ import type { Entry } from '../docs/extract.ts'
 import type { Job, Tally } from './callsWorker.ts'
 import type { PartResult } from './results.ts'
 
-/** A call that runs longer than this hangs. */
+/** Time after which a call counts as hanging. */
 const hangMs = 20_000
-/** A slow function may not eat the hour of the others. */
+/** Time limit for one function. */
 const budgetMs = 90_000
 
 interface Told extends Tally {
@@ -17,7 +17,7 @@ const none = { made: 0, values: 0, refused: {}, slowestMs: 0, wrong: [], wrongCo
 
 type Answer = Tally | { readonly problem: string }
 
-/** A thread that takes one function after the other; it is ended and made anew when a call hangs. */
+/** A worker thread that takes one function after another; it is terminated and restarted when a call hangs. */
 class Caller {
   readonly #running = new Int32Array(new SharedArrayBuffer(4))
   #worker: Worker | undefined
@@ -46,7 +46,7 @@ class Caller {
     return worker
   }
 
-  /** The call that runs too long; never answers while calls end in time. */
+  /** Resolves with the index of a call that takes too long; never while calls end in time. */
   #hang(): Promise<number> {
     return new Promise((resolve) => {
       let [last, since] = [-2, Date.now()]
@@ -75,13 +75,13 @@ class Caller {
   }
 }
 
-/** Random calls over every public function that has an example: a finite value or one of the named errors that its docstring lists, from frozen inputs, without hanging. */
+/** Random calls of every public function with an example: the result is finite or a documented error, inputs are frozen, nothing hangs. */
 export async function calls(count: number, seed: number, say: (text: string) => void): Promise<PartResult> {
   const functions = entries().filter((entry) => entry.kind === 'function' && entry.doc.examples.length > 0)
   const without = entries().filter((entry) => entry.kind === 'function' && entry.doc.examples.length === 0)
   const told: Told[] = []
   const caller = new Caller()
-  // What the slow ones leave of the count goes to those that come after them; a second round gives the rest to the fast ones.
+  // Redistribute calls that slow functions did not use; a second round gives the rest to fast ones.
   let left = count
   for (const round of [0, 1]) {
     const willing =

@@ -7,7 +7,7 @@ import { functionOf, scope } from '../docs/scope.ts'
 import { placesOf, randomInputs } from './inputs.ts'
 import { Random, seedOf } from './random.ts'
 
-/** One function's calls, made in a thread that the main one can end when a call hangs. */
+/** Calls of one function, run in a thread that can be terminated when a call hangs. */
 export interface Job {
   readonly name: string
   readonly from: number
@@ -23,11 +23,11 @@ export interface Tally {
   readonly refused: Readonly<Record<string, number>>
   readonly slowestMs: number
   readonly wrongCount: number
-  /** The first few calls that came to what must not be. */
+  /** The first few faulty calls. */
   readonly wrong: readonly { readonly index: number; readonly why: string; readonly inputs: string }[]
 }
 
-/** A call as random numbers make it; `inputs` is what was varied. */
+/** A random call; `inputs` are the varied values. */
 interface Made {
   readonly inputs: readonly unknown[]
   readonly outcome: Promise<Outcome>
@@ -42,7 +42,7 @@ function entryOf(name: string): Entry {
   return found
 }
 
-/** "planRepair(demoJobs.a)" as the argument of reportText: its job is varied, for a plan comes from nowhere else. */
+/** The inner call of reportText(planRepair(demoJobs.a)): its job is varied, as plans come from nowhere else. */
 function innerExample(argumentsText: string): string | undefined {
   const name = /^(\w+)\(/.exec(argumentsText)?.[1]
   return name !== undefined && all.some((entry) => entry.name === name && entry.kind === 'function') ? argumentsText : undefined
@@ -70,7 +70,7 @@ function maker(entry: Entry): (random: Random) => Made {
   }
 }
 
-/** Where the parenthesis that opens first is closed. */
+/** Index of the parenthesis that closes the first one. */
 function endOfCall(text: string): number {
   let depth = 0
   for (const [index, letter] of [...text].entries()) {

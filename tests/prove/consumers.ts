@@ -45,7 +45,7 @@ const plans = Object.values(demoJobs).map((job) => planRepair(job).verdict)
 if (!(ohm > 0) || plans.length === 0 || !(DomainError.prototype instanceof RangeError)) throw new Error('not what was promised')
 `
 
-/** A project of a stranger: the packed packages unpacked into its node_modules, and nothing of this tree. */
+/** An outside project: the packed packages in its node_modules, and nothing of this tree. */
 async function strangersProject(folder: string): Promise<void> {
   const scope = join(folder, 'node_modules', '@strandwise')
   mkdirSync(scope, { recursive: true })
@@ -56,7 +56,7 @@ async function strangersProject(folder: string): Promise<void> {
     await run('tar', ['-xzf', join(folder, packed.filename.replace('@strandwise/', 'strandwise-')), '-C', join(scope, name), '--strip-components=1'])
   }
   for (const name of readdirSync(`${root}node_modules`)) {
-    // What the packages depend on; not the packages themselves, nor the tools of this tree.
+    // Links the packages' dependencies, but neither the packages themselves nor this tree's tools.
     if (!name.startsWith('.') && name !== '@strandwise') symlinkSync(`${root}node_modules/${name}`, join(folder, 'node_modules', name))
   }
   writeFileSync(join(folder, 'package.json'), '{ "name": "stranger", "type": "module", "private": true }')
@@ -66,7 +66,7 @@ async function strangersProject(folder: string): Promise<void> {
 
 const compilers: Readonly<Record<string, string>> = { 'TypeScript 6': tool('tsc'), 'TypeScript 7': typescript7() ?? 'no TypeScript 7' }
 
-/** The packages as others see them: linted, typed for each way of resolving, run and compiled from their tarballs. */
+/** The packages as consumers see them: linted, typed in each resolution mode, run and compiled from their tarballs. */
 export async function consumers(say: (text: string) => void): Promise<PartResult> {
   const folder = mkdtempSync(join(tmpdir(), 'strandwise-consumer-'))
   const findings: Finding[] = []

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process'
 import { root } from '../repository/tree.ts'
 import type { PartResult } from './results.ts'
 
-/** The golden cases of references/data, solved once more by other methods. */
+/** Recomputes the golden cases of references/data by independent methods. */
 export function goldens(): PartResult {
   const { status, stdout, stderr } = spawnSync(process.execPath, ['references/remake/main.ts'], { cwd: root, encoding: 'utf8' })
   const lines = stdout.trim().split('\n')

@@ -3,7 +3,7 @@ import type { Domain } from '../docs/grammar.ts'
 import { copyOf, insideOf, never, outsideOf, withValue } from '../docs/vary.ts'
 import type { Random } from './random.ts'
 
-/** Numbers that have broken programs before. */
+/** Numbers that often break programs. */
 const notorious = [
   ...never,
   0,
@@ -20,12 +20,12 @@ const notorious = [
   1e300,
   0.1,
 ]
-/** Words that have. */
+/** Words that often break programs. */
 const notoriousWords = ['', ' ', '0', 'NaN', '__proto__', 'constructor', 'toString', '💡', 'x'.repeat(10_000), '\u0000', '1e400', '-1']
-/** Values of no type that a field asks for. */
+/** Values of wrong types. */
 const strangers: readonly unknown[] = [null, undefined, {}, [], 'text', '1', true, Number.NaN]
 
-/** Mostly near what the example has, now and then anywhere in the domain, seldom past it. */
+/** A random number, mostly near the example's, sometimes anywhere in the domain, rarely outside. */
 function numberFor(random: Random, before: unknown, domain: Domain | undefined): unknown {
   const kind = random.next()
   if (kind < 0.02) return random.of(notorious)
@@ -46,10 +46,10 @@ function anywhere(random: Random, domain: Domain | undefined): number {
   return random.chance(0.5) ? size : -size
 }
 
-/** Values that are no text; NaN is not among them, for a name may be handed through as it came. */
+/** Values of wrong types for text, except NaN, which may be passed through as a name. */
 const noTexts: readonly unknown[] = [null, undefined, {}, [], 1, true]
 
-/** Text near the example's: a letter more, less or other; now and then a notorious word. */
+/** A random text near the example's (a letter added, removed or changed), sometimes a word that breaks programs. */
 function wordFor(random: Random, before: unknown, choices: readonly (string | number)[] | undefined): unknown {
   const kind = random.next()
   if (kind < 0.03) return random.of(notoriousWords)
@@ -65,7 +65,7 @@ function wordFor(random: Random, before: unknown, choices: readonly (string | nu
   ])
 }
 
-/** Lists grow, shrink and empty. */
+/** Randomly grows, shrinks and empties lists. */
 function stretchLists(random: Random, value: unknown): unknown {
   if (Array.isArray(value)) {
     const list = value.map((one) => stretchLists(random, one))
@@ -92,7 +92,7 @@ interface Place {
   readonly domain: Domain | undefined
 }
 
-/** Where a call can be varied: every leaf of every parameter, with its domain. */
+/** Every leaf of every parameter that can be varied, with its domain. */
 export function placesOf(entry: Entry): readonly Place[] {
   return entry.parameters.flatMap(({ name, leaves }, position) =>
     leaves.map(({ path, kind, optional, choices }) => {
@@ -110,7 +110,7 @@ export function placesOf(entry: Entry): readonly Place[] {
   )
 }
 
-/** One random call near an example: each place is left as it is, changed, or, where it may be absent, taken away. */
+/** One random call near an example: each value is kept, changed, or, if optional, removed. */
 export function randomInputs(random: Random, entry: Entry, bases: readonly (readonly unknown[])[], places: readonly Place[]): readonly unknown[] {
   const names = entry.parameters.map(({ name }) => name)
   let inputs = copyOf(random.of(bases)) as unknown[]

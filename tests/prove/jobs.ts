@@ -3,7 +3,7 @@ import type { PartResult } from './results.ts'
 
 const atOnce = 1000
 
-/** So many random jobs over the whole schema, each planned or refused as a job. */
+/** Random jobs over the whole schema, each planned or refused. */
 export function jobs(count: number, seed: number, say: (text: string) => void): PartResult {
   let [planned, refused] = [0, 0]
   for (let done = 0; done < count; done += atOnce) {

@@ -10,9 +10,9 @@ import type { PartResult } from './results.ts'
 
 const run = promisify(execFile)
 const site = `${root}site/dist`
-/** The four classic categories, all at 100 in the mobile profile. */
+/** Categories that must score 100 in the mobile profile. */
 const categories = ['performance', 'accessibility', 'best-practices', 'seo'] as const
-/** Speed on a shared machine varies from run to run: the median of so many runs counts. */
+/** Runs per page; the median counts, as speed varies on a shared machine. */
 const runs = 3
 
 interface Report {
@@ -55,13 +55,13 @@ type Category = (typeof categories)[number]
 
 const scoreOf = (report: Report, category: Category): number => report.categories[category]?.score ?? 0
 
-/** The run in the middle, by one category's score. */
+/** The median run by one category's score. */
 function median(reports: readonly Report[], category: Category): Report {
   const sorted = [...reports].sort((a, b) => scoreOf(a, category) - scoreOf(b, category))
   return sorted[Math.floor(sorted.length / 2)] as Report
 }
 
-/** What kept a page from 100, as its median run tells it. */
+/** Audits below full score in the median run. */
 function shortfalls(reports: readonly Report[]): readonly string[] {
   return categories.flatMap((name) => {
     const report = median(reports, name)
@@ -73,7 +73,7 @@ function shortfalls(reports: readonly Report[]): readonly string[] {
   })
 }
 
-/** Every page of the built site through Lighthouse. */
+/** Runs Lighthouse on every page of the built site. */
 export async function audits(say: (text: string) => void): Promise<PartResult> {
   if (!existsSync(site)) return { ok: false, summary: 'no built site', details: 'Run `npm run build` first.' }
   const chromium = await ensureChromium()

@@ -27,10 +27,10 @@ const count = Number(values.count)
 const seed = Number(values.seed)
 if (!Number.isSafeInteger(count) || count < 1 || !Number.isSafeInteger(seed)) throw new Error('--count and --seed are whole numbers')
 
-/** Each part stands alone: an interrupted run goes on with those that are not done on these sources. */
+/** Parts are independent: an interrupted run continues with those not yet done on these sources. */
 const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   calls: () => calls(count, seed, say),
-  // A job takes milliseconds where a call takes microseconds.
+  // A job takes milliseconds, a call microseconds.
   jobs: async () => jobs(Math.ceil(count / 10), seed, say),
   planner: () => planner(seed, say),
   consumers: () => consumers(say),
@@ -39,7 +39,7 @@ const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   ...Object.fromEntries(rooms().map((room) => [`mutation ${room}`, () => mutate(room, say)])),
 }
 
-/** "mutation" means every room of it. */
+/** "mutation" means all rooms. */
 const wanted = (values.part ?? Object.keys(parts)).flatMap((name) =>
   name === 'mutation' ? Object.keys(parts).filter((part) => part.startsWith('mutation ')) : [name],
 )
@@ -49,7 +49,7 @@ if (unknown.length > 0) throw new Error(`no part is called "${unknown.join('", "
 let failed = 0
 for (const name of wanted) {
   const sources = sourcesHash()
-  // A short run on request is no full proof: it neither counts as one nor is it left out.
+  // A short run is labelled, as it does not count as the full proof.
   const label = ['calls', 'jobs'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
   if (!values.again && values.part === undefined && isDone(label, sources)) {
     process.stdout.write(`${label}: done on these sources; --again runs it once more\n`)

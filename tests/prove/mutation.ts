@@ -7,7 +7,7 @@ import { isTest } from '../repository/source.ts'
 import { root } from '../repository/tree.ts'
 import { type PartResult, sourcesHash } from './results.ts'
 
-/** What is read of a mutant. */
+/** Fields read of a mutant. */
 interface Mutant {
   readonly status: string
   readonly mutatorName: string
@@ -19,26 +19,26 @@ interface Mutant {
   }
 }
 
-/** Rooms whose code decides something; tables, materials and rules are data, which the tests of data and the references check. */
+/** Rooms of data only (tables, materials, rules), checked by data tests and references. */
 const data = new Set(['materials', 'rules'])
-/** A changed file runs some thirty times slower, and here a test takes thousands of steps: by single files the others keep their speed. */
+/** Rooms mutated file by file: a mutated file runs some thirty times slower, and here a test takes thousands of steps. */
 const byFile = new Set(['core/heating', 'core/joint', 'core/ampacity', 'core/routing', 'working/uncertainty', 'working/quantity'])
-/** A room whose tests catch less than this share of its mutants, in %, is not proven; the models of the joint and of its heating are held closer. */
+/** Least mutation score of a room in %; higher for the models of the joint and its heating. */
 const least = (room: string): number => (room === 'core/heating' || room === 'core/joint' ? 90 : 80)
 const shown = 60
 
-/** The rooms of core that are proven by mutation, and the quantities of working. */
+/** Rooms of core with mutation tests, and the rooms of working. */
 export function rooms(): readonly string[] {
   const core = readdirSync(`${root}packages/core/src`, { withFileTypes: true }).filter((entry) => entry.isDirectory() && !data.has(entry.name))
   return [...core.map((entry) => `core/${entry.name}`), 'working/quantity', 'working/uncertainty']
 }
 
-/** Changes the room's code in small ways, one at a time, and sees whether a test of the room notices. */
+/** Mutates a room's code and counts the mutants that its tests kill. */
 export async function mutate(room: string, say: (text: string) => void): Promise<PartResult> {
   const [name = '', folder = ''] = room.split('/')
   const place = `packages/${name}/src/${folder}`
   process.env.STRANDWISE_ROOM = place
-  // The docstrings of this room alone, read before anything is changed: those of another room don't judge it.
+  // Docstrings of this room only, read before mutation; other rooms' must not judge it.
   const own = entries().filter((entry) => entry.package === name && entry.room === folder)
   const kept = mkdtempSync(join(tmpdir(), 'strandwise-mutation-'))
   process.env.STRANDWISE_ENTRIES = join(kept, 'entries.json')
@@ -54,7 +54,7 @@ export async function mutate(room: string, say: (text: string) => void): Promise
   }
 }
 
-/** Where an interrupted room leaves what its files came to, for these sources alone. */
+/** Results so far of an interrupted room, valid for these sources only. */
 const halfwayFile = `${root}tests/results/local/mutation.json`
 
 interface Halfway {
@@ -67,12 +67,12 @@ function halfway(sources: string): Halfway {
   return found?.sources === sources ? found : { sources, files: {} }
 }
 
-/** A room's own files: neither its tests nor its doors. */
+/** A room's own files, without tests and indexes. */
 function sourcesIn(place: string): readonly string[] {
   return readdirSync(root + place).filter((file) => file.endsWith('.ts') && !isTest(file) && !/^(index|inner)\.ts$/.test(file))
 }
 
-/** One file after the other; what an interrupted run has done is not done again. */
+/** File by file; finished files of an interrupted run are not repeated. */
 async function fileByFile(room: string, place: string, say: (text: string) => void): Promise<readonly Mutant[]> {
   const names = sourcesIn(place)
   const state = halfway(sourcesHash())
@@ -85,13 +85,13 @@ async function fileByFile(room: string, place: string, say: (text: string) => vo
     writeFileSync(halfwayFile, JSON.stringify(state))
   }
   const mutants = names.flatMap((name) => state.files[`${place}/${name}`] ?? [])
-  // The room is done: asked for once more, it runs once more.
+  // A finished room runs again when asked for again.
   for (const name of names) delete state.files[`${place}/${name}`]
   writeFileSync(halfwayFile, JSON.stringify(state))
   return mutants
 }
 
-/** First by the quick tests; only what they let live meets the slow ones, which a mutant that never ends would hold up longest. */
+/** Quick tests first; only surviving mutants meet the slow tests, which an endless mutant would delay most. */
 async function mutateFile(file: string): Promise<readonly Mutant[]> {
   process.env.STRANDWISE_FILE = file
   process.env.STRANDWISE_QUICK = 'yes'
@@ -100,7 +100,7 @@ async function mutateFile(file: string): Promise<readonly Mutant[]> {
     const lives = first.filter(isAlive)
     if (lives.length === 0) return first
     delete process.env.STRANDWISE_QUICK
-    // A range counts its columns from 0, a report from 1.
+    // A range counts columns from 0, a report from 1.
     const second = await run(lives.map(({ location: { start, end } }) => `${file}:${start.line}:${start.column - 1}-${end.line}:${end.column}`))
     const key = ({ location, mutatorName, replacement }: Mutant): string => JSON.stringify([location, mutatorName, replacement])
     const again = new Map(second.map((mutant) => [key(mutant), mutant]))
@@ -118,9 +118,9 @@ async function run(mutate: string[], timeoutMS = 10_000): Promise<readonly Mutan
     plugins: ['@stryker-mutator/vitest-runner'],
     vitest: { configFile: 'tests/vitest.mutation.config.ts', related: process.env.STRANDWISE_FILE !== undefined },
     coverageAnalysis: 'perTest',
-    // A value of a module is computed once, before any test: the tests of data and the references check those.
+    // Module-level values are computed once, before any test; data tests and references check those.
     ignoreStatic: true,
-    // Wording is for people: a test of every word would only repeat it. What an error names is checked by its fields.
+    // Message texts are not tested word by word. Errors are checked by their fields.
     mutator: { excludedMutations: ['StringLiteral'] },
     ignorePatterns: ['site', 'tests/results', '**/dist'],
     tempDirName: '.stryker-tmp',
@@ -133,7 +133,7 @@ async function run(mutate: string[], timeoutMS = 10_000): Promise<readonly Mutan
     allowConsoleColors: false,
   } as ConstructorParameters<typeof Stryker>[0])
   const mutants = (await stryker.runMutationTest()) as readonly Mutant[]
-  // Only what the report needs: the state of an interrupted run is read back.
+  // Only the report's fields, so that the state of an interrupted run stays small.
   return mutants.map(({ status, mutatorName, replacement = '', fileName, location }) => ({
     status,
     mutatorName,

@@ -1,4 +1,4 @@
 import fc from 'fast-check'
 
-/** A mutant is told by the first case that fails; the search for a simpler one would only take time. */
+/** The first failing case kills the mutant; shrinking would only take time. */
 fc.configureGlobal({ ...fc.readConfigureGlobal(), endOnFailure: true })

@@ -12,7 +12,7 @@ import type { PartResult } from './results.ts'
 const circuits = 300
 const perCause = 60
 const joints = 500
-/** A technician takes each reading of a round with this chance: few, half, most. */
+/** Probability that a technician takes each reading of a round: few, half, most. */
 const chances = [0.35, 0.6, 0.9]
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`
@@ -31,7 +31,7 @@ function table(chance: number, scores: readonly CauseScore[]): string {
   ].join('\n')
 }
 
-/** Diagnosis and causes against circuits that an independent nodal solver solves. */
+/** Diagnosis and ranking of causes against an independent nodal solver. */
 export async function planner(seed: number, say: (text: string) => void): Promise<PartResult> {
   say('healthy circuits')
   const faulty = healthyCalledFaulty(circuits, seed)

@@ -1,4 +1,4 @@
-/** Seeded numbers, so that a call that fails can be made again: mulberry32. */
+/** Seeded generator (mulberry32), so that a failing call can be repeated. */
 export class Random {
   #state: number
 
@@ -6,7 +6,7 @@ export class Random {
     this.#state = seed >>> 0
   }
 
-  /** From 0 below 1. */
+  /** Uniform on [0, 1). */
   next(): number {
     this.#state = (this.#state + 0x6d2b79f5) >>> 0
     let t = this.#state
@@ -27,7 +27,7 @@ export class Random {
     return list[this.whole(list.length)] as T
   }
 
-  /** About normal, by twelve uniform ones. */
+  /** Approximately normal: sum of twelve uniform numbers. */
   normal(): number {
     let sum = -6
     for (let i = 0; i < 12; i += 1) sum += this.next()

@@ -2,12 +2,12 @@ import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { readTree, root } from '../repository/tree.ts'
 
-/** What one part came to. */
+/** Result of one part. */
 export interface PartResult {
   readonly ok: boolean
-  /** One line: the figure that counts. */
+  /** One line with the main figure. */
   readonly summary: string
-  /** What it covered, what it found, what it left out; Markdown. */
+  /** Coverage, findings and omissions in Markdown. */
   readonly details: string
 }
 
@@ -21,7 +21,7 @@ type State = Record<string, Kept>
 
 const stateFile = `${root}tests/results/local/prove.json`
 
-/** The sources that a result speaks of. */
+/** Hash of the sources that a result belongs to. */
 export function sourcesHash(): string {
   const hash = createHash('sha256')
   for (const { path, text } of readTree())
@@ -33,12 +33,12 @@ function readState(): State {
   return existsSync(stateFile) ? (JSON.parse(readFileSync(stateFile, 'utf8')) as State) : {}
 }
 
-/** A part that was finished on these very sources need not run again. */
+/** True if the part has finished on these very sources. */
 export function isDone(name: string, sources: string): boolean {
   return readState()[name]?.sources === sources
 }
 
-/** Keeps a part's result at once, so that an interrupted run goes on where it stopped, and writes the day's report. */
+/** Saves a part's result at once, so that an interrupted run can continue, and writes the day's report. */
 export function keep(name: string, result: PartResult, seconds: number, sources: string): string {
   const date = new Date().toISOString().slice(0, 10)
   const state = readState()
@@ -50,7 +50,7 @@ export function keep(name: string, result: PartResult, seconds: number, sources:
   return file
 }
 
-/** The parts of one day; a part that ran on other sources than the last says so. */
+/** Report of one day; parts run on other sources than the last are marked. */
 function report(date: string, state: State, sources: string): string {
   const today = Object.entries(state)
     .filter(([, kept]) => kept.date === date)

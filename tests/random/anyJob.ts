@@ -4,13 +4,13 @@ import fc from 'fast-check'
 
 type Tree = Record<string, unknown>
 
-/** Where one answer of a job stands, in the first entry where its group is a list. */
+/** Path of an answer in a job; in a list, of its first entry. */
 interface Place {
   readonly path: readonly string[]
   readonly group: FormGroup
   readonly field: FormField
 }
-/** What becomes of it: a number times `factor` or at `share` of its range, another of its words, nothing. */
+/** A change: a number times `factor` or at `share` of its range, another choice, or removal. */
 interface Change {
   readonly place: Place
   readonly how: 'near' | 'anywhere' | 'end' | 'gone'
@@ -27,7 +27,7 @@ const places = jobForm.flatMap((group) =>
 
 const at = (tree: unknown, path: readonly string[]): unknown => path.reduce<unknown>((inside, key) => (inside as Tree | undefined)?.[key], tree)
 
-/** The group as a person begins it: every needed field as its own example. */
+/** A minimal group: every required field with its own example. */
 function begun(group: FormGroup, kind: string | undefined): Tree {
   const tree: Tree = {}
   for (const { path, needed, onlyOf, example } of group.fields) {
@@ -47,7 +47,7 @@ function put(tree: Tree, path: readonly string[], value: unknown): void {
   put(tree[key] as Tree, rest, value)
 }
 
-/** Between the ends by size, not by difference: the small numbers are as likely as the large ones. */
+/** Logarithmic interpolation, so that small numbers are as likely as large ones. */
 function anywhere({ low = 0, high = 1 }: FormField, share: number): number {
   return low > 0 ? low * (high / low) ** share : low + (high - low) * share ** 3
 }
@@ -73,7 +73,7 @@ function changed(job: RepairJob, changes: readonly Change[]): RepairJob {
       const one = begun(group, field.onlyOf ?? group.kinds[0])
       tree[group.at] = group.most === undefined ? one : [one]
     }
-    // Of answers that exclude one another the new one stands.
+    // Removes answers that exclude the new one.
     const others = group.oneOf.filter((names) => names.includes(field.path)).flat()
     for (const name of others) if (name !== field.path && change.how !== 'gone') put(tree, [group.at, name], undefined)
     const holder = at(tree, path.slice(0, group.most === undefined ? 1 : 2)) as Tree | undefined
@@ -90,7 +90,7 @@ const change: fc.Arbitrary<Change> = fc.record({
   factor: fc.double({ min: -0.5, max: 0.5, noNaN: true }).map((power) => 10 ** power),
   share: fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }),
 })
-/** Only what is required, each field as its own example. */
+/** The minimal job: required fields only, each with its own example. */
 const least = Object.assign(
   { version: 1 },
   ...jobForm
@@ -102,7 +102,7 @@ const least = Object.assign(
     }),
 ) as RepairJob
 
-/** Wire that lives in air hotter than most models' own range. */
+/** Wire in air hotter than most models' range. */
 const hotWire = fc
   .record({
     insulation: fc.constantFrom('PTFE' as const, 'FEP' as const, 'silicone' as const, 'ETFE' as const),
@@ -118,7 +118,7 @@ const hotWire = fc
   )
 const asItIs = (job: RepairJob): RepairJob => job
 
-/** A job whose fields are each in their range, near a demo job or near the least job, with up to thirty answers changed, added or taken out. */
+/** A random job with valid fields, near a demo job or the minimal job, with up to thirty answers changed, added or removed. */
 export const anyJob: fc.Arbitrary<RepairJob> = fc
   .tuple(
     fc.constantFrom(least, ...Object.values(demoJobs)),

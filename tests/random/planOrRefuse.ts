@@ -2,10 +2,10 @@ import { JobError, planRepair, planWithPictures } from '@strandwise/planner'
 import fc from 'fast-check'
 import { anyJob } from './anyJob.ts'
 
-/** Of so many jobs one is drawn as well as planned: its pictures heat again. */
+/** One job in so many is drawn as well as planned, as pictures compute heating again. */
 const drawnEach = 25
 
-/** Plans so many random jobs: each is planned or refused as a job. Any other error fails, with the smallest job that shows it. */
+/** Plans random jobs: each is planned or refused. Any other error fails, with the smallest job that shows it. */
 export function planOrRefuse(runs: number, seed: number): { readonly planned: number; readonly refused: number } {
   let [planned, refused] = [0, 0]
   fc.assert(

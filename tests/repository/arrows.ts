@@ -1,9 +1,9 @@
 import { importsOf, isPackageSource, isTest, targetOf } from './source.ts'
 import type { Finding, TreeFile } from './tree.ts'
 
-/** An arrow goes to the left only. */
+/** A package may import only from those on its left. */
 export const packageOrder = ['core', 'working', 'planner', 'site'] as const
-/** A room of core imports from the rooms before it only. */
+/** A room of core imports only from rooms before it. */
 export const roomOrder = [
   'errors',
   'materials',
@@ -26,10 +26,10 @@ export const roomOrder = [
   'suitability',
 ] as const
 
-/** What the site reads while it is built: the published figures, the docstrings as data, the sizes of bundles. */
+/** Imports of the site at build time: published figures, docstrings as data, bundle sizes. */
 const readWhileBuilding = /^(references|tests)\//
 
-/** A room of planner imports from the rooms before it only. */
+/** A room of the planner imports only from rooms before it. */
 export const plannerRoomOrder = [
   'job',
   'demo',
@@ -55,7 +55,7 @@ const placeOf = (path: string): { readonly house: Roomy; readonly room: string }
 }
 const rank = (order: readonly string[], name: string): number => order.indexOf(name)
 
-/** An .astro file's code: its front matter and its scripts, the rest blanked out so that lines keep their numbers. */
+/** Code of an .astro file: front matter and scripts, the rest blanked so that line numbers stay. */
 export function codeOf(file: TreeFile): TreeFile {
   if (!file.path.endsWith('.astro')) return file
   let inside = false
@@ -71,7 +71,7 @@ export function codeOf(file: TreeFile): TreeFile {
 
 const isCode = (path: string): boolean => /\.(ts|mjs|astro)$/.test(path)
 
-/** Arrows between packages: core <- working <- planner <- site, through a package's own name and never through its files. */
+/** Imports between packages: core <- working <- planner <- site, by package name, never by file. */
 export function packageArrows(files: readonly TreeFile[]): readonly Finding[] {
   const findings: Finding[] = []
   for (const file of files.filter(({ path }) => isCode(path) && packageOf(path) !== undefined)) {
@@ -115,7 +115,7 @@ export function packageArrows(files: readonly TreeFile[]): readonly Finding[] {
   return findings
 }
 
-/** Arrows between the rooms of core and of planner, and a room's doors: index.ts for everyone, inner.ts for what other rooms build on and no user sees. */
+/** Imports between rooms of core and of the planner, and their entry points: index.ts is public, inner.ts is for other rooms. */
 export function roomArrows(files: readonly TreeFile[]): readonly Finding[] {
   const findings: Finding[] = []
   for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path))) {

@@ -2,7 +2,7 @@ import { codeOf } from './arrows.ts'
 import { exportsOf, importsOf, isPackageSource, isTest, targetOf } from './source.ts'
 import type { Finding, TreeFile } from './tree.ts'
 
-/** An export that no other source takes and no index hands on. What only its own test takes is dead too. */
+/** Exports that no other source imports and no index re-exports. Used by its own test only counts as dead. */
 export function deadExports(files: readonly TreeFile[]): readonly Finding[] {
   const taken = new Set<string>()
   for (const file of files.filter(({ path }) => /\.(ts|mjs|astro)$/.test(path) && !isTest(path))) {

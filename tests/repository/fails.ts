@@ -1,7 +1,7 @@
 import { expect } from 'vitest'
 import { type Finding, report, sample, type TreeFile } from './tree.ts'
 
-/** A check finds what `found` describes in a bad tree, and says what to do. */
+/** Asserts that a check finds `found` in a bad tree, with advice. */
 export function fails(check: (files: readonly TreeFile[]) => readonly Finding[], files: Readonly<Record<string, string>>, found: RegExp, lines = 1): void {
   const findings = check(sample(files))
   expect(report(findings)).toMatch(found)

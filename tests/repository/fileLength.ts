@@ -3,7 +3,7 @@ import type { Finding, TreeFile } from './tree.ts'
 
 export const limits = { formula: 150, table: 400, other: 250 } as const
 
-/** A folder of data holds tables; a room of core or a formula of working holds formulas; everything else is other. */
+/** Kind of a file: tables in data folders, formulas in rooms of core or formulas of working, else other. */
 export function kindOf(path: string): keyof typeof limits {
   if (isTest(path) || path.endsWith('/index.ts')) return 'other'
   if (/^packages\/core\/src\/(tables|materials|rules)\//.test(path) || /^references\//.test(path) || /\.json$/.test(path)) return 'table'
@@ -12,7 +12,7 @@ export function kindOf(path: string): keyof typeof limits {
 }
 
 const counted = /\.(ts|mjs|astro|css|json)$/
-/** Written by a tool, read by a person only in a difference. */
+/** Generated files, exempt from the limit. */
 const generated = /^package-lock\.json$|^packages\/working\/src\/formulas\/([^/]+\/fromDocstrings|formulas)\.ts$/
 
 const instead = {

@@ -16,7 +16,7 @@ const withoutBlocks = (text: string): string => text.replace(/^```[\s\S]*?^```/g
 const anchorsIn = (text: string): ReadonlySet<string> =>
   new Set([...withoutBlocks(text).matchAll(/^#{1,6}\s+(.+)$/gm)].map((match) => anchorOf(match[1] as string)))
 
-/** Every relative link of the documents, every anchor, and every path named in code marks, is there. */
+/** Relative links of the documents, anchors, and paths in code marks that do not exist. */
 export function brokenLinks(files: readonly TreeFile[]): readonly Finding[] {
   const paths = new Set(files.map(({ path }) => path))
   const isThere = (path: string): boolean => paths.has(path) || [...paths].some((known) => known.startsWith(`${path.replace(/\/$/, '')}/`))

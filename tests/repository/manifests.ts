@@ -10,17 +10,17 @@ interface Manifest extends Readonly<Record<string, unknown>> {
 const manifestPath = /^(package\.json|(packages\/[^/]+|site|tests)\/package\.json)$/
 const exact = /^(npm:(@[^/]+\/)?[^@]+@)?\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/
 const groups = ['dependencies', 'devDependencies', 'peerDependencies', 'optionalDependencies']
-/** The keys of a package that is published, in this order; a missing optional one is left out. */
+/** Keys of a published package in their order; optional ones may be missing. */
 const keys = ['name', 'version', 'description', 'keywords', 'license', 'type', 'engines', 'sideEffects', 'files', 'bin', 'exports', 'dependencies']
 const optional = new Set(['bin', 'dependencies'])
-/** What every published package says alike. */
+/** Fields that are equal in every published package. */
 const alike: Manifest = {
   license: 'MIT',
   type: 'module',
   engines: { node: '>=20' },
   sideEffects: false,
 }
-/** What the tarball holds beside README, LICENSE and package.json: what is built, its sources for the maps, and the changelog that stands in core. */
+/** Files of the tarball beside README, LICENSE and package.json: the build, sources for the maps, and core's changelog. */
 const filesOf = (manifest: Manifest, folder: string): readonly string[] => [
   ...('bin' in manifest ? ['bin'] : []),
   'dist',
@@ -31,7 +31,7 @@ const filesOf = (manifest: Manifest, folder: string): readonly string[] => [
   '!src/**/*.sample.ts',
 ]
 
-/** The root, each room that has an index, and package.json; a room without one is closed by name. */
+/** Expected exports: the root, each room with an index, and package.json; rooms without one are closed explicitly. */
 function exportsOf(files: readonly TreeFile[], folder: string): unknown {
   const inside = new RegExp(`^packages/${folder}/src/([^/]+)/(.*)$`)
   const rooms = new Map<string, boolean>()
@@ -51,7 +51,7 @@ function exportsOf(files: readonly TreeFile[], folder: string): unknown {
 const manifestsIn = (files: readonly TreeFile[]) =>
   files.filter(({ path }) => manifestPath.test(path)).map(({ path, text }) => ({ path, manifest: JSON.parse(text) as Manifest }))
 
-/** A range lets two installs differ; an exact version doesn't. */
+/** Versions must be exact, as a range lets two installs differ. */
 export function looseVersions(files: readonly TreeFile[]): readonly Finding[] {
   return manifestsIn(files).flatMap(({ path, manifest }) =>
     groups.flatMap((group) =>
@@ -62,7 +62,7 @@ export function looseVersions(files: readonly TreeFile[]): readonly Finding[] {
   )
 }
 
-/** One package, one version of it: two workspaces never name different ones. */
+/** All workspaces must use the same version of a package. */
 export function unequalVersions(files: readonly TreeFile[]): readonly Finding[] {
   const first = new Map<string, { readonly path: string; readonly version: string }>()
   const findings: Finding[] = []
@@ -79,7 +79,7 @@ export function unequalVersions(files: readonly TreeFile[]): readonly Finding[] 
   return findings
 }
 
-/** The package.json files of packages/ are alike: same keys in the same order, same version, same way in. */
+/** The package.json files of packages/ must have the same keys in the same order, the same version and the same entry points. */
 export function unlikeManifests(files: readonly TreeFile[]): readonly Finding[] {
   const all = manifestsIn(files)
   const version = all.find(({ path }) => path === 'package.json')?.manifest.version

@@ -6,13 +6,13 @@ interface Manifest {
   readonly dependencies?: Readonly<Record<string, string>>
 }
 
-/** "@scope/name/deep" and "name/deep" both belong to a package; "node:fs" is the platform's. */
+/** Package of a specifier: "@scope/name/deep" and "name/deep"; "node:fs" belongs to the platform. */
 export function packageName(specifier: string): string {
   const parts = specifier.split('/')
   return specifier.startsWith('@') ? parts.slice(0, 2).join('/') : (parts[0] as string)
 }
 
-/** What ships takes from outside only what its package.json names; core takes nothing, and Node's own modules serve the command alone. */
+/** Shipped code imports only dependencies in its package.json; core has none, and only the command uses Node's modules. */
 export function outsideImports(files: readonly TreeFile[]): readonly Finding[] {
   const findings: Finding[] = []
   for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path))) {
@@ -46,7 +46,7 @@ export function outsideImports(files: readonly TreeFile[]): readonly Finding[] {
   return findings
 }
 
-/** mathjs enters by one module, which creates the instance from the list of what is needed. */
+/** mathjs is imported by one module only, which creates the instance. */
 export function mathjsDoors(files: readonly TreeFile[]): readonly Finding[] {
   const doors = files
     .filter(({ path }) => /^(packages|site)\//.test(path) && /\.(ts|astro)$/.test(path) && !isTest(path))
@@ -61,7 +61,7 @@ export function mathjsDoors(files: readonly TreeFile[]): readonly Finding[] {
     }))
 }
 
-/** A relative import names a file of the tree, with its ending. */
+/** A relative import must name an existing file, with its extension. */
 export function unresolved(files: readonly TreeFile[]): readonly Finding[] {
   const known = new Set(files.map(({ path }) => path))
   return files
@@ -80,7 +80,7 @@ export function unresolved(files: readonly TreeFile[]): readonly Finding[] {
     )
 }
 
-/** What packages ship takes nothing from tests or from what tests begin with. */
+/** Shipped code must not import tests or samples. */
 export function testsInside(files: readonly TreeFile[]): readonly Finding[] {
   return files
     .filter(({ path }) => isPackageSource(path) && !isTest(path))

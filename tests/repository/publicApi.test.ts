@@ -10,7 +10,7 @@ describe('the public API', () => {
   const now = publicApi(sourceProgram())
 
   test('is the one that was reviewed', () => {
-    // Only on request: a snapshot that mends itself checks nothing.
+    // Written on request only: a snapshot that updates itself checks nothing.
     if (process.env.STRANDWISE_UPDATE_API === '1') writeFileSync(file, now)
     const reviewed = existsSync(file) ? readFileSync(file, 'utf8') : ''
     expect(now, 'a name or a signature changed: if that is meant, run "npm test -- --update-api" and review the difference').toBe(reviewed)

@@ -2,11 +2,11 @@ import ts from 'typescript'
 import { packages } from '../docs/extract.ts'
 import { root } from './tree.ts'
 
-/** A value's type longer than this is told by its keys. */
+/** A longer type of a value is shown by its keys. */
 const longest = 400
 const flags = ts.TypeFormatFlags.NoTruncation | ts.TypeFormatFlags.UseAliasDefinedOutsideCurrentScope | ts.TypeFormatFlags.WriteArrayAsGenericType
 
-/** Without comments, on one line. */
+/** Source text without comments, on one line. */
 function plain(node: ts.Node): string {
   const printer = ts.createPrinter({ removeComments: true })
   return printer
@@ -48,7 +48,7 @@ function textOf(checker: ts.TypeChecker, name: string, symbol: ts.Symbol): strin
   return signature === undefined ? valueText(checker, name, type, node) : `function ${name}${checker.signatureToString(signature, node, flags)}`
 }
 
-/** Every exported name with its signature, by package and room: the file that a reviewer reads when the API changes. */
+/** Every export with its signature, by package and room, for review when the API changes. */
 export function publicApi(program: ts.Program): string {
   const checker = program.getTypeChecker()
   const lines = ['# Public API', '', 'Every exported name and its signature. `npm test -- --update-api` rewrites this file; review the difference.']

@@ -12,7 +12,7 @@ import { strayWords } from './words.ts'
 
 const files = readTree()
 
-/** Each check over the tree itself; that each can fail is shown in the tests beside it. */
+/** Checks run on this tree; the tests beside each show that it can fail. */
 const checks: readonly (readonly [string, (files: readonly TreeFile[]) => readonly Finding[]])[] = [
   ['arrows between packages go core <- working <- planner <- site', packageArrows],
   ['arrows between the rooms of core and of planner go one way, by the door', roomArrows],

@@ -5,9 +5,9 @@ import type { TreeFile } from './tree.ts'
 export interface ImportOf {
   /** As written: './x.ts', '@strandwise/core/heat', 'node:fs'. */
   readonly specifier: string
-  /** The names taken; '*' for the whole module, '' for its effects alone. */
+  /** Imported names; '*' for the whole module, '' for side effects only. */
   readonly names: readonly string[]
-  /** `export … from` hands the names on. */
+  /** True for `export … from`. */
   readonly handsOn: boolean
   readonly line: number
 }
@@ -19,7 +19,7 @@ export interface ExportOf {
 
 const parsed = new WeakMap<TreeFile, ts.SourceFile>()
 
-/** Each file is parsed once, however many checks look at it. */
+/** Parses each file once, for all checks. */
 export function parse(file: TreeFile): ts.SourceFile {
   const known = parsed.get(file)
   if (known !== undefined) return known
@@ -32,7 +32,7 @@ export function lineOf(source: ts.SourceFile, node: ts.Node): number {
   return source.getLineAndCharacterOfPosition(node.getStart(source)).line + 1
 }
 
-/** Every node beneath, in reading order. */
+/** All descendant nodes, in source order. */
 export function walk(node: ts.Node): readonly ts.Node[] {
   const found: ts.Node[] = []
   const visit = (one: ts.Node): void => {
@@ -53,7 +53,7 @@ function namesOf(clause: ts.ImportClause | undefined): string[] {
 
 const imported = new WeakMap<TreeFile, readonly ImportOf[]>()
 
-/** What a file takes from others: import, export … from, import() and import types. */
+/** Imports of a file: import, export … from, import() and import types. */
 export function importsOf(file: TreeFile): readonly ImportOf[] {
   const known = imported.get(file)
   if (known !== undefined) return known
@@ -90,7 +90,7 @@ function readImports(file: TreeFile): readonly ImportOf[] {
 const hasModifier = (node: ts.Node, kind: ts.SyntaxKind): boolean =>
   ts.canHaveModifiers(node) && (ts.getModifiers(node) ?? []).some((modifier) => modifier.kind === kind)
 
-/** What a file declares and exports itself; a default export is called "default". */
+/** Exports declared in a file; a default export is named "default". */
 export function exportsOf(file: TreeFile): readonly ExportOf[] {
   const source = parse(file)
   return source.statements.flatMap((statement): ExportOf[] => {
@@ -111,7 +111,7 @@ export function exportsOf(file: TreeFile): readonly ExportOf[] {
   })
 }
 
-/** The path in the tree that a relative specifier or a package's own name means; undefined for anything outside. */
+/** The path in the tree of a relative specifier or package name; undefined for anything outside. */
 export function targetOf(from: string, specifier: string): string | undefined {
   if (specifier.startsWith('.')) return posix.join(posix.dirname(from), specifier)
   const match = /^@strandwise\/(core|working|planner)(?:\/(.+))?$/.exec(specifier)
@@ -119,6 +119,6 @@ export function targetOf(from: string, specifier: string): string | undefined {
   return match[2] === undefined ? `packages/${match[1]}/src/index.ts` : `packages/${match[1]}/src/${match[2]}/index.ts`
 }
 
-/** Samples are what several tests begin with. */
+/** Samples are shared fixtures of tests. */
 export const isTest = (path: string): boolean => /\.(test|bench|sample)\.ts$/.test(path)
 export const isPackageSource = (path: string): boolean => /^packages\/[^/]+\/src\/.*\.ts$/.test(path)

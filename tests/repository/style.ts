@@ -2,12 +2,12 @@ import ts from 'typescript'
 import { exportsOf, isPackageSource, isTest, lineOf, parse, walk } from './source.ts'
 import type { Finding, TreeFile } from './tree.ts'
 
-/** Tools and pages that must hand over a default export. */
+/** Tools and pages that require a default export. */
 const defaultAllowed = /(^|\/)(vitest|astro|stryker)[^/]*\.config\.(ts|mjs)$|^site\/src\/pages\//
 
 const typescript = (files: readonly TreeFile[]): readonly TreeFile[] => files.filter(({ path }) => path.endsWith('.ts') || path.endsWith('.mjs'))
 
-/** A library is silent: the command writes to the streams it was given. */
+/** Libraries are silent: only the command writes, to the streams passed to it. */
 export function consoles(files: readonly TreeFile[]): readonly Finding[] {
   return files
     .filter(({ path }) => isPackageSource(path))
@@ -24,7 +24,7 @@ export function consoles(files: readonly TreeFile[]): readonly Finding[] {
     })
 }
 
-/** A named export has one name wherever it is used. */
+/** Default exports are forbidden, so that a name is the same everywhere. */
 export function defaultExports(files: readonly TreeFile[]): readonly Finding[] {
   return typescript(files)
     .filter(({ path }) => !defaultAllowed.test(path))
@@ -35,7 +35,7 @@ export function defaultExports(files: readonly TreeFile[]): readonly Finding[] {
     )
 }
 
-/** `any` switches the compiler off. */
+/** `any` disables type checking. */
 export function anys(files: readonly TreeFile[]): readonly Finding[] {
   return typescript(files).flatMap((file) => {
     const source = parse(file)
@@ -45,7 +45,7 @@ export function anys(files: readonly TreeFile[]): readonly Finding[] {
   })
 }
 
-/** A room's index hands names on and does nothing else. */
+/** A room's index only re-exports. */
 export function busyIndexes(files: readonly TreeFile[]): readonly Finding[] {
   return files
     .filter(({ path }) => isPackageSource(path) && /\/(index|inner)\.ts$/.test(path) && !isTest(path))

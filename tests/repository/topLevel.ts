@@ -1,6 +1,6 @@
 import type { Finding, TreeFile } from './tree.ts'
 
-/** What stands at the root, and nothing else: tool configuration stands beside its use. */
+/** Allowed entries at the root; other tool configuration is kept where it is used. */
 export const topLevel = [
   '.ci',
   '.gitignore',

@@ -8,7 +8,7 @@ export interface TreeFile {
   readonly text: string
 }
 
-/** What a check found: where, what, and what to do instead. */
+/** A finding: place, fault, and what to do instead. */
 export interface Finding {
   readonly path: string
   readonly line?: number
@@ -18,7 +18,7 @@ export interface Finding {
 
 export const root = fileURLToPath(new URL('../..', import.meta.url))
 
-/** Made by tools, never written by a person; .gitignore lists the same. */
+/** Generated folders, as in .gitignore. */
 export const made = new Set(['.git', 'node_modules', 'dist', '.astro', '.stryker-tmp'])
 const madeFiles = /\.tsbuildinfo$|^tests\/results\/local\//
 const binary = /\.(png|jpe?g|webp|avif|ico|woff2?|pdf|zip)$/
@@ -31,7 +31,7 @@ function paths(folder: string): string[] {
   })
 }
 
-/** Every file of the tree that a person wrote; a binary one has no text. */
+/** Every hand-written file of the tree; binary files have no text. */
 export function readTree(folder: string = root): readonly TreeFile[] {
   return paths(folder)
     .map((path) => ({ path: relative(folder, path).split(sep).join('/'), absolute: path }))
@@ -40,7 +40,7 @@ export function readTree(folder: string = root): readonly TreeFile[] {
     .sort((a, b) => (a.path < b.path ? -1 : 1))
 }
 
-/** One line a finding, ready for a failing test. */
+/** One line per finding, as the message of a failing test. */
 export function report(findings: readonly Finding[]): string {
   return findings.map(({ path, line, found, instead }) => `${path}${line === undefined ? '' : `:${line}`}: ${found}. Instead: ${instead}`).join('\n')
 }

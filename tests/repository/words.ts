@@ -1,6 +1,6 @@
 import type { Finding, TreeFile } from './tree.ts'
 
-/** Written in pieces, so that this file passes its own check. */
+/** Words in pieces, so that this file passes its own check. */
 const piece = (...parts: readonly string[]): string => parts.join('')
 
 const patterns: readonly { readonly pattern: RegExp; readonly found: string; readonly instead: string }[] = [
@@ -22,10 +22,10 @@ const patterns: readonly { readonly pattern: RegExp; readonly found: string; rea
   { pattern: new RegExp(piece('\\b(TO', 'DO|FIX', 'ME|X', 'XX)\\b')), found: 'a note to finish later', instead: 'finish it, or leave it out' },
 ]
 
-/** Data made by others, and files that say addresses by their nature. */
+/** Third-party data, and files that necessarily contain addresses. */
 const exempt = /^(package-lock\.json$|references\/data\/|tests\/results\/)/
 
-/** The tree speaks of the project alone. */
+/** Words about anything but the project. */
 export function strayWords(files: readonly TreeFile[]): readonly Finding[] {
   return files
     .filter(({ path }) => !exempt.test(path))

@@ -13,7 +13,7 @@ interface Read {
 
 const quoted = (text: string): string => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`
 
-/** "a.b" as a path into a value that may lack it. */
+/** Optional access along "a.b" in a value that may lack it. */
 const reach = (from: string, path: string): string =>
   from +
   path
@@ -31,7 +31,7 @@ function stepText({ name, tex, unit, meaning, expression, of }: WorkingStep): st
   return `    { name: ${quoted(name)}, tex: ${quoted(tex)}, unit: ${quoted(unit)}, meaning: ${quoted(meaning)}, expression: ${quoted(expression)}${path} },`
 }
 
-/** 'published' unless the source says that it was derived or recalled. */
+/** Status of a source: 'published' unless it says derived or from memory. */
 function provenance(source: string): string {
   if (/^derived\b/.test(source)) return `derived(${quoted(source.replace(/^derived:? /, ''))})`
   if (/\bfrom memory\b/.test(source)) return `fromMemory(${quoted(source.replace(/[:;,]? ?\(?(both )?from memory\)?:? ?/, ''))})`
@@ -67,7 +67,7 @@ function formulaText(entry: Entry, { symbols, steps, results }: Working): string
   ].join('\n')
 }
 
-/** What the workings take from core: their functions and their constants, each behind the room that hands it on. */
+/** Imports of a room's workings from core: functions and constants, by the room that exports them. */
 function importsFor(read: readonly Read[], values: ReadonlyMap<string, string>): readonly string[] {
   const constants = read.flatMap(({ working }) => working.symbols.flatMap(({ constant }) => (constant === undefined ? [] : [constant.split('.')[0] ?? ''])))
   const taken = [...read.map(({ entry }) => [entry.room, entry.name] as const), ...constants.map((name) => [values.get(name) ?? '', name] as const)]
@@ -77,7 +77,7 @@ function importsFor(read: readonly Read[], values: ReadonlyMap<string, string>):
   )
 }
 
-/** Every working that somebody wrote by hand, by its function's name: an export called so with "Formula" behind it. */
+/** Hand-written workings by function name: exports named <function>Formula. */
 function writtenByHand(files: readonly TreeFile[]): ReadonlyMap<string, string> {
   const own = files.filter(
     ({ path }) => new RegExp(`^${folder}/[^/]+/[^/]+\\.ts$`).test(path) && !path.endsWith('.test.ts') && !path.endsWith('/fromDocstrings.ts'),
@@ -87,7 +87,7 @@ function writtenByHand(files: readonly TreeFile[]): ReadonlyMap<string, string> 
   )
 }
 
-/** The files of working that are made: for each room of core the workings that its docstrings give, and the list of all. */
+/** Generated files of working: for each room of core the workings of its docstrings, and the registry. */
 export function madeWorkings(entries: readonly Entry[], files: readonly TreeFile[]): readonly TreeFile[] {
   const core = entries.filter((entry) => entry.package === 'core')
   const values = new Map(core.flatMap(({ kind, name, room }) => (kind === 'value' ? [[name, room] as const] : [])))
@@ -108,7 +108,7 @@ export function madeWorkings(entries: readonly Entry[], files: readonly TreeFile
   return [...made, { path: `${folder}/formulas.ts`, text: registryText(places) }]
 }
 
-/** Every working by the name of its function, in the order of room and name. */
+/** Text of the registry, sorted by room and name. */
 function registryText(places: ReadonlyMap<string, string>): string {
   const byFile = new Map<string, string[]>()
   for (const [name, path] of places) byFile.set(path, [...(byFile.get(path) ?? []), name])

@@ -9,14 +9,14 @@ import { run, step } from './terminal.mjs'
 const packages = ['core', 'working', 'planner']
 const siteFolder = join(root, 'site')
 const siteHash = join(root, 'node_modules', '.cache', 'strandwise-site')
-/** Folders that a build makes; they are never its input. */
+/** Output folders of a build, never its input. */
 const made = new Set(['dist', '.astro', 'node_modules'])
 
 export const hasSite = () => ['astro.config.mjs', 'astro.config.ts'].some((name) => existsSync(join(siteFolder, name)))
 
 export const tool = (name) => realpathSync(join(bin, name))
 
-/** TypeScript 7 stands beside 6 under an alias, whichever folder the installer chose for it. */
+/** Path of TypeScript 7, installed beside 6 under an alias, in whichever folder the installer chose. */
 export const typescript7 = () =>
   ['node_modules', 'tests/node_modules'].map((folder) => join(root, folder, 'typescript7', 'bin', 'tsc')).find((path) => existsSync(path))
 
@@ -28,10 +28,10 @@ function filesIn(folder, skip = made) {
   })
 }
 
-/** What the compiler makes of a source. */
+/** Compiler output of a source. */
 const madeFrom = /\.(d\.ts|js)(\.map)?$/
 
-/** The compiler leaves what it made from a source that is gone; such a file would still answer an import. */
+/** Removes output of deleted sources, which would still resolve as imports. */
 function removeLeftovers(name) {
   const dist = join(root, 'packages', name, 'dist')
   if (!existsSync(dist)) return
@@ -50,7 +50,7 @@ export async function buildPackages() {
   return { ok: lines.code === 0, output: output + lines.output }
 }
 
-/** What the site is made from, as one hash: its own files, the built packages, the published figures, the reader of docstrings, the versions of its tools. */
+/** Hash of the site's inputs: its files, the built packages, published figures, the reader of docstrings, tool versions. */
 function siteInputs() {
   const files = [
     ...filesIn(siteFolder),
@@ -81,7 +81,7 @@ export async function buildSite() {
   return { ok: code === 0, output }
 }
 
-/** Packages, then the site; false where one failed. */
+/** Builds the packages, then the site; false if one failed. */
 export async function build() {
   if (!(await step('packages', buildPackages)).ok) return false
   return hasSite() ? (await step('site', buildSite)).ok : true

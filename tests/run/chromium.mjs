@@ -20,7 +20,7 @@ function isProgram(path) {
   }
 }
 
-/** The browser that is there: named by the environment, at a usual place, or on the path; else undefined. */
+/** Finds a browser: by environment variable, in usual places, or on the path; else undefined. */
 export function findChromium(environment = process.env) {
   for (const variable of ['CHROMIUM_PATH', 'CHROME_PATH']) {
     const named = environment[variable]
@@ -32,7 +32,7 @@ export function findChromium(environment = process.env) {
   return [...usual, ...onPath].find(isProgram)
 }
 
-/** The browser for the tests; Debian's is installed where there is none and we may. Throws what to do instead. */
+/** Finds the browser for the tests, or installs Debian's if permitted. Throws with advice. */
 export async function ensureChromium() {
   const found = findChromium()
   if (found !== undefined) return found

@@ -10,14 +10,14 @@ const marker = join(root, 'node_modules', '.strandwise-lock')
 
 const lockHash = () => createHash('sha256').update(readFileSync(lockFile)).digest('hex')
 
-/** What is installed belongs to this lock file: by the hash that was noted, or, where none was, by not being older. */
+/** True if node_modules matches package-lock.json: by the hash noted, or, without one, by not being older. */
 export function isInstalled() {
   if (!existsSync(installed)) return false
   if (existsSync(marker) && readFileSync(marker, 'utf8') === lockHash()) return true
   return statSync(installed).mtimeMs >= statSync(lockFile).mtimeMs
 }
 
-/** Installs what the lock file names unless it is there already. */
+/** Installs the lock file's packages unless they are installed. */
 export async function ensureInstalled() {
   const [major = 0] = process.versions.node.split('.').map(Number)
   if (major < 20) throw new Error(`Node ${process.versions.node} is too old: install Node 20 or newer`)

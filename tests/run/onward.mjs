@@ -4,7 +4,7 @@ import { ensureInstalled } from './install.mjs'
 import { newNode, root, toolEnvironment } from './place.mjs'
 import { step } from './terminal.mjs'
 
-/** Goes on with a script in TypeScript under the installed Node, over the packages as they are built: what a user would install. */
+/** Continues in a TypeScript script under the installed Node, with the packages as built. */
 export async function onward(script) {
   try {
     await ensureInstalled()

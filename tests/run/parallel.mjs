@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs'
 import { run, step } from './terminal.mjs'
 
-/** Installs GNU parallel where it is missing and we may; its test says so where it is left out. */
+/** Installs GNU parallel if missing and permitted; otherwise its test is skipped with a note. */
 export async function ensureParallel() {
   const { output } = await run('parallel', ['--version'])
   if (/GNU parallel/.test(output) || process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return
@@ -9,7 +9,7 @@ export async function ensureParallel() {
   await step('parallel', async () => {
     await run('apt-get', ['update'], { env: environment })
     const install = await run('apt-get', ['install', '-y', '--no-install-recommends', 'parallel'], { env: environment })
-    // Its test is left out with a reason where this failed.
+    // On failure its test is skipped with a reason.
     return { ok: true, output: '', note: install.code === 0 ? 'installed' : 'not installed' }
   })
 }

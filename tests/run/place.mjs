@@ -5,10 +5,10 @@ import { fileURLToPath } from 'node:url'
 export const root = fileURLToPath(new URL('../..', import.meta.url))
 export const bin = join(root, 'node_modules', '.bin')
 
-/** The first Node that runs every tool here; the installed one is newer. */
+/** Oldest Node that runs every tool here; the installed one is newer. */
 const needed = [22, 18]
 
-/** The Node that goes on once everything is installed: the one in node_modules, or the running one where it is new enough. */
+/** The Node to continue with after installation: the one in node_modules, or the running one if new enough. */
 export function newNode() {
   const installed = join(root, 'node_modules', 'node', 'bin', process.platform === 'win32' ? 'node.exe' : 'node')
   if (existsSync(installed)) return installed
@@ -19,13 +19,13 @@ export function newNode() {
   )
 }
 
-/** The environment of a tool: "node" means the installed one, nothing reports anywhere, no colour codes. */
+/** Environment of a tool: "node" is the installed one, no telemetry, no colour codes. */
 export function toolEnvironment(more = {}) {
   const { FORCE_COLOR: _, ...environment } = process.env
   return { ...environment, PATH: `${bin}${delimiter}${process.env.PATH ?? ''}`, ASTRO_TELEMETRY_DISABLED: '1', NO_UPDATE_NOTIFIER: '1', NO_COLOR: '1', ...more }
 }
 
-/** The environment of npm itself: none of the folders that it is about to replace. */
+/** Environment of npm itself, without the folders that it is about to replace on the path. */
 export function npmEnvironment() {
   const kept = (process.env.PATH ?? '').split(delimiter).filter((folder) => !resolve(folder).startsWith(resolve(root)))
   return { ...process.env, PATH: kept.join(delimiter) }

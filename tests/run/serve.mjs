@@ -28,10 +28,10 @@ const types = {
   '.zip': 'application/zip',
 }
 
-/** What grows smaller when it is packed. */
+/** Types worth compressing. */
 const isText = /^text\/|json|javascript|svg|xml/
 
-/** The file in `folder` that a request path names: { file }, { redirect } to the folder's own address, or { status } where there is none. */
+/** Resolves a request path in `folder`: { file }, { redirect } to the folder's own address, or { status } if not found. */
 export function resolveRequest(folder, address) {
   const cut = address.search(/[?#]/)
   const raw = cut === -1 ? address : address.slice(0, cut)
@@ -73,7 +73,7 @@ function answer(folder, request, response) {
   return found.status === 404 && existsSync(page) ? send(404, page) : plain(found.status, found.status === 404 ? 'not found' : 'bad request')
 }
 
-/** Serves a folder on loopback: on `port`, or on a free one where that is taken. */
+/** Serves a folder on loopback, on `port` or, if that is taken, a free one. */
 export function serve(folder, port = 4173) {
   const server = createServer((request, response) => answer(folder, request, response))
   return new Promise((resolve, reject) => {

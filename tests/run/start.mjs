@@ -6,7 +6,7 @@ import { newNode, root, toolEnvironment } from './place.mjs'
 import { serve } from './serve.mjs'
 import { run } from './terminal.mjs'
 
-/** The first demo job goes through the command, as a person would run it. */
+/** Runs the first demo job through the command, as a person would. */
 async function printDemoPlan() {
   const names = await run(
     newNode(),
@@ -21,12 +21,12 @@ async function printDemoPlan() {
     cwd: root,
     env: toolEnvironment(),
   })
-  // 0 nothing unsound, 1 something unsound or refused: both are plans.
+  // Exit codes 0 (nothing unsound) and 1 (something unsound or refused) both come with a plan.
   if (plan.code > 1) throw new Error(plan.output)
   process.stdout.write(`\n${plan.output.trimEnd()}\n\n`)
 }
 
-/** Ends with the address, and stays until it is interrupted. */
+/** Prints the address, and serves until interrupted. */
 async function serveSite() {
   const folder = join(root, 'site', 'dist')
   if (!hasSite() || !existsSync(folder)) throw new Error('there is no built site to serve')

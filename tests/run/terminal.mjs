@@ -1,12 +1,12 @@
 import { spawn } from 'node:child_process'
 
-/** Progress appears for anything that takes longer than this. */
+/** Steps longer than this show progress. */
 const quietMs = 2000
 const tickMs = 500
 
 const seconds = (since) => `${((Date.now() - since) / 1000).toFixed(1)} s`
 
-/** Runs a command to its end; both of its streams come back as one text, in the order in which they were written. */
+/** Runs a command to its end; returns both streams as one text, in writing order. */
 export function run(command, args, options = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, { ...options, stdio: ['ignore', 'pipe', 'pipe'] })
@@ -22,10 +22,7 @@ export function run(command, args, options = {}) {
   })
 }
 
-/**
- * One line for one step: its name while it runs, its mark, note and time when it is done; what a failing step printed follows its line.
- * `work` returns { ok, output, note } and may throw.
- */
+/** Prints one line for a step: its name while running; mark, note and time when done; then the output of a failing step. `work` returns { ok, output, note } and may throw. */
 export async function step(name, work) {
   const since = Date.now()
   const live = process.stdout.isTTY === true

@@ -13,7 +13,7 @@ const check = async (...args) => {
 }
 const biome = (command, ...more) => check(tool('biome'), command, '--config-path=tests/format.json', '--max-diagnostics=50', ...more, '.')
 
-/** Stops at the first of the commands that fails. */
+/** Runs commands in order, up to the first failure. */
 async function inTurn(...commands) {
   for (const command of commands) {
     const result = await command()
@@ -22,7 +22,7 @@ async function inTurn(...commands) {
   return { ok: true, output: '' }
 }
 
-/** The figures of references/: each is computed, then all are counted by source and by function. */
+/** Computes each figure of references/, then counts them by source and by function. */
 async function references() {
   const tests = await vitestProject('references')
   if (!tests.ok) return tests
@@ -32,10 +32,10 @@ async function references() {
 
 const packageProjects = ['core', 'working', 'planner'].map((name) => `packages/${name}`)
 
-/** Asked for before the steps begin, so that an installation has a line of its own. */
+/** Found before the steps begin, so that an installation has a line of its own. */
 let browser
 
-/** In the order in which a person wants to hear of them. A step without `passed` of its own counts as one. */
+/** Steps, most interesting first. A step without `passed` counts as one check. */
 const steps = [
   ['format', () => biome('format')],
   ['lint', () => biome('lint', '--error-on-warnings')],
@@ -57,7 +57,7 @@ const steps = [
 /** `npm test -- --update-api` rewrites tests/public-api.md, for review, and runs the step that compares it. */
 const updateApi = process.argv.includes('--update-api')
 
-/** `npm test -- unit arrows` runs those steps alone. */
+/** `npm test -- unit arrows` runs only those steps. */
 function chosen(names) {
   const unknown = names.filter((name) => !steps.some(([known]) => known === name))
   if (unknown.length > 0) throw new Error(`no step is called "${unknown.join('", "')}"; there are: ${steps.map(([name]) => name).join(', ')}`)
@@ -78,7 +78,7 @@ async function main() {
     const result = await step(name, work)
     passed += result.passed ?? (result.ok ? 1 : 0)
     failed += result.ok ? 0 : result.failed || 1
-    // The counts are for a person who asked for this step.
+    // Tables of counts are printed only if the step was asked for by name.
     if (result.ok && result.appendix !== undefined && wanted.length < steps.length) process.stdout.write(`\n${result.appendix}\n`)
   }
   process.stdout.write(`${passed} passed, ${failed} failed\n`)

@@ -6,14 +6,14 @@ export interface Bundle {
   readonly gzipBytes: number
   readonly minifiedBytes: number
   readonly code: string
-  /** The files that gave something to it, relative to the root. */
+  /** Files that contributed, relative to the root. */
   readonly modules: readonly string[]
 }
 
 const entry = '\0entry'
 const alias = Object.fromEntries(['core', 'working', 'planner'].map((name) => [`@strandwise/${name}`, `${root}packages/${name}/src`]))
 
-/** What a bundler ships for this code: tree-shaken, minified, compressed at level 9. The packages come from their sources, as one file; rooms of core may be left out. */
+/** Bundles this code as a user would ship it: tree-shaken, minified, compressed at level 9. Package imports resolve to sources; rooms of core may be excluded. */
 export async function bundled(code: string, leftOut: readonly string[] = []): Promise<Bundle> {
   const build = await rolldown({
     input: entry,

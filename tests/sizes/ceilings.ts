@@ -1,12 +1,12 @@
-/** What may be shipped at most, minified and compressed. A ceiling is raised only with a reason written beside it. */
+/** Largest shipped size, minified and compressed. Raise a ceiling only with a reason beside it. */
 export interface Ceiling {
   readonly what: string
   readonly code: string
-  /** Rooms of core that don't count here. */
+  /** Rooms of core to exclude. */
   readonly leftOut?: readonly string[]
   readonly atMost: number
   readonly why: string
-  /** Words that the bundle may not hold: the mark of something that came along unasked. */
+  /** Words that must not occur in the bundle: signs of unwanted code. */
   readonly without?: RegExp
 }
 
@@ -53,7 +53,7 @@ export const ceilings: readonly Ceiling[] = [
     atMost: 54_000,
     // The design hoped for 30 kB, before heating was a model of its own. Of 206 files the largest is 2 kB: to reach it, models would have to go.
     why: 'measured 51.6 kB: heating a joint 18, the joint in service 7, packing and bending 4, every other room 3 or less; a function ships its own part alone',
-    // A row of a table, or a code that only tables name; identifyWire names the standard of its answer itself.
+    // Rows of tables, or a code that only tables contain; identifyWire names standards itself.
     without: /plainOhmPerKm:[\d.]|NFPA/,
   },
   { what: "core's tables and materials", code: all(['tables', 'materials']), atMost: 20_000, why: 'the design' },

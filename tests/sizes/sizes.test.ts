@@ -6,7 +6,7 @@ describe('what a user ships', () => {
   test.each(ceilings)('$what: at most $atMost bytes', async ({ code, leftOut, atMost, why, without }) => {
     const { gzipBytes, code: text } = await bundled(code, leftOut)
     expect(gzipBytes, `the ceiling is ${atMost} bytes (${why}): find what came along, or raise it with a reason`).toBeLessThanOrEqual(atMost)
-    // A ceiling far above what is there guards nothing.
+    // A ceiling far above the size guards nothing.
     expect(gzipBytes, `lower the ceiling of ${atMost} bytes`).toBeGreaterThan(atMost / 2)
     if (without !== undefined) expect(text).not.toMatch(without)
   })

@@ -1,4 +1,4 @@
-/** One line of a chart; low and high draw its band. */
+/** One line of a chart; low and high give its band. */
 export interface ChartSeries {
   readonly name: string
   readonly kind: 'main' | 'edge' | 'other'
@@ -8,14 +8,14 @@ export interface ChartSeries {
   readonly high?: readonly number[]
 }
 
-/** A chart as plain numbers: the SVG and, once touched, the live chart are drawn from the same. */
+/** A chart as plain numbers, the source of both the SVG and the live chart. */
 export interface ChartSpec {
   readonly title: string
   readonly xLabel: string
   readonly yLabel: string
   readonly series: readonly ChartSeries[]
-  /** Level lines, such as a liquidus or a limit. */
+  /** Horizontal lines, such as a liquidus or a limit. */
   readonly limits: readonly { readonly name: string; readonly y: number; readonly hot: boolean }[]
-  /** Upright lines, such as the working current. */
+  /** Vertical lines, such as the working current. */
   readonly marks: readonly { readonly name: string; readonly x: number }[]
 }

@@ -8,7 +8,7 @@ type Line = ChartDataset<'line', Point[]>
 
 const points = (x: readonly number[], y: readonly number[]): Point[] => x.map((value, index) => ({ x: value, y: y[index] ?? 0 }))
 
-/** Puts a live chart in place of the drawing; the drawing stays in the page for print and for those who don't see a canvas. */
+/** Replaces the drawing by a live chart; the drawing stays in the page for print and for screen readers. */
 export function drawLive(drawing: SVGElement, spec: ChartSpec): { destroy(): void } {
   const style = getComputedStyle(drawing)
   const colour = (name: string) => style.getPropertyValue(`--${name}`).trim()

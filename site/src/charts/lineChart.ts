@@ -18,7 +18,7 @@ function range(values: readonly number[], always: readonly number[]): readonly [
   return b > a ? [a, b + 0.04 * (b - a)] : [a - 1, b + 1]
 }
 
-/** The chart as SVG: axes, bands, lines told apart by dashes, limits, and a key beneath. */
+/** The chart as SVG: axes, bands, lines with distinct dashes, limits, and a legend beneath. */
 export function lineChart(spec: ChartSpec): string {
   const [x0, x1] = range(
     spec.series.flatMap((series) => series.x),

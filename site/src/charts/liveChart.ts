@@ -1,7 +1,7 @@
 import type { ChartSpec } from './chartSpec.ts'
 
 /**
- * A figure whose SVG stays until it is touched; then the live chart is loaded and drawn from the same numbers.
+ * A figure that shows its SVG until touched, then loads the live chart and draws it from the same numbers.
  * The element holds its numbers in `data-chart` as JSON, or gets them through `spec`.
  */
 class LiveChart extends HTMLElement {
@@ -30,7 +30,7 @@ class LiveChart extends HTMLElement {
   }
 }
 
-/** Makes the element known to the page, once. */
+/** Registers the custom element, once. */
 export function defineLiveChart(): void {
   if (customElements.get('live-chart') === undefined) customElements.define('live-chart', LiveChart)
 }

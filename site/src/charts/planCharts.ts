@@ -3,7 +3,7 @@ import type { ChartSpec } from './chartSpec.ts'
 
 const whole = (value: number): string => String(Math.round(value))
 
-/** Joint and insulation edge against heating time, for each tool, with liquidus and what the insulation stands. */
+/** Joint and insulation edge against heating time, for each tool, with liquidus and the insulation's limit. */
 export function heatingChart(picture: HeatingPicture): { readonly spec: ChartSpec; readonly sentence: string } {
   const limits = [{ name: `${picture.alloy} liquid, ${whole(picture.liquidusC)} °C`, y: picture.liquidusC, hot: false }]
   if (picture.insulationC !== null)

@@ -8,10 +8,10 @@ export interface CircuitStretch {
 }
 
 export interface CircuitLine {
-  /** The places along the current, in its order, as they are called. */
+  /** The places in the order of the current, with their names. */
   readonly places: readonly { readonly id: string; readonly words: string }[]
   readonly stretches: readonly CircuitStretch[]
-  /** Where the probes of the next reading go. */
+  /** Places of the probes for the next reading. */
   readonly probes: readonly string[]
 }
 
@@ -24,7 +24,7 @@ const strands = [-6, 0, 6]
 function segment(y1: number, y2: number, verdict: CircuitStretch['verdict'] | 'plain'): string {
   const kind = verdict === 'cannot tell' ? 'strand dashed' : verdict === 'unsound' ? 'strand bad' : 'strand'
   const middle = (y1 + y2) / 2
-  // A fault breaks the strands; what nobody measured is whole and thin.
+  // A fault breaks the strands; an unmeasured stretch is whole and thin.
   return strands
     .map((x, index) => {
       if (verdict !== 'unsound') return line(wireX + x, y1, wireX + x, y2, kind)
@@ -34,10 +34,10 @@ function segment(y1: number, y2: number, verdict: CircuitStretch['verdict'] | 'p
     .join('')
 }
 
-/** A probe's tip, from the left, on the place that it touches. */
+/** A probe's tip, from the left, touching its place. */
 const probe = (y: number): string => path(`M${wireX - 12} ${y}L${wireX - 26} ${y - 5}L${wireX - 26} ${y + 5}Z`, 'probe')
 
-/** The circuit as one line down the page: places on the left, what each stretch shows on the right. */
+/** The circuit as one line down the page: places on the left, the result of each stretch on the right. */
 export function circuitLine({ places, stretches, probes }: CircuitLine): string {
   const at = new Map(places.map((place, index) => [place.id, top + index * row]))
   const y = (id: string) => at.get(id) ?? top

@@ -36,7 +36,7 @@ export function crimpSide(crimp: CrimpSide): { readonly svg: string; readonly se
     rect(x(from), y(-thickMm / 2), (to - from) * perMm, thickMm * perMm, kind, round)
   const strands = (from: number, to: number) =>
     [-0.3, 0, 0.3].map((share) => line(x(from), y(share * conductorMm), x(to), y(share * conductorMm), 'strand hidden')).join('')
-  // A stripped end reaches to the middle of a butt barrel, and through the barrel of a terminal.
+  // In a butt barrel a stripped end reaches to the middle, in a terminal through the barrel.
   const wires = isButt
     ? [bar(-reachMm, -half, outsideMm, 'insulation'), bar(half, reachMm, outsideMm, 'insulation')]
     : [bar(-reachMm, -half, outsideMm, 'insulation'), path(`M${x(half)} ${y(-conductorMm / 2)}H${x(reachMm * 0.8)}V${y(conductorMm / 2)}H${x(half)}`, 'metal')]

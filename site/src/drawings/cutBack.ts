@@ -1,16 +1,16 @@
 import { levelDimension } from './dimension.ts'
 import { drawing, path, rect, text } from './svg.ts'
 
-/** What is cut back from the damage and what is put in, along the lead; lengths in millimetres. */
+/** The lead's cut-back and inserted lengths, in millimetres. */
 export interface CutBack {
   readonly fromTerminationMm: number
   readonly cutBackMm: number
-  /** Whether the end towards the plug is cut and joined again too. */
+  /** 2 if the end towards the plug is cut and joined again too. */
   readonly cutEnds: 1 | 2
   readonly insertMm: number
   readonly jointMm: number
   readonly outsideMm: number
-  /** At the plug's end a new terminal is put on. */
+  /** True if the plug's end gets a new terminal. */
   readonly newTerminal: boolean
 }
 
@@ -22,7 +22,7 @@ const leastWireHeight = 4
 
 const mm = (value: number): string => `${value < 10 ? value.toFixed(1) : Math.round(value)} mm`
 
-/** A jagged end, where the drawing leaves the rest of a long wire out. */
+/** A jagged end, where the drawing leaves out the rest of a long wire. */
 const openEnd = (x: number, y: number, half: number): string => path(`M${x} ${y - half - 4}l4 ${half + 2}l-8 4l4 ${half + 2}`, 'axis')
 const cutMark = (x: number, y: number): string =>
   path(`M${x} ${y - 16}V${y + 16}M${x - 4} ${y - 12}L${x + 4} ${y - 18}M${x - 4} ${y + 18}L${x + 4} ${y + 12}`, 'cut')

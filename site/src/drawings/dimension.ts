@@ -2,7 +2,7 @@ import { line, path, text } from './svg.ts'
 
 /** Half the length of the slanted tick that ends a dimension line. */
 const tick = 3.5
-/** How far an extension line passes the dimension line. */
+/** Overhang of an extension line past the dimension line. */
 const past = 4
 
 const slash = (x: number, y: number): string => path(`M${x - tick} ${y + tick}L${x + tick} ${y - tick}`, 'dimension')

@@ -1,12 +1,12 @@
 import { element, line, path, rect, text } from './svg.ts'
 
-/** A small drawing on a door; its words stand beneath it, so that it needs none. */
+/** A small decorative drawing; the words beneath it say the same. */
 const small = (...inside: readonly string[]): string =>
   element('svg', { class: 'drawing door', viewBox: '0 0 120 56', 'aria-hidden': 'true', focusable: 'false' }, ...inside)
 
 const strands = [22, 28, 34]
 
-/** A cut-back lead, a board with a card, a function between braces. */
+/** Drawings of the three entrances: a cut-back lead, a board with a card, a function between braces. */
 export const doorDrawings = {
   plan: small(
     rect(4, 17, 56, 22, 'insulation'),

@@ -20,7 +20,7 @@ function ring(cx: number, cy: number, insideMm: number, outsideMm: number, perMm
   return element('path', { class: 'sleeve', 'fill-rule': 'evenodd', d: arc(outsideMm, 1) + arc(insideMm, 0) })
 }
 
-/** Across the joint at its middle, in the housing's hole: as the sleeve is supplied, and after shrinking. */
+/** Cross-section at the joint's middle, in the housing's hole: as supplied, and after shrinking. */
 export function jointSection(picture: JointPicture): { readonly svg: string; readonly sentence: string } {
   const lap = picture.kind === 'lap'
   const coreMm = lap ? 2 * picture.conductorMm : picture.barrelMm
@@ -28,7 +28,7 @@ export function jointSection(picture: JointPicture): { readonly svg: string; rea
   const perMm = (panel - 28) / largestMm
   const cy = 12 + (largestMm / 2) * perMm
   const offsets = lap ? [-picture.conductorMm / 2, picture.conductorMm / 2] : [0]
-  // Without a sleeve there is no before and after.
+  // Without a sleeve there is one picture only.
   const moments = picture.layers.length === 0 ? (['as made'] as const) : (['as supplied', 'after shrinking'] as const)
   const views = moments.map((moment, index) => {
     const supplied = moment === 'as supplied'

@@ -4,9 +4,9 @@ import { drawing, line, path, rect } from './svg.ts'
 
 const width = 360
 const marginX = 14
-/** Room on the right for the outside diameter. */
+/** Width kept on the right for the outside diameter's label. */
 const diameterRoom = 66
-/** Room on top for the length of the sleeve. */
+/** Height kept on top for the sleeve's length. */
 const roomAbove = 40
 
 const mm = (value: number): string => `${value < 10 ? value.toFixed(1) : Math.round(value)} mm`
@@ -37,7 +37,7 @@ function wire(picture: JointPicture, scale: Scale, side: -1 | 1, axisMm: number,
 function solder(picture: JointPicture, scale: Scale): string {
   const half = picture.jointMm / 2
   const d = picture.conductorMm
-  // The fillet fills both sides to the wires' common tangent and runs out thin at the ends.
+  // The fillet fills both sides to the wires' common tangent and tapers at the ends.
   const run = Math.min(picture.stubMm * 0.4, d * 0.6)
   const x = (value: number) => scale.x(value).toFixed(2)
   const y = (value: number) => scale.y(value).toFixed(2)
@@ -47,7 +47,7 @@ function solder(picture: JointPicture, scale: Scale): string {
   )
 }
 
-/** The joint from the side, to scale: stubs, overlap or barrel, solder, sleeve and their lengths; an unknown length stands as what is asked. */
+/** The joint from the side, to scale: stubs, overlap or barrel, solder, sleeve and their lengths; with lengthIsAsked the length is a question mark. */
 export function jointSide(picture: JointPicture, lengthIsAsked = false): { readonly svg: string; readonly sentence: string } {
   const longestCut = Math.max(0, ...picture.layers.map((layer) => layer.cutMm))
   const halfShown = Math.max(picture.jointMm / 2 + picture.stubMm + 2 * picture.outsideMm, longestCut / 2 + picture.outsideMm)

@@ -11,7 +11,7 @@ export interface LeadAcross {
 
 const strands = [-4, 0, 4]
 
-/** The lead from source to load and back; its places along the width, not to scale, each with its figure. */
+/** The lead from source to load and back across the width, not to scale, each place with its value. */
 export function leadAcross(lead: LeadAcross, width: number): string {
   const narrow = width < 600
   const out = narrow ? 84 : 76
@@ -20,7 +20,7 @@ export function leadAcross(lead: LeadAcross, width: number): string {
   const at = (share: number) => source + share * (load - source)
   const [fuse, joint, plug] = [at(0.16), at(narrow ? 0.58 : 0.62), at(narrow ? 0.82 : 0.78)]
   const run = (x1: number, x2: number) => strands.map((dy) => line(x1, out + dy, x2, out + dy, 'strand')).join('')
-  // On a narrow page the words stand in two rows, so that none lies over another.
+  // On a narrow page labels alternate between two rows, so that they do not overlap.
   const rowOf = (index: number) => (narrow && index % 2 === 1 ? out - 54 : out - 24)
   const words = [
     { x: source - 14, text: lead.source, anchor: 'start' as const },

@@ -1,11 +1,11 @@
 type Attributes = Readonly<Record<string, string | number>>
 
-/** Text made safe inside markup. */
+/** Escapes text for markup. */
 export function escapeText(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
 }
 
-/** Coordinates to a tenth of a hundredth: small, and finer than any screen. */
+/** Coordinates rounded: short, and finer than any screen. */
 const shown = (value: string | number): string => (typeof value === 'number' ? String(Math.round(value * 100) / 100) : escapeText(value))
 
 /** One SVG element as markup. */
@@ -24,7 +24,7 @@ export const path = (d: string, kind: string): string => element('path', { d, cl
 export const text = (x: number, y: number, words: string, anchor: 'start' | 'middle' | 'end' = 'middle', kind = 'label'): string =>
   element('text', { x, y, class: kind, 'text-anchor': anchor }, escapeText(words))
 
-/** A drawing with its name and what it shows, for those who don't see it. */
+/** A drawing with its accessible title. */
 export function drawing(width: number, height: number, title: string, ...inside: readonly string[]): string {
   return element(
     'svg',

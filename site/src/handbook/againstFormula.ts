@@ -4,9 +4,9 @@ type Row = Readonly<Record<string, unknown>>
 
 interface Difference {
   readonly column: string
-  /** The function that should give the column. */
+  /** The function to compare with the column. */
   readonly by: string
-  /** Its value in the column's unit; null where the row lacks what it needs. */
+  /** Its value in the column's unit; null if the row lacks an input. */
   readonly value: (row: Row) => number | null
 }
 

@@ -1,25 +1,25 @@
 import type { QuantityKind } from '@strandwise/working/quantity'
 
-/** A value of a form: where it goes among the arguments, what it means, and what stands in it. */
+/** A field of a form: its path among the arguments, meaning and value. */
 export interface HandField {
   readonly id: string
-  /** First the argument's place, then keys and indices. */
+  /** Index of the argument, then keys and indices. */
   readonly path: readonly (string | number)[]
-  /** As docstrings and errors write it. */
+  /** Path as written in docstrings and errors. */
   readonly written: string
   readonly kind: 'number' | 'numbers' | 'text' | 'choice' | 'yes-no'
   readonly label: string
   readonly unit: string
-  /** Absent where only a bare number can be read. */
+  /** Absent if only a bare number is accepted. */
   readonly quantity?: QuantityKind
   readonly domain: string
   readonly choices: readonly string[]
   readonly optional: boolean
-  /** As typed; empty where the example leaves it out. */
+  /** As typed; empty if the example leaves it out. */
   readonly typed: string
 }
 
-/** A published figure beside what the library gives. */
+/** A published figure and the library's value. */
 export interface HandCheck {
   readonly source: string
   readonly clause: string
@@ -38,14 +38,14 @@ export interface HandSymbol {
   readonly meaning: string
 }
 
-/** Where a plan, a lesson or a question calls a function. */
+/** A plan, lesson or question that calls a function. */
 export interface HandUse {
   readonly words: string
   /** Path from the site's base. */
   readonly path: string
 }
 
-/** The page of one function, all of it read from the code. */
+/** The page of one function, read from the code. */
 export interface HandFunction {
   readonly name: string
   readonly words: string
@@ -54,7 +54,7 @@ export interface HandFunction {
   readonly place: string
   readonly sentence: string
   readonly remarks: readonly string[]
-  /** Each line as TeX, or as it is written where it is no formula. */
+  /** Each line as TeX, or as text if it is no formula. */
   readonly equations: readonly { readonly tex?: string; readonly text: string }[]
   readonly symbols: readonly HandSymbol[]
   readonly domains: readonly string[]
@@ -63,7 +63,7 @@ export interface HandFunction {
   readonly example: string
   /** Names of the parameters. */
   readonly parameters: readonly string[]
-  /** null where the arguments are no plain data, or too many for a form. */
+  /** null if the arguments are no plain data, or too many for a form. */
   readonly form: { readonly fields: readonly HandField[]; readonly inputs: readonly unknown[] } | null
   readonly resultUnit: string
   readonly hasWorking: boolean

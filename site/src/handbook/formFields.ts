@@ -4,7 +4,7 @@ import { printedUnit } from '../../../tests/docs/working.ts'
 import { wordsOf } from '../methodPage/readable.ts'
 import type { HandField } from './facts.ts'
 
-/** What a field of this unit may be typed as. */
+/** Quantity kind by unit of a field. */
 const kinds: Readonly<Record<string, QuantityKind>> = {
   'mm²': 'areaMm2',
   m: 'lengthM',
@@ -33,13 +33,13 @@ interface Found {
 
 const isNumbers = (value: unknown): value is readonly number[] => Array.isArray(value) && value.length > 0 && value.every((item) => typeof item === 'number')
 
-/** Every value that a form can hold, with its place; a list of numbers is one. */
+/** Every value for a form, with its path; a list of numbers is one value. */
 function leavesIn(value: unknown, path: Path): readonly Found[] {
   if (typeof value !== 'object' || value === null || isNumbers(value)) return [{ path, value }]
   return Object.entries(value).flatMap(([key, inner]) => leavesIn(inner, [...path, Array.isArray(value) ? Number(key) : key]))
 }
 
-/** The name that stands in front where several parameters, or a list, are taken; a field of the one object stands alone. */
+/** The path as written: prefixed by the parameter's name if there are several parameters or a list. */
 function writtenPath(entry: Entry, [position = 0, ...rest]: Path): string {
   const parameter = entry.parameters[Number(position)]
   const bare = entry.parameters.length === 1 && rest.length > 0 && typeof rest[0] === 'string'
@@ -53,7 +53,7 @@ function labelOf(entry: Entry, written: string, value: unknown): string {
   const line = entry.doc.symbols.find(({ path }) => general(path.split(' else ')[0] ?? '') === general(written))
   const keys = written.split('.')
   const [last = ''] = keys.filter((key) => !/^\d+$/.test(key)).slice(-1)
-  // A word that is chosen is called as its field; its line tells what is read from it.
+  // A choice is labelled by its field's name; its symbol line may say what is read from it.
   const words = typeof value === 'string' ? wordsOf(last).words : (line?.meaning ?? wordsOf(last).words)
   const at = keys.findIndex((key) => /^\d+$/.test(key))
   const list = at > 0 ? wordsOf(keys[at - 1] ?? '').words.replace(/s$/, '') : ''
@@ -112,7 +112,7 @@ function fieldOf(entry: Entry, path: Path, value: unknown): HandField | undefine
   }
 }
 
-/** What may be added to the example: the plain values that its one object, or an object inside, could have as well. */
+/** Fields that may be added to the example: plain values missing from its object, or from an object inside. */
 function addable(entry: Entry, inputs: readonly unknown[], known: ReadonlySet<string>): readonly HandField[] {
   return entry.parameters.flatMap(({ leaves }, position) =>
     leaves.flatMap(({ path, kind, choices, optional }): readonly HandField[] => {
@@ -120,7 +120,7 @@ function addable(entry: Entry, inputs: readonly unknown[], known: ReadonlySet<st
       if (!optional || path === '' || keys.some((key) => /^\d+$/.test(key))) return []
       const full: Path = [position, ...keys]
       const holder = keys.slice(0, -1).reduce<unknown>((found, key) => (found as Readonly<Record<string, unknown>> | undefined)?.[key], inputs[position])
-      // Which fields go with which kind of a union is not known here.
+      // Fields of unions are left out: which belong to which kind is not known here.
       if (typeof holder !== 'object' || holder === null || 'kind' in holder || known.has(writtenPath(entry, full)) || keys.at(-1) === 'kind') return []
       const field = fieldOf(entry, full, kind === 'number' ? 0 : kind === 'boolean' ? false : '')
       if (field === undefined || (kind === 'string' && choices === undefined)) return []
@@ -129,10 +129,10 @@ function addable(entry: Entry, inputs: readonly unknown[], known: ReadonlySet<st
   )
 }
 
-/** A form holds no more than a reader would fill in. */
+/** Most fields of a form. */
 const mostFields = 48
 
-/** The form of a function at its example: undefined where an argument is no plain data, or they are too many. */
+/** The form of a function, filled with its example; undefined if an argument is no plain data, or there are too many fields. */
 export function formOf(entry: Entry, inputs: readonly unknown[]): { readonly fields: readonly HandField[]; readonly inputs: readonly unknown[] } | undefined {
   let plain: readonly unknown[]
   try {

@@ -1,6 +1,6 @@
 import type { LiveFunction } from './liveFunction.ts'
 
-/** A function's form: nothing is loaded until it is touched. */
+/** The form of a function; its code is loaded on first touch. */
 class HandbookFunction extends HTMLElement {
   #live: Promise<LiveFunction> | null = null
 

@@ -7,13 +7,13 @@ import { readFunctions } from './readFunctions.ts'
 const factsName = 'virtual:handbook'
 const roomsName = 'virtual:handbook-rooms'
 
-/** The rooms of the packages, each loaded when a page first calls one of its functions. */
+/** Module of the packages' rooms, each loaded on the first call of one of its functions. */
 function roomsModule(): string {
   const rooms = [...new Set(entries().flatMap((entry) => (entry.kind === 'function' ? [`${entry.package}/${entry.room}`] : [])))]
   return `export const rooms = {\n${rooms.map((room) => `  '${room}': () => import('@strandwise/${room}'),`).join('\n')}\n}`
 }
 
-/** Reads the docstrings, checks, sizes and tables, in plain Node, when the first page of the handbook asks. */
+/** Reads docstrings, checks, sizes and tables in plain Node, when the first handbook page asks for them. */
 export function handbookIntegration(): AstroIntegration {
   return {
     name: 'handbook',

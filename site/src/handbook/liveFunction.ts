@@ -10,11 +10,11 @@ interface Told {
   readonly unit: string
   readonly fields: readonly HandField[]
   readonly inputs: readonly unknown[]
-  /** Names of the parameters where they stand in their places; null where one object is taken. */
+  /** Names of positional parameters; null for one object. */
   readonly names: readonly string[] | null
 }
 
-/** A function's form that computes as one types; loaded at the first touch. */
+/** A form that computes while one types; loaded on first touch. */
 export class LiveFunction {
   readonly #root: HTMLElement
   readonly #told: Told
@@ -49,7 +49,7 @@ export class LiveFunction {
     }
   }
 
-  /** The working with the numbers of the form, where it stands open. */
+  /** Shows the working with the form's numbers, if it is open. */
   async work(): Promise<void> {
     const details = this.#root.querySelector('details[data-working]')
     const place = details?.querySelector('[data-workings]')

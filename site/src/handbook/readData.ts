@@ -8,12 +8,12 @@ import { titleOf } from './readFunctions.ts'
 type Fields = Readonly<Record<string, unknown>>
 
 const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value)
-/** A list of fewer is no table. */
+/** Shorter lists are no tables. */
 const fewestRows = 3
 
 const isRows = (value: unknown): value is readonly Fields[] => Array.isArray(value) && value.length >= fewestRows && value.every(isFields)
 
-/** Records by name, each with where it comes from: the materials' lists. */
+/** True for records by name with provenance: the lists of materials. */
 const isRecords = (value: Fields): boolean => {
   const items = Object.values(value)
   return (
@@ -22,7 +22,7 @@ const isRecords = (value: Fields): boolean => {
   )
 }
 
-/** A figure of the data as a cell; what is an interval or an object stands in words. */
+/** A value as a cell; intervals and objects in words. */
 function cell(value: unknown, key: string): Cell {
   if (value === null || value === undefined) return ''
   if (typeof value === 'number') return value
@@ -67,7 +67,7 @@ function tableOf(name: string, title: string, rows: readonly Fields[], status: s
   }
 }
 
-/** Every list of rows that an export holds, with the words of its place. */
+/** Every list of rows within an export, titled by its path. */
 function tablesIn(name: string, value: unknown, title: string, status: string, depth = 0): readonly HandTable[] {
   if (isRows(value)) return [tableOf(name, title, value, status)]
   if (!isFields(value) || depth > 2) return []
@@ -93,7 +93,7 @@ const sourceOf = (value: unknown): string => {
   return provenance === undefined ? '' : [provenance.source, provenance.edition, provenance.clause].filter((part) => typeof part === 'string').join(', ')
 }
 
-/** A page for every export of core that holds rows; the rules have pages of their own. */
+/** A page for every export of core with rows; rules have pages of their own. */
 export function readData(): readonly HandData[] {
   return entries()
     .filter(({ package: name, kind, room }) => name === 'core' && kind === 'value' && room !== 'rules')

@@ -9,7 +9,7 @@ export interface FieldProblem {
 
 const bare = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i
 
-/** A number as typed: bare, or with any unit of its kind; the message is what may be typed instead. */
+/** Parses a number, bare or with a unit of its kind; a string says what is allowed instead. */
 function numberIn(text: string, { quantity, unit }: HandField): number | string {
   const plain = text.trim().replace('−', '-')
   if (bare.test(plain)) return Number(plain.replace(',', '.'))
@@ -40,7 +40,7 @@ const isProblem = (value: unknown): value is FieldProblem => typeof value === 'o
 
 type Holder = Record<string | number, unknown>
 
-/** Puts a value at its place among the arguments; undefined takes it away. */
+/** Sets a value at its path among the arguments; undefined removes it. */
 function put(inputs: unknown[], path: HandField['path'], value: unknown): void {
   let holder = inputs as unknown as Holder
   for (const key of path.slice(0, -1)) {
@@ -54,7 +54,7 @@ function put(inputs: unknown[], path: HandField['path'], value: unknown): void {
   else holder[last] = value
 }
 
-/** The arguments of the call that the form tells, or what cannot be read. */
+/** The arguments from the form, or the fields that cannot be read. */
 export function readFields(
   fields: readonly HandField[],
   inputs: readonly unknown[],

@@ -32,7 +32,7 @@ const sourceFilesIn = (folder: string): readonly string[] =>
     return /\.(ts|astro)$/.test(entry.name) && !/\.(test|sample)\.ts$/.test(entry.name) ? [path] : []
   })
 
-/** A lesson or question has a folder of its own, with its id and title in the file that tells it. */
+/** Lessons and questions: a folder each, with id and title in one file. */
 function learnUses(): readonly UsedIn[] {
   const tellers = sourceFilesIn('site/src/learn').filter((path) => /^site\/src\/learn\/(lessons|questions)\/[^/]+\/(lesson|question)\.ts$/.test(path))
   return tellers.flatMap((teller): readonly UsedIn[] => {
@@ -55,7 +55,7 @@ function learnUses(): readonly UsedIn[] {
   })
 }
 
-/** The rooms of the planner that work on a plan. */
+/** Rooms of the planner that take part in a plan. */
 function planUses(): readonly UsedIn[] {
   const text = sourceFilesIn('packages/planner/src')
     .map((path) => readFileSync(root + path, 'utf8'))
@@ -65,7 +65,7 @@ function planUses(): readonly UsedIn[] {
 
 const checkOf = ({ source, clause, status, title, printed, unit, got, met }: Figure): HandCheck => ({ source, clause, status, title, printed, unit, got, met })
 
-/** The arguments of an example; none where it is more than a call, which the docs step tells. */
+/** The arguments of an example; empty if it is more than one call, which the docs step reports. */
 function inputsOf(example: string): readonly unknown[] {
   try {
     return example === '' ? [] : evaluate(parseExample(example).argumentsText, scope)
@@ -74,7 +74,7 @@ function inputsOf(example: string): readonly unknown[] {
   }
 }
 
-/** Checks by standing of their source; a page shows the first of them and counts the rest. */
+/** Order of checks by status of their source; a page lists the first ones and counts the rest. */
 const standing = ['published', 'library', 'derived', 'from memory']
 
 function functionOf(entry: Entry, all: readonly Entry[], checks: readonly Figure[], bytes: number, used: readonly UsedIn[]): HandFunction {

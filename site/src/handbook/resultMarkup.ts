@@ -2,7 +2,7 @@ import { escapeText } from '../drawings/svg.ts'
 import { quantityText } from '../learn/workingMarkup.ts'
 import { wordsOf } from '../methodPage/readable.ts'
 
-/** A list longer than this is told by its ends. */
+/** Of a longer list only both ends are shown. */
 const longest = 12
 /** A result of more values is told by its first; the code has them all. */
 const mostLines = 80
@@ -21,7 +21,7 @@ function plain(value: unknown, unit: string): string {
   return text.length > longestText ? `${text.slice(0, longestText)} … (${text.length} characters)` : text
 }
 
-/** Every plain value of a result with the words of its place. */
+/** Every plain value of a result, labelled by its path. */
 function lines(value: unknown, unit: string, place: readonly string[]): readonly (readonly [string, string])[] {
   if (typeof value !== 'object' || value === null) return [[place.join(', '), plain(value, unit)]]
   if (Array.isArray(value)) {
@@ -42,7 +42,7 @@ function lines(value: unknown, unit: string, place: readonly string[]): readonly
   return Object.entries(value).flatMap(([key, inner]) => lines(inner, wordsOf(key).unit, [...place, inWords(key)]))
 }
 
-/** What a function gave: a number stands large, several stand as a list. */
+/** A result: a single number in large type, several as a list. */
 export function resultMarkup(value: unknown, unit: string): string {
   if (typeof value !== 'object' || value === null) return `<p class="short">${escapeText(plain(value, unit))}</p>`
   const all = lines(value, '', [])

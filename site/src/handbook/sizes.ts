@@ -13,7 +13,7 @@ function sourcesHash(): string {
   return hash.digest('hex')
 }
 
-/** What each function alone adds to a bundle, minified and compressed, in bytes; kept until a source changes. */
+/** Bytes that each function alone adds to a bundle, minified and compressed; cached until a source changes. */
 export async function sizesOf(functions: readonly Entry[]): Promise<ReadonlyMap<string, number>> {
   const hash = sourcesHash()
   if (existsSync(cache)) {

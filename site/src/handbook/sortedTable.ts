@@ -1,6 +1,6 @@
 const numberIn = (text: string): number => Number(text.replace('−', '-'))
 
-/** A table that can be sorted by a column and shows only the rows that hold a word. */
+/** A table sortable by column and filtered by a word. */
 class SortedTable extends HTMLElement {
   connectedCallback(): void {
     const body = this.querySelector('tbody')
@@ -29,7 +29,7 @@ class SortedTable extends HTMLElement {
   }
 }
 
-/** Numbers by size, words by letters, an empty cell last. */
+/** Order of cells: numbers by size, words alphabetically, empty cells last. */
 function compare(a: string, b: string): number {
   if (a === '' || b === '') return Number(a === '') - Number(b === '')
   const [x, y] = [numberIn(a), numberIn(b)]

@@ -12,7 +12,7 @@ export interface Topic {
   readonly rules: readonly PracticeRule[]
 }
 
-/** The rules of the trade by what they decide. */
+/** Rules of the trade by the section they decide. */
 export const topics: readonly Topic[] = Object.entries(practiceRulesBySection).map(([id, rules]) => {
   const title = words(id)
   return { id: title.replaceAll(' ', '-'), title: title.charAt(0).toUpperCase() + title.slice(1), rules }

@@ -1,12 +1,12 @@
 import katex from 'katex'
 
-/** A line that shows more characters than this is broken at its plus signs and factors in brackets as well: a phone holds about as many. */
+/** A line with more characters than this, about a phone's width, also breaks at plus signs and bracketed factors. */
 const longLine = 32
 
-/** About how many characters a line shows, side by side. */
+/** Approximate number of characters shown. */
 const shownLength = (tex: string): number => tex.replace(/\\[a-zA-Z]+/g, 'x').replace(/[{}^_\\, ]/g, '').length
 
-/** Parts of a TeX line at a sign that stands outside all brackets; the sign goes to the front of the next part. */
+/** Splits TeX at a sign outside all brackets; the sign starts the next part. */
 function splitAt(tex: string, sign: RegExp): readonly string[] {
   const parts: string[] = []
   let depth = 0
@@ -23,12 +23,12 @@ function splitAt(tex: string, sign: RegExp): readonly string[] {
   return [...parts, tex.slice(from)].map((part) => part.trim()).filter((part) => part !== '')
 }
 
-/** Equations side by side are a line each; a space inside TeX is no sign. */
+/** Breaks, in order: separate equations, equals signs, plus signs, factors. */
 const signs = { list: /^,\\quad /, equal: /^ =/, plus: /^\+/, factor: /^\\cdot\\left/ } as const
 
 const isShort = (part: string): boolean => shownLength(part) <= longLine
 
-/** What is computed stays with its first equation where both fit in a line. */
+/** Keeps the left-hand side with its first equation if both fit in a line. */
 function firstTogether(parts: readonly string[]): readonly string[] {
   const [name, first, ...others] = parts
   if (name === undefined || first === undefined || !isShort(`${name} ${first}`)) return parts
@@ -43,7 +43,7 @@ function shortLines(tex: string): readonly string[] {
     .flatMap((part) => (isShort(part) ? [part] : splitAt(part, signs.factor)))
 }
 
-/** One formula as MathML, without the TeX it came from and without anything that a strict style policy would drop. */
+/** One formula as MathML, without its TeX source and without anything that a strict style policy would drop. */
 export function mathml(tex: string, display: 'block' | 'inline' = 'inline'): string {
   const markup = katex.renderToString(tex, { output: 'mathml', displayMode: display === 'block', strict: 'ignore', throwOnError: true })
   const found = /<math[\s\S]*<\/math>/.exec(markup)?.[0]
@@ -58,17 +58,17 @@ export function mathml(tex: string, display: 'block' | 'inline' = 'inline'): str
   )
 }
 
-/** Units that read as words: a number must not run into "1/m". */
+/** Units in words, so that a number does not run into "1/m". */
 const spoken: Readonly<Record<string, string>> = { '1/m': 'per metre', '1/mm': 'per mm', '1/K': 'per kelvin', '1/s': 'per second' }
 
-/** A unit as a reader takes it. */
+/** A unit as shown to readers. */
 export const unitText = (unit: string): string => spoken[unit] ?? unit
 
-/** A unit stands apart from its number, and in words where it begins with a 1. */
+/** Separates a unit from its number, and spells out a unit that begins with 1. */
 const apart = (tex: string): string =>
   tex.replace(/\\,\\mathrm\{(1\/m{1,2}|1\/K|1\/s)\}/g, (_found, unit: string) => `\\ \\text{${unitText(unit)}}`).replaceAll('\\,\\mathrm', '\\ \\mathrm')
 
-/** A chain of equations, one sign of equality a line, so that it reads on a narrow page. */
+/** A chain of equations, broken at equals signs to fit a narrow page. */
 export function equationMarkup(tex: string): string {
   return `<div class="equation">${shortLines(apart(tex))
     .map((line) => `<div${/^(\+|\\cdot)/.test(line) ? ' class="goes-on"' : ''}>${mathml(line, 'block')}</div>`)

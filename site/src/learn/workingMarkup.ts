@@ -4,12 +4,12 @@ import { equationMarkup, mathml, unitText } from './mathml.ts'
 
 const shownDigits = 5
 
-/** From this size on, and below that one, a number takes a prefix of its unit, or stands as a power of ten. */
+/** A number outside this range gets a unit prefix or a power of ten. */
 const long = { from: 1e6, below: 1e-4 } as const
 const isLong = (value: number): boolean => value !== 0 && (Math.abs(value) >= long.from || Math.abs(value) < long.below)
 
 const thousand = 3
-/** Prefixes by power of ten; units of a power, such as mm², and those that have one already take none. */
+/** Prefixes by power of ten; squared units such as mm², and units with a prefix, take none. */
 const prefixes: Readonly<Record<number, string>> = { 9: 'G', 6: 'M', [-6]: 'µ', [-9]: 'n', [-12]: 'p' }
 const takesPrefix = /^(?:Ω|S|W|V|A|J|N|Pa|Hz)(?![\w²³^])/
 
@@ -17,7 +17,7 @@ const signed = (digits: number): string => String(digits).replace('-', '−')
 const raised = (power: number): string => [...String(power)].map((sign) => (sign === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)])).join('')
 const withUnit = (number: string, unit: string): string => (unit === '1' ? number : `${number} ${unitText(unit)}`)
 
-/** A value as a page prints it: without zeros to count. */
+/** A value as a page prints it, without long rows of zeros. */
 export function quantityText(value: number, unit: string): string {
   if (!isLong(value)) return withUnit(signed(Number(value.toPrecision(shownDigits))), unit)
   const [mantissa = '0', exponent = '0'] = value.toExponential(shownDigits - 1).split('e')
@@ -28,7 +28,7 @@ export function quantityText(value: number, unit: string): string {
   return withUnit(`${signed(Number(mantissa))} · 10${raised(power)}`, unit)
 }
 
-/** Where a value or a rule comes from, in one line. */
+/** Source of a value or a rule, in one line. */
 export function sourceText(source: Explanation['source']): string {
   const place = [source.source, source.edition, source.clause].filter((part) => part !== undefined && part !== '').join(', ')
   return `${place} (${source.status})`
@@ -45,7 +45,7 @@ export function workingMarkup(explanation: Explanation): string {
   )
   return [
     '<div class="working">',
-    // A closed form stands in its last step already.
+    // A closed form is already part of its last step.
     steps.some((step) => step.tex.startsWith(formulaTex)) ? '' : equationMarkup(formulaTex),
     `<dl class="values">${named.join('')}</dl>`,
     `<ol class="put-in">${shown.join('')}</ol>`,

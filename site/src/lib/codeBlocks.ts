@@ -10,7 +10,7 @@ export interface CodeBlock {
 
 const asImport = (name: string, from: string): string => `import { ${name} } from '@strandwise/${from}'`
 
-/** The call that is shown is the call that was made: its inputs are printed from the values that it got. */
+/** Prints a call with the inputs it was made with, so that shown and made call are the same. */
 function shownCall<I>(title: string, from: string, name: string, call: (input: I) => unknown, input: I, told: (result: unknown) => string): CodeBlock {
   return { title, code: `${asImport(name, from)}\n\n${name}(${literal(input)})\n// ${told(call(input))}` }
 }
@@ -33,7 +33,7 @@ function toldHeat(result: unknown): string {
 const lines = (from: string, name: string, calls: readonly (readonly [string, unknown])[]): string =>
   `${asImport(name, from)}\n\n${calls.map(([call, result]) => `${call} // ${literal(result)}`).join('\n')}`
 
-/** What the embed page shows; every result is what the packages gave while the page was built. */
+/** Code of the embed page; every result was computed by the packages during the build. */
 export function codeBlocks(): readonly CodeBlock[] {
   const [name, job] = Object.entries(demoJobs)[0] ?? []
   if (name === undefined || job === undefined) throw new Error('there is no demo job')

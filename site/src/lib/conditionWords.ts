@@ -29,7 +29,7 @@ const rules: Readonly<Record<string, string>> = { 'small-craft': 'a boat', aircr
 
 const plain = (value: string | number | boolean): string => String(value).replaceAll('-', ' ')
 
-/** How a fact reads in front of a rule; a field that is not here reads as itself. */
+/** A fact as words before a rule; a field without entry is printed as it is. */
 const phrases: Readonly<Record<string, (values: string) => string>> = {
   circuit: (values) => `on a ${values} circuit`,
   rules: (values) => `on ${values}`,
@@ -54,7 +54,7 @@ function phrase({ field, op, values }: RuleCondition): string {
   return field === 'situation' ? listed : (phrases[field]?.(listed) ?? `${field} ${listed}`)
 }
 
-/** The conditions of a rule as the head of its line: "On a boat, near a petrol engine"; empty where it always holds. */
+/** Conditions of a rule as the head of its line: "On a boat, near a petrol engine"; empty for an unconditional rule. */
 export function conditionWords(conditions: PracticeRule['conditions']): string {
   const words = conditions.map(phrase).join(', ')
   return words.charAt(0).toUpperCase() + words.slice(1)

@@ -1,2 +1,2 @@
-/** What home screens ask for: 180 without a manifest, 192 and 512 with one. */
+/** Icon sizes of home screens: 180 without a manifest, 192 and 512 with one. */
 export const iconSizes = [180, 192, 512] as const

@@ -1,6 +1,6 @@
 const wide = 64
 
-/** A value as a programmer writes it: bare keys, single quotes, broken over lines where it is long. */
+/** A value as source code: bare keys, single quotes, broken into lines if long. */
 export function literal(value: unknown, indent = ''): string {
   if (typeof value === 'string') return `'${value}'`
   if (typeof value !== 'object' || value === null) return String(value)

@@ -1,6 +1,6 @@
 import { escapeText } from '../drawings/svg.ts'
 
-/** Markup made on this site; whatever text goes into it is escaped. */
+/** Trusted markup of this site; text inserted in it is escaped. */
 export class Markup {
   readonly text: string
 
@@ -18,10 +18,10 @@ function written(inside: Inside): string {
   return inside.map(written).join('')
 }
 
-/** A template whose values are escaped, except those that are markup already. */
+/** Template tag that escapes values, except those that are markup already. */
 export function html(parts: TemplateStringsArray, ...values: readonly Inside[]): Markup {
   return new Markup(parts.map((part, index) => part + written(values[index] ?? null)).join(''))
 }
 
-/** A drawing or another piece that was made as a string of markup. */
+/** Marks a string as trusted markup, such as a drawing. */
 export const made = (markup: string): Markup => new Markup(markup)

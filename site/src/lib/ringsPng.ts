@@ -17,11 +17,11 @@ function chunk(name: string, data: Buffer): Buffer {
   return Buffer.concat([length, body, sum])
 }
 
-/** How much of a pixel a ring covers: 1 on its line, 0 off it, in between at its edge. */
+/** Coverage of a pixel by a ring: 1 on its line, 0 off it, in between at its edge. */
 const coverage = (distance: number, radius: number, half: number, pixel: number): number =>
   Math.min(Math.max((half - Math.abs(distance - radius)) / pixel + 0.5, 0), 1)
 
-/** Rings drawn as a square picture, in PNG: what an icon needs where no drawing program is at hand. */
+/** Rings as a square PNG, for icons made without a drawing program. */
 export function ringsPng(rings: readonly Ring[], sizePx: number, halfWidthMm: number, lineMm: number, line: Colour, ground: Colour): Buffer {
   const pixel = (2 * halfWidthMm) / sizePx
   const rows = Buffer.alloc(sizePx * (3 * sizePx + 1))
@@ -38,7 +38,7 @@ export function ringsPng(rings: readonly Ring[], sizePx: number, halfWidthMm: nu
   const head = Buffer.alloc(13)
   head.writeUInt32BE(sizePx, 0)
   head.writeUInt32BE(sizePx, 4)
-  // Eight bits a channel, red, green and blue.
+  // Eight bits per channel, RGB.
   head.set([8, 2], 8)
   const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
   return Buffer.concat([signature, chunk('IHDR', head), chunk('IDAT', deflateSync(rows, { level: 9 })), chunk('IEND', Buffer.alloc(0))])

@@ -1,4 +1,4 @@
-/** A computed figure with one digit more than the source prints, so that the difference can be seen. */
+/** A computed figure with one digit more than printed, so that the difference shows. */
 export function figureText(got: number, printed: string): string {
   const digits = printed
     .replace(/e.*$/i, '')

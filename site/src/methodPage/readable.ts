@@ -1,4 +1,4 @@
-/** Units at the end of an identifier, and how a page writes them; longest first. */
+/** Unit suffixes of identifiers and their written form; longest first. */
 const units: readonly (readonly [string, string])[] = [
   ['JPerKgK', 'J/(kg K)'],
   ['JPerKMm3', 'J/(K mm³)'],
@@ -46,10 +46,10 @@ const units: readonly (readonly [string, string])[] = [
   ['S', 's'],
 ]
 
-/** What stands before a unit is a word; a single letter behind a number belongs to it, as in "limit70C". */
+/** A unit must follow a word; a single letter behind a number belongs to the number, as in "limit70C". */
 const isWord = (start: string, end: string): boolean => (end.length > 1 ? /[a-z0-9]$/ : /[a-z]$/).test(start)
 
-/** "wallToleranceMm" as its words and its unit. */
+/** Splits "wallToleranceMm" into words and unit. */
 export function wordsOf(key: string): { readonly words: string; readonly unit: string } {
   const [suffix, unit] = units.find(([end]) => key.endsWith(end) && isWord(key.slice(0, -end.length), end)) ?? ['', '']
   const words = key
@@ -63,7 +63,7 @@ export function wordsOf(key: string): { readonly words: string; readonly unit: s
 const print = (value: number): string =>
   String(value === 0 || (Math.abs(value) >= 1e-4 && Math.abs(value) < 1e6) ? Number(value.toPrecision(6)) : value.toPrecision(4)).replace('-', '−')
 
-/** A value of the code's own data in words: numbers with the unit of their key. */
+/** A value of the data in words: numbers with the unit of their key. */
 export function shown(value: unknown, key = ''): string {
   const { unit } = wordsOf(key)
   if (value === null) return 'not known'

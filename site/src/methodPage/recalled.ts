@@ -4,19 +4,19 @@ import { shown, wordsOf } from './readable.ts'
 type Fields = Readonly<Record<string, unknown>>
 
 const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null
-/** By its status, or by a source that says so of a part. */
+/** True for a value from memory, by its status or its source. */
 const isRecalled = (value: unknown): value is Fields =>
   isFields(value) && typeof value.source === 'string' && (value.status === 'from memory' || /from memory/.test(value.source))
 const sourceOf = ({ source, edition, clause }: Fields): string => [source, edition, clause].filter((part) => part !== undefined).join(', ')
 const join = (where: string, part: string): string => [where, part].filter((text) => text !== '').join(', ')
 
-/** The first plain field tells one row from another. */
+/** Label of a row: its first plain field. */
 function rowLabel(row: Fields, where: string): string {
   const [first] = Object.entries(row).filter(([, item]) => typeof item === 'number' || typeof item === 'string')
   return first === undefined ? where : join(where, `${wordsOf(first[0]).words} ${shown(first[1], first[0])}`)
 }
 
-/** What one field of an object says of the object or of its neighbours. */
+/** Values from memory in one field, which may describe the object itself or its neighbours. */
 function saidBy(name: string, value: unknown, node: Fields, key: string, where: string, table: string): readonly RecalledValue[] {
   const say = (place: string, text: string, source: string): readonly RecalledValue[] => [{ where: place, shown: text, source }]
   if (name === 'provenance' || name === 'source') {
@@ -55,10 +55,10 @@ function walk(node: unknown, key: string, where: string, table: string, seen: Se
   })
 }
 
-/** The rules have one list of all of them; their other lists are parts of it. */
+/** Lists of rules that are parts of practiceRules. */
 const isPart = (name: string): boolean => /Rules(BySection)?$/.test(name) && name !== 'practiceRules'
 
-/** Every value that the packages hold from memory, by the export that holds it; what two exports share is told once. */
+/** Every value from memory in the packages, by export; a value shared by two exports is listed once. */
 export function recalledIn(exports: Fields): readonly RecalledGroup[] {
   const seen = new Set<unknown>()
   return Object.entries(exports)

@@ -1,4 +1,4 @@
-/** The rooms by the question that each answers. */
+/** Title of each room and the question it answers. */
 const questions: Readonly<Record<string, readonly [title: string, question: string]>> = {
   heat: ['Heat', 'How does heat leave?'],
   conductor: ['Conductor', 'How big, how many ohms?'],

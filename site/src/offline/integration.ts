@@ -5,12 +5,12 @@ import { fileURLToPath } from 'node:url'
 import type { AstroIntegration } from 'astro'
 import { getManifest, type ManifestEntry } from 'workbox-build'
 
-/** Pages and their parts, not source maps; a chart's and a formula's reader too, so that all of it works without a network. */
+/** Files kept offline: pages and their parts, with charts and formulas, but no source maps. */
 const kept = ['**/*.{html,css,js,json,csv,svg,png,woff2,webmanifest}']
 const worker = 'offline-worker.js'
-/** Nothing that a page needs is larger; what is gets noticed by the build. */
+/** Above the size of any file; the build reports a larger one. */
 const largestBytes = 3_000_000
-/** Stands in every page until the build is whole and has a mark of its own. */
+/** Placeholder in every page until the finished build gets its mark. */
 const placeholder = 'build-mark'
 
 async function list(folder: string): Promise<readonly ManifestEntry[]> {
@@ -19,14 +19,14 @@ async function list(folder: string): Promise<readonly ManifestEntry[]> {
     globPatterns: kept,
     globIgnores: [worker],
     maximumFileSizeToCacheInBytes: largestBytes,
-    // A name that carries a hash needs no revision.
+    // Hashed names need no revision.
     dontCacheBustURLsMatching: /^_astro\//,
   })
   if (warnings.length > 0) throw new Error(warnings.join('\n'))
   return manifestEntries
 }
 
-/** Marks each page with the build that it belongs to: a page that is still open can tell that there is a newer one. */
+/** Marks each page with its build, so that an open page can detect a newer one. */
 async function markPages(folder: string): Promise<string> {
   const before = await list(folder)
   const build = createHash('sha256').update(JSON.stringify(before)).digest('hex').slice(0, 12)
@@ -37,7 +37,7 @@ async function markPages(folder: string): Promise<string> {
   return build
 }
 
-/** Writes the worker that keeps the site for use without a network, from what was really built. */
+/** Writes the offline worker for the files actually built. */
 export function offlineIntegration(): AstroIntegration {
   return {
     name: 'offline',

@@ -1,4 +1,4 @@
-/** Keeps the site for use without a network; a page that is older than what is kept now says so, and loads anew when asked. */
+/** Registers the offline worker; a page older than the kept site says so, and reloads on request. */
 const notice = document.querySelector<HTMLElement>('[data-new-version]')
 
 function offer(build: unknown): void {
@@ -7,7 +7,7 @@ function offer(build: unknown): void {
   notice.querySelector('button')?.addEventListener('click', () => location.reload())
 }
 
-/** Keeping all pages may wait until this one is there. */
+/** Offline files are fetched after this page has loaded. */
 if ('serviceWorker' in navigator && notice !== null) {
   const start = (): void => void navigator.serviceWorker.register(notice.dataset.worker ?? '').catch(() => undefined)
   navigator.serviceWorker.addEventListener('message', ({ data }: MessageEvent<{ readonly build?: unknown } | null>) => offer(data?.build))

@@ -1,9 +1,7 @@
-/*
- * The worker that keeps the site for use without a network. The build writes two constants in front of this file:
- * `kept`, the list of { url, revision } of every file, and `build`, the mark of this build.
+/**
+ * Offline worker. The build prepends two constants: `kept`, the list of { url, revision } of every file, and `build`, the mark of this build.
  *
- * What answers on the network is always shown as it is, so that another program on the same address is never hidden.
- * Only files whose name carries a hash of their content are taken from the kept copy first.
+ * The network's answer always comes first, so that another program on the same address is never hidden. Only files named by a hash of their content are taken from the cache first.
  */
 /* global kept, build */
 const cacheName = 'strandwise'
@@ -11,9 +9,9 @@ const listName = 'strandwise-list'
 const scope = new URL(self.registration.scope)
 
 const addressOf = (url) => new URL(url, scope).href
-/** A file of the page's own, named after its content: it never changes. */
+/** A file of the site named by its content's hash: it never changes. */
 const isHashed = (url) => url.pathname.startsWith(`${scope.pathname}_astro/`)
-/** On the machine itself whatever is slow is still an answer; over a radio link, seconds of silence are none. */
+/** Timeout of the network, after which the kept copy is shown; none on the local machine, where slow answers still come. */
 const patienceMs = ['127.0.0.1', 'localhost', '[::1]'].includes(scope.hostname) ? null : 4000
 
 async function revisionsBefore() {
@@ -35,7 +33,7 @@ async function keepAll() {
   await self.skipWaiting()
 }
 
-/** Pages of the build before this one may still be open: their hashed parts stay until the next build. */
+/** Hashed parts of the previous build are kept until the next one, as its pages may still be open. */
 async function forgetOld() {
   const cache = await caches.open(cacheName)
   const before = await revisionsBefore()
@@ -43,20 +41,20 @@ async function forgetOld() {
   for (const request of await cache.keys()) if (!now.has(request.url)) await cache.delete(request)
   const list = Object.fromEntries(kept.map(({ url, revision }) => [url, revision ?? 'hashed']))
   await (await caches.open(listName)).put(addressOf('list'), new Response(JSON.stringify(list)))
-  // Copies made by workers of earlier releases.
+  // Caches of earlier releases.
   for (const name of await caches.keys()) if (name.startsWith('workbox-')) await caches.delete(name)
   await self.clients.claim()
   for (const client of await self.clients.matchAll({ type: 'window' })) client.postMessage({ build })
 }
 
-/** The kept copy of an address: a page is the same whatever follows the question mark, and a folder is its index. */
+/** The kept copy of an address, without its query; a folder stands for its index. */
 async function keptCopy(url) {
   const cache = await caches.open(cacheName)
   const path = url.origin + url.pathname
   return (await cache.match(path)) ?? (await cache.match(path.endsWith('/') ? `${path}index.html` : `${path}/index.html`))
 }
 
-/** The network's answer, or an error where none comes; the kept copy is not waited for in vain. */
+/** The network's answer, or an error if none comes. */
 function fromNetwork(request) {
   if (patienceMs === null) return fetch(request)
   const silence = new Promise((_, reject) => setTimeout(() => reject(new Error('no answer')), patienceMs))

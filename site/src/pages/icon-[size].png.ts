@@ -8,12 +8,12 @@ const lineMm = 1.6
 /** The palette's copper on its light ground. */
 const copper = [0x97, 0x49, 0x0f] as const
 const ground = [0xfb, 0xfa, 0xf6] as const
-/** A system may cut an icon to a circle of four fifths of its width. */
+/** Systems may crop an icon to a circle of this share of its width. */
 const safeShare = 0.8
 
 export const getStaticPaths: GetStaticPaths = () => iconSizes.map((size) => ({ params: { size: String(size) } }))
 
-/** The seven-strand mark as an icon for a home screen, from the packing function. */
+/** The seven-strand mark as a home-screen icon, by the packing function. */
 export const GET: APIRoute = ({ params }) => {
   const packed = packBundle(Array.from({ length: 7 }, () => strandMm))
   const rings = packed.centresMm.map((centre) => ({ ...centre, radiusMm: (strandMm - lineMm) / 2 }))

@@ -1,7 +1,7 @@
 import { packBundle } from '@strandwise/core/bundle'
 import type { APIRoute } from 'astro'
 
-/** The seven-strand mark as the page icon, from the packing function. */
+/** The seven-strand mark as the page icon, by the packing function. */
 export const GET: APIRoute = () => {
   const packed = packBundle(Array.from({ length: 7 }, () => 10))
   const half = packed.diameterMm / 2 + 1

@@ -2,7 +2,7 @@ import MiniSearch from 'minisearch'
 import { searchEntries } from '../search/entries.ts'
 import { searchOptions } from '../search/options.ts'
 
-/** The index of the search, loaded when the search is opened. */
+/** The search index, loaded when the search opens. */
 export function GET(): Response {
   const index = new MiniSearch(searchOptions)
   index.addAll(searchEntries())

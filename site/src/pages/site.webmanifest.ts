@@ -2,7 +2,7 @@ import type { APIRoute } from 'astro'
 import { iconSizes } from '../lib/iconSizes.ts'
 import { link } from '../lib/link.ts'
 
-/** So that the site can be put on a home screen; colours are the page's own. */
+/** Web manifest for installing the site on a home screen, in the page's colours. */
 export const GET: APIRoute = () =>
   new Response(
     JSON.stringify({

@@ -16,13 +16,13 @@ export interface SearchEntry {
 type Told = Omit<SearchEntry, 'id'>
 
 const materials = ['metals', 'solders', 'insulations', 'sleeveMaterials']
-/** A list of results is read at a glance. */
+/** Longest title in a list of results. */
 const longestTitle = 50
 const cutAt = (text: string, length: number): readonly [string, string] => {
   const at = text.length <= length ? -1 : text.lastIndexOf(' ', length)
   return at === -1 ? [text, ''] : [`${text.slice(0, at)} …`, text.slice(at)]
 }
-/** Sizes by which a row is asked for. */
+/** Sizes in the rows, as search words. */
 const rowNames = (rows: readonly (readonly (number | string)[])[]): string =>
   [...new Set(rows.map(([first]) => String(first)).filter((name) => name.length <= 6))].join(' ')
 
@@ -62,5 +62,5 @@ function told(): readonly Told[] {
   ]
 }
 
-/** Everything that can be found on the site. */
+/** Everything that the search can find. */
 export const searchEntries = (): readonly SearchEntry[] => told().map((one, id) => ({ ...one, id }))

@@ -5,17 +5,17 @@ import { tradeWords } from './tradeWords.ts'
 export interface Found {
   readonly title: string
   readonly kind: string
-  /** From the site's base. */
+  /** Path from the site's base. */
   readonly path: string
 }
 
 const most = 12
-/** What is found by another word for it stands behind what is found by the word itself. */
+/** Weight of a match by a synonym. */
 const otherWord = 0.6
 
 const letters = (text: string): string => ` ${text.toLowerCase().replace(/\s+/g, ' ').trim()} `
 
-/** The words as they were typed, and with each phrase of the trade in its other words. */
+/** The words typed, and variants with synonyms of trade phrases. */
 export function variants(typed: string): readonly string[] {
   const words = letters(typed)
   const found = tradeWords.flatMap((line) => {
@@ -27,7 +27,7 @@ export function variants(typed: string): readonly string[] {
   return [typed, ...found]
 }
 
-/** What is found for some words, the best first: by all of them or of their other words, then by any. */
+/** Search function, best results first: all words or their synonyms, then any. */
 export function finder(json: string): (words: string) => readonly Found[] {
   const index = MiniSearch.loadJSON(json, searchOptions)
   return (typed) => {

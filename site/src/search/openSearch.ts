@@ -19,7 +19,7 @@ function dialogIn(base: string): HTMLDialogElement {
   return dialog
 }
 
-/** The search over everything on the site: words, arrows, Enter. */
+/** Opens the search: typing, arrow keys, Enter. */
 export async function openSearch(base: string): Promise<void> {
   const dialog = document.querySelector<HTMLDialogElement>('dialog.search') ?? dialogIn(base)
   const input = dialog.querySelector('input')

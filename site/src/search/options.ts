@@ -1,7 +1,7 @@
 import type { Options } from 'minisearch'
 import { term, tokenize } from './terms.ts'
 
-/** How the index is made and read: the same while the site is built and on the page. */
+/** Options of the index, equal at build time and on the page. */
 export const searchOptions: Options = {
   fields: ['title', 'text'],
   storeFields: ['title', 'kind', 'path'],

@@ -1,4 +1,4 @@
-/** Words that people type for one thing: what is found by one of a line is found by all of them. */
+/** Synonyms, one set per line: a search for one finds all. */
 export const tradeWords: readonly (readonly string[])[] = [
   ['flow', 'flows', 'wets', 'wetted', 'melts', 'wetting'],
   ['before', 'and'],

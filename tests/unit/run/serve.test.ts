@@ -30,7 +30,7 @@ interface Answer {
   readonly body: string
 }
 
-/** The path goes out as written: no client tidies it. */
+/** Sends the path as written; an ordinary client would normalise it. */
 function ask(address: string, path: string, method = 'GET'): Promise<Answer> {
   const { hostname, port } = new URL(address)
   return new Promise((resolve, reject) => {

@@ -6,9 +6,9 @@ import { practiceRulesBySection } from './practiceRules.ts'
 import { factsOf } from './ruleFacts.ts'
 
 /**
- * What the trade says in one section of a plan, for facts under the field names of the rules.
+ * The rules that hold in one section of a plan, for facts by the field names of the rules.
  *
- * Give what the job knows beyond a method context here: supplyV, ambientC, damage, method, tool, solder, sleeve, fuse, terminal, reading, step, and any situation that follows from them.
+ * Pass facts beyond a method context here: supplyV, ambientC, damage, method, tool, solder, sleeve, fuse, terminal, reading, step, and any situation that follows from them.
  *
  * @equation row of the section's rules, kept where every condition holds
  * @symbol section - section - 1 - of the plan, or the cautions before it

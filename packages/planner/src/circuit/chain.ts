@@ -28,7 +28,7 @@ export interface CircuitInput {
   /** The other wire between joint and plug, if any. */
   readonly beyond: WirePiece
   readonly load: LoadGiven
-  /** What the terminal carries in the hottest air; null where it has no rating. */
+  /** Current rating of the terminal in the hottest air; null without a rating. */
   readonly terminalA: number | null
 }
 

@@ -7,7 +7,7 @@ import { repairJobShape } from './repairJobShape.ts'
 import { schemaIssues } from './schemaIssues.ts'
 
 /**
- * A repair job in its fixed units, from anything: both spellings of a field are read, everything else is refused with its path.
+ * A repair job in fixed units from unknown input: reads both spellings of a field and refuses everything else with its path.
  *
  * @throws JobError with every issue: path, value, what is allowed, a corrected example
  * @example

@@ -15,10 +15,10 @@ function evaluate(expression: string, values: Record<string, number>): number {
   return Number(code.evaluate({ ...values }))
 }
 
-/** Relative step of the slopes that make the condition number. */
+/** Relative step of the numerical derivatives in the condition number. */
 const step = 1e-6
 
-/** Runs each expression on the page against the core function: they differ by at most 1e-12 times the condition number. */
+/** Compares each expression with the core function: they differ by at most 1e-12 times the condition number. */
 function compareAt(formula: ClosedFormula, inputs: Inputs): void {
   const given = formula.call(inputs)
   const symbols = valuesOf(formula.symbols(inputs), inputs)
@@ -32,7 +32,7 @@ function compareAt(formula: ClosedFormula, inputs: Inputs): void {
     }
     const wanted = result.of === undefined ? Number(given) : numberAt(given, result.of)
     const sensitivity = symbols.reduce((sum, { name, value, unit }) => {
-      // A temperature is as large as its distance from absolute zero.
+      // Scale of a temperature: its distance from absolute zero.
       const moved = step * (unit === '°C' ? Math.abs(value) + 273.15 : Math.abs(value))
       const slope = (run({ ...at, [name]: value + moved }) - run({ ...at, [name]: value - moved })) / (2 * step)
       return sum + (Number.isFinite(slope) ? Math.abs(slope) : 0)
@@ -46,7 +46,7 @@ function compareAt(formula: ClosedFormula, inputs: Inputs): void {
   }
 }
 
-/** What the function gives for inputs; undefined where it refuses them. */
+/** The function's result; undefined if it refuses the inputs. */
 function accepted(formula: Formula, inputs: Inputs): boolean {
   try {
     formula.call(inputs)

@@ -21,7 +21,7 @@ export interface Explanation {
 }
 
 /**
- * Shows the working of a formula for given inputs: the formula, the values put in, each step, where it comes from and where it holds.
+ * Shows the working of a formula for given inputs: the formula, substituted values, each step, source and validity.
  *
  * @equation value = the core function itself; the expression shown is proven equal to it
  * @symbol id - id - 1 - name of the core function
@@ -96,7 +96,7 @@ function quantity(value: number, unit: string): string {
   return unit === '1' ? plainNumber(value) : `${plainNumber(value)} ${unit}`
 }
 
-/** A residual that is this small a share of the terms it balances lies far below their printed digits: it is what computing and solving leave. */
+/** Below this share of the terms a residual is rounding, far below their printed digits. */
 const roundingShare = 1e-9
 const rounding = '0, to rounding'
 

@@ -1,18 +1,18 @@
 import type { Provenance } from '@strandwise/core/materials'
 
-/** The object that a core function takes; positional parameters by their names. */
+/** Inputs of a core function as one object; positional parameters by name. */
 export type Inputs = Readonly<Record<string, unknown>>
 
-/** A name in an expression: how it is set, its unit (1 where bare), what it means, and where its value comes from. */
+/** A symbol of an expression: its TeX, unit (1 if bare), meaning, and origin of its value. */
 export interface FormulaSymbol<I = Inputs> {
   readonly tex: string
   readonly unit: string
   readonly meaning: string
-  /** Path of the input, or its value where it is a default, a table's or a constant. */
+  /** Path of the input, or the value of a default, table entry or constant. */
   readonly of: string | ((inputs: I) => number)
 }
 
-/** A value computed from names above it. */
+/** A value computed from symbols above it. */
 export interface FormulaStep {
   readonly name: string
   readonly tex: string
@@ -22,19 +22,19 @@ export interface FormulaStep {
   readonly expression: string
 }
 
-/** A result: what the expression must equal. Without a path the function gives the number itself. */
+/** A result that the expression must reproduce. Without a path it is the function's number itself. */
 export interface FormulaResult extends FormulaStep {
   readonly of?: string
 }
 
-/** A closed form: the expression on the page, proven to be the function that runs. */
+/** A closed form: the expression shown is tested against the function. */
 export interface ClosedFormula {
   readonly kind: 'closed'
   readonly id: string
   readonly call: (inputs: Inputs) => unknown
   readonly symbols: (inputs: Inputs) => Readonly<Record<string, FormulaSymbol>>
   readonly steps: (inputs: Inputs) => readonly FormulaStep[]
-  /** The first is the value of the explanation. */
+  /** The first is the explained value. */
   readonly results: (inputs: Inputs) => readonly FormulaResult[]
   readonly source: Provenance
   readonly validity: readonly string[]
@@ -49,7 +49,7 @@ export interface SolvedTerm {
   readonly unit: string
 }
 
-/** What a solved model shows: its value, its unit, and the terms of its equation at the solution, the residual last. */
+/** Working of a solved model: value, unit, and the terms of its equation at the solution, the residual last. */
 export interface Solution {
   readonly value: number
   readonly terms: readonly SolvedTerm[]
@@ -76,7 +76,7 @@ export interface SolvedFormula {
 /** A formula that can show its working, evaluated or solved. */
 export type Formula = ClosedFormula | SolvedFormula
 
-/** A part of a definition that may depend on the inputs: a list of joints has as many names as there are joints. */
+/** A part of a definition that may depend on the inputs, such as one symbol for each joint of a list. */
 type Given<I, T> = T | ((inputs: I) => T)
 
 interface ClosedDefinition<I> {
@@ -97,11 +97,11 @@ interface SolvedDefinition<I> extends Omit<SolvedFormula, 'kind' | 'call' | 'sym
 }
 
 function given<I, T>(part: Given<I, T>): (inputs: Inputs) => T {
-  // The core function itself has checked the inputs by the time a part is asked for.
+  // The core function has already checked the inputs here.
   return typeof part === 'function' ? (part as (inputs: Inputs) => T) : () => part
 }
 
-/** A closed form from its definition; I is what the core function takes. */
+/** A closed form from its definition; I is the core function's input. */
 export function closed<I>(definition: ClosedDefinition<I>): ClosedFormula {
   const { id, source, validity, call } = definition
   return {
@@ -136,7 +136,7 @@ export function numberAt(value: unknown, path: string): number {
   return Number(found)
 }
 
-/** A name of a formula with its value for some inputs. */
+/** A symbol of a formula with its value. */
 export interface ValuedSymbol {
   readonly name: string
   readonly tex: string
@@ -145,7 +145,7 @@ export interface ValuedSymbol {
   readonly value: number
 }
 
-/** Each name of a formula with its value for the inputs. */
+/** All symbols of a formula with their values. */
 export function valuesOf(symbols: Readonly<Record<string, FormulaSymbol>>, inputs: Inputs): readonly ValuedSymbol[] {
   return Object.entries(symbols).map(([name, { tex, unit, meaning, of }]) => ({
     name,

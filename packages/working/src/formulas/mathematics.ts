@@ -35,7 +35,7 @@ import {
 
 export type { MathNode, SymbolNode } from 'mathjs/number'
 
-/** The one instance of mathjs: a parser and the functions that formulas use, on plain numbers. */
+/** The only instance of mathjs: a parser and the functions that formulas use, on plain numbers. */
 const mathematics = create({
   absDependencies,
   acosDependencies,
@@ -68,12 +68,12 @@ const mathematics = create({
   unaryMinusDependencies,
 } as Readonly<Record<string, FactoryFunctionMap>>)
 
-/** The tree of an expression. Only the project's own formulas are parsed here, never a user's text. */
+/** Parses an expression. Only the project's own formulas come here, never a user's text. */
 export function parseExpression(expression: string): MathNode {
   return mathematics.parse(expression)
 }
 
-/** The value of an expression for values of its names. */
+/** Evaluates an expression for values of its names. */
 export function evaluateExpression(expression: string, values: Readonly<Record<string, number>>): number {
   return Number(parseExpression(expression).evaluate({ ...values }))
 }

@@ -7,7 +7,7 @@ import { scope } from '../../../../tests/docs/scope.ts'
 import { explain } from './explain.ts'
 import { formulas } from './formulas.ts'
 
-/** The calls that the docstrings print, of every function that can show its working. */
+/** The example calls of every function with a working. */
 const calls = entries().flatMap((entry) =>
   Object.hasOwn(formulas, entry.name)
     ? entry.doc.examples.map((code) => [entry.name, asObject(entry, evaluate(parseExample(code).argumentsText, scope))] as const)

@@ -17,7 +17,7 @@ const iron = {
   toolOffS: 3,
 } as const
 
-/** Value of the term whose text starts so. */
+/** Value of the term that starts with this text. */
 function term(shown: Explanation, start: string): number {
   const found = shown.steps.find(({ text }) => text.startsWith(start))
   if (found?.value === undefined) throw new Error(`no term "${start}" among ${shown.steps.map(({ text }) => text).join('; ')}`)
@@ -41,7 +41,7 @@ describe('the heat balance of a wire', () => {
           for (const shown of [limit, there]) {
             const left = term(shown, 'heat made') - term(shown, 'heat carried') - term(shown, 'heat radiated') + term(shown, 'sunshine')
             expect(left).toBeCloseTo(term(shown, 'residual'), 9)
-            // A jump of the piecewise law leaves up to 0.8 % of the flow.
+            // A jump of Morgan's law leaves up to 0.8 % of the flow.
             expect(Math.abs(term(shown, 'residual'))).toBeLessThan(correlation === 'morgan' ? 0.008 * term(shown, 'heat made') : 1e-8)
           }
         },

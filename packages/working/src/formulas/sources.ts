@@ -4,17 +4,17 @@ function provenance(status: ProvenanceStatus, source: string, clause?: string): 
   return clause === undefined ? { status, source } : { status, source, clause }
 }
 
-/** A law read in its source or a reprint. */
+/** A formula read in its source or a reprint. */
 export function published(source: string, clause?: string): Provenance {
   return provenance('published', source, clause)
 }
 
-/** Follows from published laws by a stated argument. */
+/** A formula derived from published ones by a stated argument. */
 export function derived(source: string, clause?: string): Provenance {
   return provenance('derived', source, clause)
 }
 
-/** Recalled, and not confirmed. */
+/** A formula from memory, not confirmed. */
 export function fromMemory(source: string, clause?: string): Provenance {
   return provenance('from memory', source, clause)
 }

@@ -1,19 +1,19 @@
 import { type MathNode, parseExpression, type SymbolNode } from './mathematics.ts'
 
-/** Digits with which values stand in a shown formula. */
+/** Significant digits of values in a shown formula. */
 const shownDigits = 5
-/** From this size on, and below that one, zeros would have to be counted: such a number stands as a power of ten. */
+/** Numbers outside this range are shown as a power of ten, to avoid counting zeros. */
 const long = { from: 1e6, below: 1e-4 } as const
 
 const isLong = (value: number): boolean => value !== 0 && (Math.abs(value) >= long.from || Math.abs(value) < long.below)
 
-/** A number with the digits that a page shows, in plain characters. */
+/** A number with the digits shown, as plain text. */
 export function plainNumber(value: number): string {
   const rounded = Number(value.toPrecision(shownDigits))
   return String(isLong(value) ? rounded : Number(rounded.toFixed(shownDigits + 3)))
 }
 
-/** The same number in TeX: a power of ten stands as one. */
+/** The same number in TeX, with powers of ten. */
 function texNumber(value: number): string {
   return isLong(value) ? texPower(value.toExponential(shownDigits - 1)) : plainNumber(value)
 }
@@ -23,7 +23,7 @@ function texPower(text: string): string {
   return `${Number(mantissa)}\\times 10^{${Number(exponent)}}`
 }
 
-/** A unit such as "W/(m K)" or "mm²" in TeX, with the thin space before it; nothing for a bare number. */
+/** A unit such as "W/(m K)" or "mm²" in TeX, with a leading thin space; empty for a bare number. */
 function texUnit(unit: string): string {
   if (unit === '1') return ''
   const powers = unit
@@ -39,7 +39,7 @@ export function texQuantity(value: number, unit: string): string {
   return texNumber(value) + texUnit(unit)
 }
 
-/** An expression in TeX, each name set as it is asked for. */
+/** An expression in TeX; `setting` gives the TeX of each name. */
 export function texOf(expression: string, setting: (name: string) => string | undefined): string {
   const handler = (node: MathNode): string | undefined => (node.type === 'SymbolNode' ? leadingSpace(setting((node as SymbolNode).name)) : undefined)
   return parseExpression(expression)
@@ -48,12 +48,12 @@ export function texOf(expression: string, setting: (name: string) => string | un
     .trim()
 }
 
-/** Commands end at a letter: a name that follows one needs a space. */
+/** A TeX command ends at a letter, so a following name needs a space. */
 function leadingSpace(tex: string | undefined): string | undefined {
   return tex === undefined ? undefined : ` ${tex}`
 }
 
-/** A value in place of a name: in brackets where a sign or a power of ten would be misread. */
+/** A value substituted for a name: in brackets if a sign or a power of ten could be misread. */
 export function texValue(value: number): string {
   const tex = texNumber(value)
   return value < 0 || tex.includes('\\times') ? `\\left(${tex}\\right)` : tex

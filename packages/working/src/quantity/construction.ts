@@ -12,16 +12,16 @@ interface Strands {
   readonly halfMm: number
 }
 
-/** Gauges that nothing else can mean, without the letters: 2/0 and 0000. */
+/** Gauges that are unambiguous without the letters AWG: 2/0 and 0000. */
 const bareGauge = /^(?:0{2,6}|[1-6] ?\/ ?0)$/
-/** "19 x 32 AWG", "19/32 AWG", "19 x AWG 32"; a count over 0 is a gauge instead. */
+/** "19 x 32 AWG", "19/32 AWG", "19 x AWG 32"; but a count over 0, as 2/0, is a gauge. */
 const gaugeStrands = /^(\d{1,5}) ?([x/]) ?(?:awg ?)?(\d{1,2}(?: ?\/ ?0)?) ?(?:awg)?$/i
-/** "7 strands of" and the like, which mean "7 x". */
+/** "7 strands of" and the like, meaning "7 x". */
 const inWords = /^(\d+) ?(?:strands?|wires?)(?: of)? (?=[\d.])/i
-/** A count before what is counted; "2 x 10^3" is one number. */
+/** A count in front of a size; "2 x 10^3" is one number. */
 const counting = /^(\d{1,5}) ?x ?(?!10\^)(?=[\d.])/
 
-/** Area of a gauge ("18 AWG", "2/0") or of a strand construction ("7/0.3 mm", "19 x 32 AWG"); null where the text is neither. */
+/** Area of a gauge ("18 AWG", "2/0") or of a strand construction ("7/0.3 mm", "19 x 32 AWG"); null if the text is neither. */
 export function readConstruction(plain: string, asked: Asked): Reading | null {
   if (bareGauge.test(plain)) return { value: awgToAreaMm2(gauge(plain, asked)), half: 0 }
   const strands = readStrands(plain, asked)
@@ -32,7 +32,7 @@ export function readConstruction(plain: string, asked: Asked): Reading | null {
   return /awg/i.test(plain) ? { value: awgToAreaMm2(gauge(plain, asked)), half: 0 } : areaOfOne(plain)
 }
 
-/** "1 x 1.5 mm²": of one wire, an area for each is that of all; of several it has been refused before. */
+/** "1 x 1.5 mm²": for one wire, area per wire and total are equal; more wires were refused before. */
 function areaOfOne(written: string): Reading | null {
   const plain = written.replace(inWords, '$1 x ')
   const times = counting.exec(plain)
@@ -44,7 +44,7 @@ function areaOfOne(written: string): Reading | null {
 }
 
 /**
- * Count and diameter of the strands in a construction; null where the text is an area or a gauge, which say nothing of strands.
+ * Count and diameter of the strands in a construction; null for an area or a gauge.
  *
  * @equation text = n/d, or n x d
  * @symbol n - result.strandCount - 1 - number of strands
@@ -126,7 +126,7 @@ function commas(before: string, readings: readonly string[], unit: string, asked
   return refusal(asked, 'ambiguous', 'the comma could be a decimal sign or part thousands', each)
 }
 
-/** A computed number without the noise of binary fractions. */
+/** A computed number rounded to remove binary noise. */
 function tidy(value: number): number {
   return Number(value.toPrecision(12))
 }

@@ -1,8 +1,4 @@
-/**
- * The closed table of units: names, then the factor to the kind's own unit as times/over (two numbers, so that 25 mm is 25/1000 and not 25 x 0.001),
- * then the prefixes its first name takes, then what is added before multiplying (temperatures only).
- * The first name is the symbol; "°", quotes and digits stand as the normaliser leaves them. Every factor is exact by definition of the unit.
- */
+/** The table of units: names; factor to the kind's own unit as times/over (two numbers, so that 25 mm is 25/1000 and not 25 x 0.001); prefixes allowed on the first name; offset added before multiplying (temperatures only). The first name is the symbol; names are written in normalised form. Every factor is exact by definition. */
 export type UnitRow = readonly [names: string, times: number, over: number, prefixes?: string, offset?: number]
 
 /** SI prefixes as powers of ten, with their words. */
@@ -38,13 +34,13 @@ export const lengthRows: readonly UnitRow[] = [
   ['mil mils thou', 127, 5e6],
 ]
 
-/** In mm2, beside the squares of the lengths. */
+/** In mm2; squares of lengths are added. */
 export const areaRows: readonly UnitRow[] = [
   ['cmil cmils CM circmil circmils circularmil circularmils', Math.PI * 16129, 1e8],
   ['kcmil kcmils MCM kCM', Math.PI * 16129, 1e5],
 ]
 
-/** In mm3, beside the cubes of the lengths. */
+/** In mm3; cubes of lengths are added. */
 export const volumeRows: readonly UnitRow[] = [
   ['l litre liter litres liters', 1e6, 1, 'umcd'],
   ['L', 1e6, 1, 'umcd'],
@@ -55,7 +51,7 @@ export const volumeRows: readonly UnitRow[] = [
   ['UKgal', 4546090, 1],
 ]
 
-/** Temperatures in degC and differences in K: a difference takes no offset. */
+/** Temperatures in degC and differences in K, which have no offset. */
 export const temperatureRows: readonly UnitRow[] = [
   ['°C C degC degreeC degreesC Celsius degreesCelsius degreeCelsius centigrade C°', 1, 1],
   ['K kelvin kelvins degK °K', 1, 1, 'um', -273.15],
@@ -140,7 +136,7 @@ export const pressureRows: readonly UnitRow[] = [
   ['inHg', 25.4 * 133.322387415, 1],
 ]
 
-/** In m/s, beside every length over every time. */
+/** In m/s; lengths over times are added. */
 export const speedRows: readonly UnitRow[] = [
   ['mph', 1397, 3125],
   ['kph kmh kmph', 5, 18],
@@ -155,7 +151,7 @@ export const frequencyRows: readonly UnitRow[] = [
   ['rpm rev/min r/min 1/min /min min-1', 1, 60],
 ]
 
-/** Names that trades use for two units: refused, and both shown. */
+/** Names that different trades use for different units: refused, with both readings shown. */
 export const doubtful: ReadonlyMap<string, readonly [string, string]> = new Map([
   ['areaMm2 cm', ['cm²', 'cmil']],
   ['powerW hp', ['mechanical hp', 'metric hp']],

@@ -10,7 +10,7 @@ import { findUnit, unitName } from './units.ts'
 
 const kinds = Object.keys(quantityKinds) as QuantityKind[]
 
-/** Half of the last printed digit of a text, in the kind's own unit: of the last number before a bracket or a "±". */
+/** Half of a text's last printed digit in the kind's own unit, taken from the last number before a bracket or "±". */
 function halfDigit(text: string, kind: QuantityKind): number {
   const first = normalise(text.replace(/ \(.*$/, '').replace(/ ± [\d.]+/, '')).replace(/^-?\d+ ft (?=\d)/, '')
   const number = readNumber(first, 0)

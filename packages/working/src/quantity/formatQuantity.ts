@@ -4,7 +4,7 @@ import { type QuantityKind, quantityKinds } from './kinds.ts'
 import { normalise } from './normalise.ts'
 import { findUnit, type Unit, unitName } from './units.ts'
 
-/** What formatQuantity does where the caller says nothing: enough digits for a workshop, zeros at the end dropped. */
+/** Defaults of formatQuantity: enough digits for a workshop, trailing zeros dropped. */
 export const formatDefaults = {
   system: 'metric',
   significant: 4,
@@ -13,13 +13,13 @@ export const formatDefaults = {
 
 /** Two digits of an uncertainty are printed (GUM 7.2.6). */
 const uncertaintyDigits = 2
-/** Decimals beyond these say nothing that a binary fraction holds. */
+/** More decimals are meaningless in a double. */
 const mostDecimals = 20
 
 type System = 'metric' | 'inch' | 'both'
 
 /**
- * Writes a quantity with a unit that suits its size; the text reads back within its printed digits.
+ * Writes a quantity in a unit that suits its size; reading the text back gives the value within its printed digits.
  * Whole digits are never rounded away; `significant` keeps zeros at the end, `uncertainty` prints "± u" with two digits.
  *
  * @equation x = y/f - b
@@ -57,7 +57,7 @@ export function formatQuantity(
 
 function inUnits(value: number, kind: QuantityKind, units: Shown['metric'], significant: number | undefined, uncertainty: number): string {
   const size = Math.max(Math.abs(value), uncertainty)
-  // Nothing at all has no size to suit: it takes the kind's own unit, or the inch.
+  // Zero has no suitable size: it takes the kind's own unit, or the inch.
   const fits = units.find(([from, name]) => (size === 0 ? from <= 1 && name !== 'ft in' : size >= from))
   const symbol = fits?.[1] ?? ''
   if (symbol === 'ft in' && uncertainty === 0) return inFeetAndInches(value, significant)
@@ -74,7 +74,7 @@ function unitShown(kind: QuantityKind, symbol: string): Unit {
   return unit
 }
 
-/** Printed with all whole digits and at least the asked significant ones; without a wish, zeros at the end are dropped. */
+/** Prints all whole digits and at least the significant ones asked for; by default trailing zeros are dropped. */
 function printed(number: number, significant: number | undefined): string {
   const digits = significant ?? formatDefaults.significant
   const [mantissa = '0', power = '0'] = number.toExponential(digits - 1).split('e')
@@ -84,7 +84,7 @@ function printed(number: number, significant: number | undefined): string {
   return significant === undefined && fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed
 }
 
-/** The uncertainty to two digits, the value to the same decimal; what rounds to nothing has no sign. */
+/** The uncertainty to two digits, the value to the same decimal; a value that rounds to 0 has no sign. */
 function withSpread(number: number, spread: number): string {
   const exponent = Number(spread.toExponential(uncertaintyDigits - 1).split('e')[1])
   const decimals = Math.min(mostDecimals, Math.max(0, uncertaintyDigits - 1 - exponent))
@@ -92,7 +92,7 @@ function withSpread(number: number, spread: number): string {
   return `${Number(value) === 0 ? value.replace('-', '') : value} ± ${spread.toFixed(decimals)}`
 }
 
-/** Feet, then inches to the same significant digits that the inches alone would have, at least to the inch. */
+/** Feet, then inches to the significant digits that inches alone would have, at least to the inch. */
 function inFeetAndInches(valueM: number, significant: number | undefined): string {
   const inchesPerM = 5000 / 127
   const inchesPerFoot = 12

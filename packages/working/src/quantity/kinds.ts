@@ -1,4 +1,4 @@
-/** What a quantity can be; the ending of a kind is the unit in which its number comes out. */
+/** Kinds of quantity; the suffix of a kind is its unit. */
 export type QuantityKind =
   | 'areaMm2'
   | 'lengthM'
@@ -22,7 +22,7 @@ export type QuantityKind =
   | 'thermalResistanceKPerW'
   | 'frequencyHz'
 
-/** What a kind is called, what people may write for it, and the lowest value that has a meaning (absent: any finite number). */
+/** Name of a kind, examples of how it may be written, and its lowest meaningful value (absent: any finite number). */
 export interface KindFacts {
   readonly name: string
   readonly examples: string

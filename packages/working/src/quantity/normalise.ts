@@ -1,4 +1,4 @@
-/** One character that people, phones and word processors write in place of another. */
+/** Look-alike characters from phones and word processors, and their plain form. */
 const twins: Readonly<Record<string, string>> = {
   '\u2212': '-',
   '\u2010': '-',
@@ -31,13 +31,10 @@ const twins: Readonly<Record<string, string>> = {
   '\u2236': ':',
 }
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹'
-/** One-character fractions; their parts are read from the character's own compatibility form. */
+/** One-character fractions; their Unicode compatibility form gives the parts. */
 const fractions = /[\u00bc-\u00be\u2150-\u215e]/g
 
-/**
- * The text in plain characters: one kind of space, minus, micro and ohm sign; superscripts after "^"; fractions spelt out.
- * Squared and other one-character units (㎟) fall apart into their letters by their compatibility form.
- */
+/** The text in plain characters: one kind of space, minus, micro and ohm sign; superscripts after "^"; fractions spelt out. One-character units (㎟) become letters by their compatibility form. */
 export function normalise(text: string): string {
   const plain = /^[\x21-\x7e]+(?: [\x21-\x7e]+)*$/.test(text) ? text : spellOut(text)
   return plain.replace("''", '"').replace('+/-', '±')

@@ -4,7 +4,7 @@ import type { QuantityKind } from './kinds.ts'
 import { parseQuantity } from './parseQuantity.ts'
 
 const pi = Math.PI
-/** What people write, and the number it means; worked out by hand from the definitions of the units. */
+/** Quantities as people write them, with their values worked out by hand from the definitions of the units. */
 const written: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> = {
   areaMm2: {
     '2.5 mm²': 2.5,

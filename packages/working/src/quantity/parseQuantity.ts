@@ -6,17 +6,16 @@ import { readNumber } from './readNumber.ts'
 import { readOne } from './readOne.ts'
 import { findUnit, type Unit, unitsOf } from './units.ts'
 
-/** No quantity needs more; it bounds the time that any text can take. */
+/** Longest text accepted, which bounds the parsing time. */
 const longestText = 120
 
-/** The commonest form, a number with a point and a unit without spaces: read without the general reader. */
+/** Fast path for the commonest form: a number with a decimal point, and a unit without spaces. */
 const simple = /^(-?\d+(?:\.\d+)?) ?([^\d\s.,:^()±+-][^\s.,:^()±-]*)$/
-/** Those characters of such a unit that the table spells otherwise. */
+/** Characters of such a unit that the table spells differently. */
 const spelling: Readonly<Record<string, string>> = { '\u00b5': 'u', '\u03bc': 'u', '\u2126': 'ohm', '\u03a9': 'ohm', '²': '2', '³': '3' }
 
 /**
- * Reads a quantity as people write it and gives its number in the kind's own unit.
- * A bare number is refused except for a ratio; text that could be two quantities is refused with both.
+ * Reads a quantity as people write it and returns its number in the kind's own unit. A bare number is refused except for a ratio; ambiguous text is refused, with both readings in the error.
  *
  * @equation y = (x + b) f
  * @symbol x - text - 1 - the number in the text
@@ -60,7 +59,7 @@ function inRange(value: number, asked: Asked): number {
   return value + 0
 }
 
-/** With a second statement of the same in brackets, as "25.4 mm (1 in)", or without. */
+/** A quantity, optionally restated in brackets, as "25.4 mm (1 in)". */
 function readWhole(plain: string, asked: Asked): Reading {
   const bracket = plain.indexOf('(')
   if (bracket <= 0 || !plain.endsWith(')')) return readOne(withoutTolerance(plain, asked), asked)
@@ -68,13 +67,13 @@ function readWhole(plain: string, asked: Asked): Reading {
   const inner = plain.slice(bracket + 1, -1).trim()
   const first = readOne(withoutTolerance(outer, asked), asked)
   const second = readOne(withoutTolerance(inner, asked), asked)
-  // One part in 10^9 lets through what rounding in the conversion alone parts; a temperature converts about a zero far away.
+  // 1e-9 relative for rounding in the conversion; for a temperature relative to kelvins.
   const allowed = first.half + second.half + 1e-9 * (asked.kind === 'temperatureC' ? 273 : 0) + 1e-9 * Math.abs(first.value)
   if (Math.abs(first.value - second.value) <= allowed) return first
   throw refusal(asked, 'ambiguous', 'the quantity and the one in brackets differ', [outer, inner])
 }
 
-/** "4.20 ± 0.05 A", "(4.20 ± 0.05) A" and "4.20 A ± 0.05 A" without the tolerance. */
+/** "4.20 ± 0.05 A", "(4.20 ± 0.05) A" or "4.20 A ± 0.05 A", with the tolerance removed. */
 function withoutTolerance(plain: string, asked: Asked): string {
   const spread = plain.indexOf('±')
   if (spread < 0) return plain

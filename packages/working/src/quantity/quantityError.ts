@@ -1,6 +1,6 @@
 import { type QuantityKind, quantityKinds } from './kinds.ts'
 
-/** Why a text was refused; stable, so that an embedder can translate. */
+/** Why a text was refused; a stable code, so that callers can translate. */
 export type QuantityCode =
   | 'not-text'
   | 'empty'
@@ -13,7 +13,7 @@ export type QuantityCode =
   | 'malformed'
   | 'out-of-range'
 
-/** Text that is no quantity of its kind, or could be two: readings then lists texts that each say one of them. */
+/** Text that is no quantity of its kind, or is ambiguous: readings then lists one unambiguous text for each meaning. */
 export class QuantityError extends Error {
   override readonly name = 'QuantityError'
   readonly code: QuantityCode
@@ -35,7 +35,7 @@ export class QuantityError extends Error {
   }
 }
 
-/** A message shows the start of a long text only. */
+/** The start of a long text, for messages. */
 export function shortened(text: string): string {
   return text.length > 60 ? `${text.slice(0, 60)}…` : text
 }

@@ -5,7 +5,7 @@ import { parseQuantity } from './parseQuantity.ts'
 import { QuantityError } from './quantityError.ts'
 
 const kinds = Object.keys(quantityKinds) as QuantityKind[]
-/** Pieces that quantities are made of, so that random texts come close to real ones. */
+/** Fragments of quantities, so that random texts resemble real ones. */
 const pieces = [
   ...'0123456789',
   ...'.,-+/ xX*:()±°%\'"#^',
@@ -43,7 +43,7 @@ const pieces = [
 ]
 const likeText = fc.array(fc.constantFrom(...pieces), { maxLength: 14 }).map((parts) => parts.join(''))
 const someKind = fc.constantFrom(...kinds)
-/** A number, a unit of the kind itself, and what people put before, between and after. */
+/** A number and a unit of the kind, with what people write before, between and after. */
 const nearly = someKind.chain((kind) =>
   fc.tuple(
     fc
@@ -76,7 +76,7 @@ test('100,000 random texts give a number in range or a QuantityError', { timeout
       } catch (error) {
         if (!(error instanceof QuantityError)) throw error
         expect(error.text).toBe(text)
-        // Readings of a text with one fault can be read; where it has two, each reading may still have the other.
+        // If a text has one fault, each suggested reading parses; if it has two, a reading may still have the other.
         for (const reading of error.readings ?? []) {
           try {
             parseQuantity(reading, kind)
@@ -103,7 +103,7 @@ test.each([
   ['spaces', `1${' '.repeat(117)}m`],
   ['inverse', `1 ${'m.'.repeat(56)}-1`],
   ['a megabyte', 'm'.repeat(1_000_000)],
-  // A reading takes microseconds; one that cost the square of the length or worse would run into the runner's time limit.
+  // Parsing takes microseconds; quadratic time or worse would hit the test's time limit.
 ])('no text hangs the reader: %s', (_name, text) => {
   for (const kind of kinds) {
     for (let repeat = 0; repeat < 100; repeat++) {

@@ -1,14 +1,14 @@
-/** A number as it stands in a text: its value, half of its last digit (0 for a fraction, which is exact), and where it ends. */
+/** A number in a text: its value, half of its last digit (0 for a fraction, which is exact), and its end. */
 export interface NumberRead {
   readonly value: number
   readonly halfDigit: number
   readonly end: number
-  /** Of a decimal number: its digits with their sign and point, and the power of ten it is written with. */
+  /** For a decimal number: its digits with sign and point, and the power of ten. */
   readonly digits?: string
   readonly exponent?: number
-  /** Set where the number can be read in two ways: each of them in plain digits. */
+  /** Both readings in plain digits, if the number is ambiguous. */
   readonly readings?: readonly [string, string]
-  /** Set where it can't be read at all. */
+  /** Reason, if it cannot be read. */
   readonly fault?: string
 }
 
@@ -16,7 +16,7 @@ export interface NumberRead {
 const written =
   /([+-]?) ?(?:10\^([+-]?\d{1,3})(?!\d)|(?:(\d{1,9})[ -])?(\d{1,9}) ?\/ ?(\d{1,9})(?![\d.,])|((?:\d{1,3}(?: \d{3})+|\d+)(?!\d))?(?:([.,])(\d+))?(?:e([+-]?\d{1,3})(?!\d)| ?[x*] ?10\^([+-]?\d{1,3})(?!\d))?)/iy
 
-/** Reads the number that starts at a place in a normalised text; null where none starts there. */
+/** Reads the number at a position of a normalised text; null if there is none. */
 export function readNumber(text: string, at: number): NumberRead | null {
   written.lastIndex = at
   const found = written.exec(text)
@@ -40,7 +40,7 @@ function readDecimal(sign: number, found: RegExpExecArray, text: string, end: nu
   if (whole === undefined && decimals === undefined) return null
   const after = text.charCodeAt(end)
   if (after === 0x2c || after === 0x2e) {
-    // A comma or a point can still follow at the end of a sentence or between two parts of a length; then no digit stands after it.
+    // A comma or point may also end a sentence or separate two parts of a length; then no digit follows.
     const next = text.charCodeAt(end + 1)
     if (next >= 0x30 && next <= 0x39) return { value: 0, halfDigit: 0, end, fault: 'two decimal signs; write thousands without a separator' }
   }

@@ -7,7 +7,7 @@ import { type Asked, inOwnUnit, isUnit, type Reading, refusal, resolveUnit } fro
 import { type NumberRead, readNumber } from './readNumber.ts'
 import { findUnit, unitName } from './units.ts'
 
-/** Ways of writing that belong to one kind alone; null where the text is not written so. */
+/** Notations of one kind only; each returns null if the text is not in its notation. */
 const ownForms: Readonly<Partial<Record<QuantityKind, (plain: string, asked: Asked) => Reading | null>>> = {
   areaMm2: readConstruction,
   resistanceOhm: readLetterForPoint,
@@ -15,7 +15,7 @@ const ownForms: Readonly<Partial<Record<QuantityKind, (plain: string, asked: Ask
   timeS: readClock,
 }
 
-/** One statement of a quantity in a normalised text, without brackets or a tolerance. */
+/** Reads one quantity from a normalised text without brackets or tolerance. */
 export function readOne(plain: string, asked: Asked): Reading {
   const own = ownForms[asked.kind]?.(plain, asked)
   if (own) return own
@@ -61,7 +61,7 @@ function inAnotherCase(number: NumberRead, digits: string, name: string, asked: 
   throw refusal(asked, 'unknown-unit', `"${shown}" is no unit of ${own}`)
 }
 
-/** "4R7" and "4k7": the letter stands where the point would. */
+/** "4R7" and "4k7": the letter replaces the decimal point. */
 function readLetterForPoint(plain: string): Reading | null {
   const found = /^(\d{1,9})([RkKM])(\d{1,9})$/.exec(plain)
   if (found === null) return null

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { findUnit } from './units.ts'
 
-/** How many of the kind's own unit each name is; null for what is no name. In one test, because a kind's units are built once. */
+/** Value of each name in the kind's own unit; null for an unknown name. One test, because a kind's units are built once. */
 const names = {
   lengthM: { kilometre: 1000, centimeters: 0.01, millim: null, km: 1000 },
   areaMm2: { squaremm: 1, sqmm: 1, mmsq: 1, mm2: 1, squareft: 92903.04, cumm: null, cubicmm: null, mm3: null },

@@ -20,12 +20,12 @@ import {
 } from './factors.ts'
 import type { QuantityKind } from './kinds.ts'
 
-/** A value in the kind's own unit is (number + offset) x times/over. */
+/** A unit: value in the kind's own unit = (number + offset) x times/over. */
 export interface Unit {
   readonly times: number
   readonly over: number
   readonly offset: number
-  /** Set where the factor is a power of ten: then the decimal point of the digits moves, and nothing is rounded. */
+  /** Set if the factor is a power of ten: the decimal point moves and nothing is rounded. */
   readonly power?: number
   /** Its one-letter prefix, whose case counts. */
   readonly letter?: string
@@ -33,11 +33,11 @@ export interface Unit {
 
 interface Source {
   readonly rows: readonly UnitRow[]
-  /** From the rows' unit to the kind's own, as times over. */
+  /** Scale from the rows' unit to the kind's own, as times/over. */
   readonly scale?: readonly [number, number]
-  /** Lengths raised to this power are units too: 2 for areas, 3 for volumes. */
+  /** Lengths to this power are units as well: 2 for areas, 3 for volumes. */
   readonly power?: 2 | 3
-  /** A unit of the first kind over a unit of the second is a unit too; then the scale from that quotient. */
+  /** Kinds whose quotient is a unit as well, and the scale of that quotient. */
   readonly quotient?: readonly [QuantityKind, QuantityKind, number]
   readonly dropOffset?: boolean
 }
@@ -75,10 +75,10 @@ function unitOf(times: number, over: number, offset = 0): Unit {
   return exact ? { times, over, offset, power } : { times, over, offset }
 }
 
-/** Built from the table when a kind is first asked for, and never changed afterwards. */
+/** Cache: units by kind, built on first use. */
 const built = new Map<QuantityKind, ReadonlyMap<string, Unit>>()
 
-/** The units of a kind by the names in the table, quotients left out. */
+/** The units of a kind by name, without quotients. */
 export function unitsOf(kind: QuantityKind): ReadonlyMap<string, Unit> {
   const known = built.get(kind)
   if (known !== undefined) return known
@@ -120,7 +120,7 @@ function addPowers(units: Map<string, Unit>, power: 2 | 3): void {
   }
 }
 
-/** A unit as the table's names are written: no spaces, no "^", no full stops, no hyphens inside words; "per" and a negative power become "/". */
+/** A unit's name in the table's spelling: no spaces, "^", full stops or hyphens inside words; "per" and a negative power become "/". */
 export function unitName(written: string): string {
   return written
     .replace(/^(.+)[ *.]([a-z]+)\^?-([123])$/i, (_, above, below, power) => `${above}/${below}${power === '1' ? '' : power}`)
@@ -129,7 +129,7 @@ export function unitName(written: string): string {
     .replace(/[ ^.]/g, '')
 }
 
-/** The unit of that name, quotients built from their two halves; undefined where the table has none. */
+/** The unit of that name, including quotients of two units; undefined if unknown. */
 export function findUnit(kind: QuantityKind, name: string): Unit | undefined {
   const unit = unitsOf(kind).get(name)
   const quotient = sources[kind].quotient
@@ -146,10 +146,7 @@ export function findUnit(kind: QuantityKind, name: string): Unit | undefined {
   return unitOf(numerator.times * denominator.over * scale, numerator.over * denominator.times * many)
 }
 
-/**
- * The names of a kind that differ from this one by the case of letters only. A prefix is never changed from M to m;
- * from m to M only where the whole name is in small letters, as "mhz" is and "mHz" is not.
- */
+/** Names of a kind that differ only in case. A prefix never changes from M to m; from m to M only if the whole name is in small letters, as "mhz" but not "mHz". */
 export function namesInOtherCase(kind: QuantityKind, name: string): readonly string[] {
   const quotient = sources[kind].quotient
   const slash = name.indexOf('/')

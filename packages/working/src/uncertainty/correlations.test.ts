@@ -5,7 +5,7 @@ import type { Known } from './uncertain.ts'
 
 const inputs = (...names: readonly string[]): readonly Known[] => names.map((name) => ({ name })) as unknown as readonly Known[]
 
-/** What the triangle's rows are to each other: the matrix again, if it is right. */
+/** Triangle times its transpose: the matrix again. */
 const product = (triangle: Matrix): Matrix =>
   triangle.map((row) => triangle.map((column) => row.reduce((sum, entry, at) => sum + entry * (column[at] ?? 0), 0)))
 
@@ -60,7 +60,7 @@ describe('the triangle', () => {
       [0.6, 1, last],
       [0.8, last, 1],
     ]
-    // 0.8 and then (last - 0.48)/0.8 of the rest: nothing is left at 0.96.
+    // 0.8 and (last - 0.48)/0.8: at 0.96 no variance remains.
     expect(triangleOf(three(0.96))[2]?.[2]).toBeCloseTo(0, 4)
     expect(() => triangleOf(three(0.961))).toThrow(expect.objectContaining({ parameter: 'options.correlations', code: 'contradiction' }))
     expect(() => triangleOf(three(-0.001))).toThrow('hold together')

@@ -4,7 +4,7 @@ import type { Known } from './uncertain.ts'
 /** Correlation coefficients of all inputs, row by row. */
 export type Matrix = readonly (readonly number[])[]
 
-/** Checks the pairs and sets them out as a matrix; ones on its diagonal. */
+/** Checks the pairs and writes them into a matrix with ones on its diagonal. */
 export function matrixOf(inputs: readonly Known[], pairs: readonly (readonly [string, string, number])[]): Matrix {
   const names = inputs.map(({ name }) => name)
   const rows = names.map((_, row) => names.map((__, column): number => (row === column ? 1 : 0)))
@@ -28,10 +28,10 @@ export function matrixOf(inputs: readonly Known[], pairs: readonly (readonly [st
   return rows
 }
 
-/** Rounding may leave a variance this far below 0 where coefficients of 1 or -1 make it vanish. */
+/** Rounding may leave a vanishing variance this far below 0 at coefficients of 1 or -1. */
 const slack = 1e-9
 
-/** Cholesky's triangle: independent draws times it are correlated as asked. Coefficients that no inputs can have together are refused. */
+/** Cholesky factor: it turns independent draws into correlated ones. Impossible combinations of coefficients are refused. */
 export function triangleOf(matrix: Matrix): Matrix {
   const triangle: number[][] = []
   for (const [row, coefficients] of matrix.entries()) {
@@ -64,7 +64,7 @@ function impossible(): DomainError {
   )
 }
 
-/** Inputs that hang together, directly or through others: lists of their places. */
+/** Groups of inputs correlated directly or through others, by index. */
 export function groupsOf(matrix: Matrix): readonly (readonly number[])[] {
   const group = matrix.map((_, place) => place)
   for (const [row, coefficients] of matrix.entries()) {

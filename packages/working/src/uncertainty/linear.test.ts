@@ -54,7 +54,7 @@ describe('slopes', () => {
         [0.5, 1],
       ],
     )
-    // The signs of both slopes count in the cross term.
+    // The cross term has the signs of both slopes.
     expect(uncertainty).toBeCloseTo(Math.sqrt(1.2 ** 2 + 1 - 1.2), 7)
   })
 

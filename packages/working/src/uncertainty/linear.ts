@@ -5,7 +5,7 @@ import type { Known } from './uncertain.ts'
 /** The measurement model with its inputs in one list. */
 export type Model = (values: readonly number[]) => number
 
-/** First-order result: the value, its uncertainty, its effective degrees of freedom (null: endless) and each input's share of the variance. */
+/** First-order result: value, standard uncertainty, effective degrees of freedom (null: infinite) and each input's share of the variance. */
 interface Linear {
   readonly value: number
   readonly uncertainty: number
@@ -13,11 +13,11 @@ interface Linear {
   readonly shares: readonly number[]
 }
 
-/** A hundredth of the uncertainty: small against the curvature that matters, large against the noise of a solver. */
+/** Step of the derivative over the standard uncertainty: small against the model's curvature, large against solver noise. */
 const shareOfUncertainty = 0.01
-/** Cube root of the rounding unit: the least step relative to the value that costs no digits. */
+/** Least relative step of a central difference: cube root of the machine epsilon. */
 const leastRelativeStep = 6e-6
-/** Below this a step drowns in the rounding of the value. */
+/** Below this relative step, rounding dominates. */
 const rounding = 1e-8
 
 /** The law of propagation of uncertainty (GUM 5.1 and 5.2) with slopes by central differences. */
@@ -25,7 +25,7 @@ export function linear(model: Model, inputs: readonly Known[], matrix: Matrix): 
   const values = inputs.map((input) => input.value)
   const value = model(values)
   const parts = inputs.map((input, place) => (input.uncertainty > 0 ? slope(model, values, place, input.uncertainty) * input.uncertainty : 0))
-  // What an input adds: its own variance and its half of each cross term; the halves add up to the whole.
+  // Contribution of an input: its own variance and half of each cross term; contributions add up to the total.
   const added = parts.map((part, row) => part * parts.reduce((sum, other, column) => sum + (matrix[row]?.[column] ?? 0) * other, 0))
   const variance = Math.max(
     0,
@@ -35,10 +35,7 @@ export function linear(model: Model, inputs: readonly Known[], matrix: Matrix): 
   return { value, uncertainty, degreesOfFreedom: effective(inputs, added, variance, matrix), shares: added.map((own) => (variance > 0 ? own / variance : 0)) }
 }
 
-/**
- * Welch and Satterthwaite (GUM G.4.1). Correlated inputs count as one component with the fewest degrees of freedom among them:
- * means of values observed together (GUM H.2) keep the degrees of freedom of their observations.
- */
+/** Welch-Satterthwaite (GUM G.4.1). Correlated inputs count as one component with the fewest degrees of freedom among them: means of values observed together (GUM H.2) keep the degrees of freedom of their observations. */
 function effective(inputs: readonly Known[], added: readonly number[], variance: number, matrix: Matrix): number | null {
   let sum = 0
   for (const group of groupsOf(matrix)) {
@@ -49,11 +46,11 @@ function effective(inputs: readonly Known[], added: readonly number[], variance:
   return sum > 0 ? variance ** 2 / sum : null
 }
 
-/** Slope by the central difference of five points; at an edge of the model's domain by three points on the side that it allows. */
+/** Derivative by a five-point central difference; at an edge of the model's domain by three points on the allowed side. */
 function slope(model: Model, values: readonly number[], place: number, uncertainty: number): number {
   const at = values[place] ?? 0
   const wanted = Math.min(uncertainty, Math.max(shareOfUncertainty * uncertainty, leastRelativeStep * Math.abs(at)))
-  // A step that the value's own digits can hold, so that what is added is what was meant.
+  // Rounds the step to one that is exact in floating point: (x + h) - x.
   const step = at + Math.max(wanted, rounding * Math.abs(at)) - at
   const moved = (steps: number): number => model(values.map((value, other) => (other === place ? value + steps * step : value)))
   try {
@@ -65,7 +62,7 @@ function slope(model: Model, values: readonly number[], place: number, uncertain
   }
 }
 
-/** A domain has no holes: where two steps are allowed, so is one. */
+/** Domains have no holes: if two steps are allowed, one is. */
 function sideAllowed(moved: (steps: number) => number): -1 | 0 | 1 {
   for (const side of [1, -1] as const) {
     try {

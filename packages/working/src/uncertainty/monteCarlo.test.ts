@@ -3,7 +3,7 @@ import { propagate } from './propagate.ts'
 import type { Uncertain } from './uncertain.ts'
 
 const draws = 40_000
-/** Three standard deviations of a standard deviation, or of a mean in units of it, over so many draws. */
+/** Three standard errors of a standard deviation (relative), or of a mean in standard deviations, for so many draws. */
 const noise = 3 / Math.sqrt(draws)
 
 const inputs: Readonly<Record<'a' | 'b' | 'c' | 'd' | 'e', Uncertain>> = {

@@ -5,7 +5,7 @@ import { chiSquared, normalsOf, type Stream, streamOf } from './random.ts'
 import { normalWithin } from './studentT.ts'
 import { type Known, widths } from './uncertain.ts'
 
-/** Mean, standard deviation and all values in order, with each input's share of the variance that a straight line explains. */
+/** Mean, standard deviation, sorted values, and each input's share of the variance by linear regression. */
 interface Drawn {
   readonly value: number
   readonly uncertainty: number
@@ -13,7 +13,7 @@ interface Drawn {
   readonly shares: readonly number[]
 }
 
-/** A t distribution of fewer has no standard deviation. */
+/** A t distribution with so few degrees of freedom has no standard deviation. */
 const fewestDegreesOfFreedom = 2
 
 /** Propagation of distributions (JCGM 101): the model at random draws of its inputs. */
@@ -31,7 +31,7 @@ export function monteCarlo(model: Model, inputs: readonly Known[], matrix: Matri
   const draw = drawer(inputs, matrix, streamOf(seed), values)
   const results = new Float64Array(draws)
   const covariances = inputs.map(() => 0)
-  // Sums run about the values at the inputs' own estimates, so that a small spread about a large value keeps its digits.
+  // Sums are taken about the value at the estimates, so that a small spread about a large value keeps its digits.
   const centre = model(inputs.map((input) => input.value))
   let sum = 0
   let squares = 0
@@ -50,12 +50,12 @@ export function monteCarlo(model: Model, inputs: readonly Known[], matrix: Matri
   return { value: centre + mean, uncertainty: Math.sqrt(variance), sorted: results.sort(), shares: sharesOf(inputs, matrix, covariances) }
 }
 
-/** Draws all inputs into the list of values: correlated normal draws, turned into each input's own distribution. */
+/** Returns a function that draws all inputs: correlated normal draws transformed to each input's distribution. */
 function drawer(inputs: readonly Known[], matrix: Matrix, stream: Stream, values: number[]): () => void {
   const normals = normalsOf(stream)
   const triangle = triangleForNormals(inputs, matrix)
   const independent = inputs.map(() => 0)
-  // Inputs observed together share the scatter of their standard deviation, as in a multivariate t distribution.
+  // Inputs observed together share one chi-squared draw, as in a multivariate t distribution.
   const groups = groupsOf(matrix)
   const leader = inputs.map(({ degreesOfFreedom }, place) => {
     const group = groups.find((places) => places.includes(place)) ?? [place]
@@ -75,7 +75,7 @@ function drawer(inputs: readonly Known[], matrix: Matrix, stream: Stream, values
   }
 }
 
-/** A draw with standard deviation 1 of that shape, at the same quantile as the normal draw. */
+/** A draw of that shape with standard deviation 1, at the quantile of the normal draw. */
 function shaped(normal: number, shape: Known['shape']): number {
   if (shape === 'normal') return normal
   const within = Math.sign(normal) * normalWithin(Math.abs(normal))
@@ -88,19 +88,19 @@ function triangleForNormals(inputs: readonly Known[], matrix: Matrix): Matrix {
   try {
     return triangleOf(matrix.map((row, at) => row.map((coefficient, column) => (at === column ? 1 : forNormals(coefficient, inputs[at], inputs[column])))))
   } catch {
-    // Coefficients at the very edge of what can hold together leave no room for the correction: drawn uncorrected, a twentieth too weak.
+    // Coefficients at the limit of what is possible leave no room for the correction: drawn uncorrected, 5 % too weak.
     return triangleOf(matrix)
   }
 }
 
-/** The correlation of the normal draws that gives the asked one: exact for normal and rectangular inputs; others come out up to a tenth weaker. */
+/** Correlation of the normal draws that gives the requested one: exact for normal and rectangular inputs; up to 10 % weaker for others. */
 function forNormals(asked: number, first: Known | undefined, second: Known | undefined): number {
   const rectangles = Number(first?.shape === 'rectangular') + Number(second?.shape === 'rectangular')
   if (rectangles === 2) return 2 * Math.sin((Math.PI * asked) / 6)
   return rectangles === 1 ? Math.max(-1, Math.min(1, asked * Math.sqrt(Math.PI / 3))) : asked
 }
 
-/** Shares by linear regression on the inputs: slope times covariance. They equal the linear method's where the model is a straight line. */
+/** Shares by linear regression on the inputs: slope times covariance. Equal to the linear method's for a linear model. */
 function sharesOf(inputs: readonly Known[], matrix: Matrix, covariances: readonly number[]): readonly number[] {
   const scaled = covariances.map((covariance, place) => ((inputs[place]?.uncertainty ?? 0) > 0 ? covariance / (inputs[place]?.uncertainty ?? 1) : 0))
   const slopes = solve(triangleOf(matrix), scaled)
@@ -109,7 +109,7 @@ function sharesOf(inputs: readonly Known[], matrix: Matrix, covariances: readonl
   return shares.map((share) => (total > 0 ? share / total : 0))
 }
 
-/** Solves (L L') x = b by going down and up the triangle; a pivot of 0 belongs to an input that moves with another one for certain, which then takes both their shares. */
+/** Solves (L L') x = b by forward and back substitution; a pivot of 0 belongs to an input fully determined by another, which then takes both shares. */
 function solve(triangle: Matrix, right: readonly number[]): readonly number[] {
   const half: number[] = []
   for (const [row, line] of triangle.entries()) {

@@ -5,7 +5,7 @@ import { monteCarlo } from './monteCarlo.ts'
 import { coverageFactor } from './studentT.ts'
 import { known, type Uncertain } from './uncertain.ts'
 
-/** What propagate does where the caller says nothing. */
+/** Defaults of propagate. */
 export const propagationDefaults = {
   method: 'linear',
   coverage: 0.95,
@@ -14,28 +14,28 @@ export const propagationDefaults = {
   provenance: { status: 'common practice', source: 'GUM 6.3.3 for 95 %; JCGM 101, 7.2, for a number of draws far above 1/(1 - coverage)' },
 } as const
 
-/** More draws than these fill the memory of a small machine. */
+/** More draws would fill the memory of a small machine. */
 const mostDraws = 10_000_000
 const fewestDraws = 100
-/** A result is lopsided where its shortest interval is this much shorter than the one with equal tails, and the mean this share of its width off its middle: more than the noise of the draws, and not two heaps alike. */
+/** A result is skewed if its shortest interval is this much shorter than the equal-tailed one, and its mean is this share of the width off the middle: more than sampling noise, and not two equal peaks. */
 const shorter = 0.97
 const offMiddle = 0.03
 
-/** A value with its uncertainty, as propagate gives it back. */
+/** Result of propagate. */
 export interface Propagated<K extends string> {
   readonly value: number
   readonly standardUncertainty: number
   readonly low: number
   readonly high: number
   readonly coverage: number
-  /** Of the variance; they add up to 1, or are all 0 where nothing is uncertain. */
+  /** Shares of the variance; they add up to 1, or are all 0 without uncertainty. */
   readonly shares: Readonly<Record<K, number>>
-  /** Effective degrees of freedom behind the linear method's interval; null is endless, as it always is by draws. */
+  /** Effective degrees of freedom of the linear method's interval; null means infinite, as always with draws. */
   readonly degreesOfFreedom: number | null
 }
 
 /**
- * How well a result is known when its inputs are known so well: its standard uncertainty, an interval, and what each input adds.
+ * Uncertainty of a result from that of its inputs: its standard uncertainty, an interval, and each input's contribution.
  * The linear method takes slopes by central differences and a Student interval with effective degrees of freedom.
  * By draws the interval has equal tails, unless the shortest one is clearly shorter (a lopsided result).
  *
@@ -91,12 +91,12 @@ export function propagate<K extends string>(
   return { value, standardUncertainty: uncertainty, ...intervalOf(sorted, coverage, value), coverage, shares: named(shares), degreesOfFreedom: null }
 }
 
-/** Without the fields that are there but undefined, so that a default stands in. */
+/** Removes undefined fields, so that defaults apply. */
 function defined<T extends object>(options: T): Partial<T> {
   return Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined)) as Partial<T>
 }
 
-/** The interval with equal tails, or the shortest one of a lopsided result (JCGM 101, 7.7). */
+/** The equal-tailed interval, or the shortest one of a skewed result (JCGM 101, 7.7). */
 function intervalOf(sorted: Float64Array, coverage: number, mean: number): { readonly low: number; readonly high: number } {
   const at = (place: number): number => sorted[Math.max(0, Math.min(sorted.length - 1, place))] ?? 0
   const inside = Math.min(sorted.length - 1, Math.round(coverage * sorted.length))

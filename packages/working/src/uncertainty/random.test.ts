@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { chiSquared, normalsOf, type Stream, streamOf } from './random.ts'
 
-/** Numbers told beforehand; asked for more, it fails. */
+/** A stream of given numbers; it fails if asked for more. */
 function told(...values: readonly number[]): Stream {
   let at = 0
   return () => {
@@ -11,7 +11,7 @@ function told(...values: readonly number[]): Stream {
   }
 }
 
-/** sfc32 in whole numbers of any size. */
+/** sfc32 in arbitrary-precision integers. */
 function wholes(low: bigint, high: bigint, count: number): readonly number[] {
   const word = (value: bigint): bigint => BigInt.asUintN(32, value)
   let [a, b, c, counter] = [word(low), word(high), 0x9e3779b9n, 1n]
@@ -68,7 +68,7 @@ describe('chi-squared draws', () => {
     const mean = draws.reduce((sum, one) => sum + one, 0) / count
     const variance = draws.reduce((sum, one) => sum + (one - mean) ** 2, 0) / count
     expect(Math.abs(mean - freedom)).toBeLessThan(5 * Math.sqrt((2 * freedom) / count))
-    // The fourth moment of chi-squared makes the variance's own standard error.
+    // The fourth moment of chi-squared gives the standard error of the variance.
     expect(Math.abs(variance - 2 * freedom)).toBeLessThan(5 * Math.sqrt((8 * freedom * (freedom + 6)) / count))
   })
 
@@ -79,7 +79,7 @@ describe('chi-squared draws', () => {
     const share = (x: number, by: number): number => 1 - by * bound(x)
     expect(chiSquared(6, told(share(2, 0.999)), told(2))).toBeCloseTo(2 * d * v(2), 12)
     expect(chiSquared(6, told(share(2, 1.001), share(-1, 0.999)), told(2, -1))).toBeCloseTo(2 * d * v(-1), 12)
-    // So far below that nothing is left: no number is asked for.
+    // A normal draw so low that the cube is not positive is rejected without drawing a number.
     expect(chiSquared(6, told(0.5), told(-20, 0))).toBeCloseTo(2 * d, 12)
   })
 })

@@ -1,7 +1,7 @@
 /** A stream of numbers from 0 up to, not including, 1; the same for the same seed. */
 export type Stream = () => number
 
-/** 2^32: a seed has two such halves, a draw has one. */
+/** 2^32: a seed has two such words, a draw one. */
 const words = 2 ** 32
 
 /** The generator sfc32 (public domain, three words of state and a counter), mixed twelve times before use. */
@@ -22,7 +22,7 @@ export function streamOf(seed: number): Stream {
   return next
 }
 
-/** Standard normal draws by the polar method of Marsaglia and Bray; two at a time, so each stream keeps its own spare. */
+/** Standard normal draws by the Marsaglia-Bray polar method; draws come in pairs, so each stream keeps its own spare. */
 export function normalsOf(stream: Stream): Stream {
   let spare: number | undefined
   return () => {
@@ -43,7 +43,7 @@ export function normalsOf(stream: Stream): Stream {
   }
 }
 
-/** Chi-squared draws, by the gamma method of Marsaglia and Tsang; degrees of freedom above 2 here. */
+/** Chi-squared draws by the gamma method of Marsaglia and Tsang; only for more than 2 degrees of freedom. */
 export function chiSquared(degreesOfFreedom: number, stream: Stream, normals: Stream): number {
   const d = degreesOfFreedom / 2 - 1 / 3
   const c = 1 / Math.sqrt(9 * d)

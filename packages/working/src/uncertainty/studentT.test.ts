@@ -28,7 +28,7 @@ test('fewer degrees of freedom reach wider, down to the normal distribution', ()
       const k = coverageFactor(c, nu)
       expect(k).toBeGreaterThan(coverageFactor(c, 1.1 * nu))
       expect(k).toBeGreaterThan(coverageFactor(c, null))
-      // Fisher's expansion: the first term beyond the normal is (k^3 + k)/(4 nu).
+      // Fisher's expansion: the first correction to the normal quantile is (k^3 + k)/(4 nu).
       const normal = coverageFactor(c, null)
       if (nu > 100) expect(k - normal - (normal ** 3 + normal) / (4 * nu)).toBeLessThan((10 * normal ** 5 + 10) / nu ** 2)
     }),

@@ -1,4 +1,4 @@
-/** Terms that the series and the fraction below need at the most; both stop at the last bit long before. */
+/** Term limit of the series and the fraction below; both converge long before. */
 const mostTerms = 500
 const lastBit = 1e-16
 
@@ -21,7 +21,7 @@ function studentOutside(t: number, degreesOfFreedom: number): number {
   return incompleteBeta(x, degreesOfFreedom / 2, 0.5)
 }
 
-/** Regularised incomplete beta function, by the continued fraction (Lentz's way of summing it). */
+/** Regularised incomplete beta function, by its continued fraction (Lentz's algorithm). */
 function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0
   if (x >= 1) return 1
@@ -44,7 +44,7 @@ function incompleteBeta(x: number, a: number, b: number): number {
   return front * fraction
 }
 
-/** ln Gamma by Stirling's series, raised to arguments where five terms reach the last bits. */
+/** ln Gamma by Stirling's series, with the argument shifted to where five terms suffice. */
 function logGamma(x: number): number {
   let shift = 0
   let z = x
@@ -55,10 +55,10 @@ function logGamma(x: number): number {
   return (z - 0.5) * Math.log(z) - z + 0.5 * Math.log(2 * Math.PI) + series - shift
 }
 
-/** From this many degrees of freedom on, Student's distribution is the normal one to better than one part in 10^8. */
+/** From this many degrees of freedom, Student's distribution is normal within 1e-8. */
 const asGoodAsNormal = 1e8
 
-/** The coverage factor k: this share of the distribution lies within k standard deviations; null degrees of freedom are endless. */
+/** The coverage factor k: this share of the distribution is within k standard deviations; null degrees of freedom means infinite. */
 export function coverageFactor(coverage: number, degreesOfFreedom: number | null): number {
   const normal = degreesOfFreedom === null || degreesOfFreedom >= asGoodAsNormal
   const outside = (k: number): number => (normal ? 1 - normalWithin(k) : studentOutside(k, degreesOfFreedom))
@@ -66,7 +66,7 @@ export function coverageFactor(coverage: number, degreesOfFreedom: number | null
   let low = 0
   let high = 1
   while (outside(high) > wanted && high < 1e12) high *= 2
-  // Halving keeps the root enclosed and gains a bit a step: 80 steps settle every bit.
+  // Bisection gains a bit a step: 80 steps are enough for a double.
   for (let step = 0; step < 80 && high - low > lastBit * high; step++) {
     const middle = (low + high) / 2
     if (outside(middle) > wanted) low = middle

@@ -1,12 +1,12 @@
 import { DomainError, requireChoice, requireFinite, requireNotNegative, requirePositive } from '@strandwise/core/errors'
 
-/** A value and how well it is known: a standard uncertainty, a half-width with the shape of its distribution, or two bounds (rectangular). */
+/** A value with its uncertainty: a standard uncertainty, a half-width and distribution, or two bounds (rectangular). */
 export type Uncertain =
   | { readonly value: number; readonly standardUncertainty: number; readonly degreesOfFreedom?: number }
   | { readonly value: number; readonly halfWidth: number; readonly distribution: 'rectangular' | 'triangular' | 'u-shaped' }
   | { readonly low: number; readonly high: number }
 
-/** An input as the methods need it. degreesOfFreedom null is endless. */
+/** An input in the form that both methods use. degreesOfFreedom null means infinite. */
 export interface Known {
   readonly name: string
   readonly value: number
@@ -18,7 +18,7 @@ export interface Known {
 /** Half-width over standard uncertainty: sqrt 3, sqrt 6 and sqrt 2 (GUM 4.3.7, 4.3.9 and, for the arcsine, H.1.3.4). */
 export const widths = { rectangular: Math.sqrt(3), triangular: Math.sqrt(6), 'u-shaped': Math.SQRT2 } as const
 
-/** Checks an input and brings it into one form. */
+/** Checks an input and converts it to that form. */
 export function known(name: string, input: Uncertain): Known {
   const field = (key: string): string => `inputs.${name}.${key}`
   if (typeof input !== 'object' || input === null)
@@ -27,7 +27,7 @@ export function known(name: string, input: Uncertain): Known {
     const low = requireFinite(field('low'), input.low)
     const high = requireFinite(field('high'), input.high)
     if (high < low) throw new DomainError(field('high'), high, `at least ${field('low')}, ${low}`)
-    // Halves are added apart so that the largest numbers don't overflow.
+    // Halves are added separately so that the largest doubles don't overflow.
     return { name, value: low / 2 + high / 2, uncertainty: (high / 2 - low / 2) / widths.rectangular, shape: 'rectangular', degreesOfFreedom: null }
   }
   const value = requireFinite(field('value'), input.value)

@@ -1,7 +1,7 @@
 import type { AstroIntegration } from 'astro'
 import { readReferences } from '../../../../references/count/readReferences.ts'
 
-/** A printed figure of the references, with what the library gives for it. */
+/** A printed figure of the references, with the library's value. */
 export interface PublishedFigure {
   readonly source: string
   readonly edition?: string
@@ -14,7 +14,7 @@ export interface PublishedFigure {
 
 const doorName = 'virtual:published-figures'
 
-/** Every figure that was read in its source. */
+/** Every figure with status published. */
 async function publishedFigures(): Promise<readonly PublishedFigure[]> {
   const sources = await readReferences()
   return sources.flatMap(({ reference: { source, edition, clause, status, cases } }) =>

@@ -7,7 +7,7 @@ const right = 74
 const row = 40
 const barHeight = 14
 
-/** One bar; without a value it is what the class is asked for. */
+/** One bar; without a value it is the one that the class must find. */
 export interface Bar {
   readonly name: string
   readonly value: number | null
@@ -15,7 +15,7 @@ export interface Bar {
   readonly kind?: 'metal' | 'solder' | 'sleeve' | 'insulation'
 }
 
-/** Values as bars on one scale, with a limit as an upright line. */
+/** Values as bars on one scale, with an optional limit as a vertical line. */
 export function bars(title: string, items: readonly Bar[], limit?: { readonly value: number; readonly text: string }): LessonPicture {
   const largest = Math.max(...items.map(({ value }) => value ?? 0), limit?.value ?? 0)
   const x = (value: number): number => left + (value / largest) * (width - left - right)

@@ -6,7 +6,7 @@ const margin = 44
 const top = 40
 const drop = 84
 
-/** The circuit as one line: places in the order of the current out along the top, and back beneath. */
+/** The circuit as one line: places out along the top, in the order of the current, and back beneath. */
 export function circuitLine(
   title: string,
   out: readonly string[],

@@ -6,7 +6,7 @@ const left = 12
 const right = 12
 const row = 44
 
-/** What a reading leaves open: low to high, or, where both are null, what the class is asked for. */
+/** Interval of a reading; with null ends it is the one that the class must find. */
 export interface IntervalRow {
   readonly name: string
   readonly low: number | null
@@ -14,7 +14,7 @@ export interface IntervalRow {
   readonly text: string
 }
 
-/** Intervals over one scale, with the limit that they are held against. */
+/** Intervals on one scale, with the limit they are compared with. */
 export function intervals(title: string, rows: readonly IntervalRow[], limit: { readonly value: number; readonly text: string }): LessonPicture {
   const ends = rows.flatMap(({ low, high }) => [low ?? 0, high ?? 0])
   const [from, to] = [Math.min(0, limit.value, ...ends), Math.max(limit.value, ...ends)]

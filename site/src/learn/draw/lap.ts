@@ -1,7 +1,7 @@
 import { jointSide } from '../../drawings/jointSide.ts'
 import type { LessonPicture } from '../lesson/lesson.ts'
 
-/** A soldered lap from the side, to scale, with one outside diameter of bare wire on each side; an overlap that is asked for stands as a question. */
+/** A soldered lap from the side, to scale, with one outside diameter of bare wire on each side; with isAsked the overlap is a question mark. */
 export function lapSide(conductorMm: number, wallMm: number, overlapMm: number, isAsked = false): LessonPicture {
   const outsideMm = conductorMm + 2 * wallMm
   return jointSide(

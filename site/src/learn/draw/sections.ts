@@ -5,14 +5,14 @@ const width = 360
 const height = 190
 const room = 140
 
-/** A wire cut across: its metal within its insulation. */
+/** Cross-section of a wire: metal within insulation. */
 export interface WireSection {
   readonly name: string
   readonly coreMm: number
   readonly outsideMm: number
 }
 
-/** Wires cut across, side by side, on one scale. */
+/** Cross-sections of wires side by side, on one scale. */
 export function wireSections(title: string, wires: readonly WireSection[]): LessonPicture {
   const total = wires.reduce((sum, { outsideMm }) => sum + outsideMm, 0)
   const largest = Math.max(...wires.map(({ outsideMm }) => outsideMm))
@@ -29,7 +29,7 @@ export function wireSections(title: string, wires: readonly WireSection[]): Less
   return { svg: drawing(width, height, title, ...drawn), sentence: `To scale: ${wires.map(({ name }) => name).join('; ')}.` }
 }
 
-/** A bundle cut across, to scale: centres as the library packs them. */
+/** Cross-section of a bundle, to scale, with the library's packing. */
 export function bundleSection(
   title: string,
   wire: { readonly coreMm: number; readonly outsideMm: number },

@@ -1,6 +1,6 @@
 import { nextSetting } from './whatIfElement.ts'
 
-/** Keys of a board and of the remote controls that trainers hold: each goes one card. */
+/** Keys of keyboards and presentation remotes, each moving by one card. */
 const moves: Readonly<Record<string, number>> = {
   ArrowRight: 1,
   PageDown: 1,
@@ -12,21 +12,21 @@ const moves: Readonly<Record<string, number>> = {
   Home: Number.NEGATIVE_INFINITY,
   End: Number.POSITIVE_INFINITY,
 }
-/** Up and down are the slider's. */
+/** Arrow up and down move the slider. */
 const slides: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 }
-/** A tap on this share of the board's width, from the left, goes back. */
+/** A tap within this left share of the board's width goes back. */
 const backShare = 1 / 4
 const letters = 'ABCD'
 const prefix = '#card='
 
-/** One card: a part of a turn, under the turn's title. */
+/** One card: a part of a turn, with the turn's title. */
 interface Card {
   readonly turn: Element
   readonly part: Element
   readonly kind: string
 }
 
-/** The board: one card at a time in large type, by key or tap; only the card in view is there to see or to read out. */
+/** The board: one card at a time in large type, by key or tap; only the present card is visible and exposed to screen readers. */
 class BoardView extends HTMLElement {
   #at = 0
   readonly #votes = new Map<Element, string>()
@@ -74,7 +74,7 @@ class BoardView extends HTMLElement {
 
   #key(event: KeyboardEvent, dialog: HTMLDialogElement): void {
     if (event.ctrlKey || event.altKey || event.metaKey) return
-    // Enter and space on a button do what the button says; what is typed stays in its field.
+    // Enter and space activate a focused button; typing stays in its field.
     if (event.target instanceof HTMLButtonElement && (event.key === ' ' || event.key === 'Enter')) return
     if (event.target instanceof HTMLInputElement && event.target.type === 'text') return
     const move = moves[event.key]
@@ -96,12 +96,12 @@ class BoardView extends HTMLElement {
     else if (act === 'fill') this.#fill(dialog)
     else if (act !== undefined && act !== null) this.#show(this.#at + Number(act))
     else if (vote !== undefined && vote !== null) this.#vote(vote)
-    // A drag that marked some text is no tap.
+    // Selecting text by dragging is no tap.
     else if (target.closest('a, button, input, label, .turn') === null && getSelection()?.isCollapsed !== false)
       this.#show(this.#at + (event.clientX < dialog.clientWidth * backShare ? -1 : 1))
   }
 
-  /** A dialog may not fill the screen; what it holds may. */
+  /** Makes the dialog's content full-screen, as the dialog itself may not be. */
   #fill(dialog: HTMLDialogElement): void {
     if (document.fullscreenElement === null)
       dialog
@@ -111,7 +111,7 @@ class BoardView extends HTMLElement {
     else void document.exitFullscreen()
   }
 
-  /** Notes what the class votes for; the next card says it again. */
+  /** Records the class's vote; the next card repeats it. */
   #vote(letter: string): void {
     const card = this.#cards[this.#at]
     if (card?.kind !== 'ask' || card.part.querySelectorAll('.options li').length <= letters.indexOf(letter)) return
@@ -146,7 +146,7 @@ class BoardView extends HTMLElement {
     history.replaceState(null, '', `${prefix}${this.#at + 1}`)
   }
 
-  /** A card as it stands on the page, for the board: without ids, which would stand twice. */
+  /** Copy of a card for the board, without ids, which must stay unique. */
   #copyOf(card: Card): Element {
     const copy = document.createElement('div')
     copy.setAttribute('role', 'listitem')
@@ -185,7 +185,7 @@ class BoardView extends HTMLElement {
   }
 }
 
-/** Makes the element known to the page, once. */
+/** Registers the custom element, once. */
 export function defineBoard(): void {
   if (customElements.get('board-view') === undefined) customElements.define('board-view', BoardView)
 }

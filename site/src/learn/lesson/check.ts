@@ -2,7 +2,7 @@ import { figures as published } from 'virtual:published-figures'
 import type { DerivedCheck, PublishedCheck } from './lesson.ts'
 import { figures } from './say.ts'
 
-/** A check as its card prints it. */
+/** A check as printed on its card. */
 export interface CheckedFigure {
   readonly what: string
   readonly status: 'published' | 'derived' | 'read off'
@@ -22,14 +22,14 @@ function difference(theirs: number, ours: number): string {
   return Math.abs(share) < 1e-9 ? 'none to nine digits' : `${signed(100 * share)} %`
 }
 
-/** Digits of ours: one more than the source prints, so that a difference shows. */
+/** Digits of our value: one more than the source prints, so that a difference shows. */
 const digitsOf = (printed: string): number =>
   printed
     .replace(/e.*$/i, '')
     .replace(/^[+-]?0*\.?0*/, '')
     .replace('.', '').length + 1
 
-/** Runs a check: a printed figure of the references with what the library gives, or the lesson's own second solution. */
+/** Runs a check: a printed figure and the library's value, or the lesson's own second solution. */
 export function checked(check: PublishedCheck | DerivedCheck): CheckedFigure {
   if (check.kind === 'derived')
     return {

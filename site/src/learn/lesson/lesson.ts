@@ -2,7 +2,7 @@ import type { PlanVerdict } from '@strandwise/planner/facts'
 import type { Sheets } from './sheets.ts'
 import type { WhatIf } from './whatIf.ts'
 
-/** A value with its name, both as they are printed. */
+/** A value with its name, both as printed. */
 export interface NamedValue {
   readonly name: string
   readonly text: string
@@ -14,13 +14,13 @@ export interface LessonPicture {
   readonly sentence: string
 }
 
-/** One answer to vote on. The right one has no reply; each wrong one is a known misconception and is answered. */
+/** One answer to vote on. The right one has no reply; each wrong one is a known misconception and has one. */
 export interface Option {
   readonly text: string
   readonly reply?: string
 }
 
-/** What a key of the board shows: words, values, a picture. */
+/** Content revealed by a key of the board: words, values, a picture. */
 export interface Shown {
   readonly short: string
   readonly words?: readonly string[]
@@ -34,17 +34,17 @@ export interface LessonStep {
   readonly title: string
   readonly ask: string
   readonly options: readonly Option[]
-  /** Beside the question; it must not show what is asked. */
+  /** Picture beside the question; it must not reveal the answer. */
   readonly picture?: LessonPicture
   readonly see: Shown
   readonly why: readonly string[]
-  /** The sentence that the class keeps; what stands in [[brackets]] is a gap on the handout. */
+  /** The sentence to remember; text in [[brackets]] is a gap on the handout. */
   readonly keep: string
-  /** The derivation, for who opens it: a formula that the packages run, with its inputs. */
+  /** The derivation, on demand: a formula of the packages with its inputs. */
   readonly working?: { readonly id: string; readonly inputs: Readonly<Record<string, unknown>> }
 }
 
-/** A common mistake: what is done is shown first, what it costs after. */
+/** A common mistake: first the action, then its cost. */
 export interface Mistake {
   readonly title: string
   readonly verdict: PlanVerdict
@@ -54,23 +54,23 @@ export interface Mistake {
   readonly value: NamedValue
 }
 
-/** A printed figure of `references/`, named by its source and the case's title. */
+/** A printed figure of `references/`, by source and the case's title. */
 export interface PublishedCheck {
   readonly kind: 'published'
   readonly what: string
   readonly source: string
-  /** Part of the clause, where the title alone stands twice in a source. */
+  /** Part of the clause, if the title is not unique in the source. */
   readonly clause?: string
   readonly title: string
   readonly verdict: string
 }
 
-/** Our result against a second, independent solution, where no figure is published. */
+/** Our result against a second, independent solution, if no figure is published. */
 export interface DerivedCheck {
   readonly kind: 'derived'
   readonly what: string
   readonly method: string
-  /** A reading off a printed curve, not a solution of ours. */
+  /** True for a value read off a printed curve. */
   readonly readOff?: true
   readonly theirs: number
   readonly ours: number
@@ -78,7 +78,7 @@ export interface DerivedCheck {
   readonly verdict: string
 }
 
-/** What a class can measure, with the interval to expect. */
+/** A measurement for the class, with the interval to expect. */
 export interface Measurement {
   readonly needs: readonly string[]
   readonly steps: readonly string[]
@@ -89,14 +89,14 @@ export interface Measurement {
   readonly why: string
 }
 
-/** For the trainer: how the time goes, what to ask, what to expect. */
+/** For the trainer: timing, questions, expected answers. */
 export interface TrainerNotes {
   readonly plan: readonly { readonly minutes: number; readonly what: string }[]
   readonly ask: readonly string[]
   readonly expect: readonly string[]
 }
 
-/** A lesson as data; all its pages are drawn from this alone. */
+/** A lesson as data, the only source of its pages. */
 export interface Lesson {
   readonly number: number
   readonly id: string
@@ -104,7 +104,7 @@ export interface Lesson {
   readonly summary: string
   readonly scenario: string
   readonly given: readonly NamedValue[]
-  /** With what the question asks for left open. */
+  /** The picture with the answer left open. */
   readonly picture: LessonPicture
   readonly needs: readonly string[]
   readonly steps: readonly LessonStep[]

@@ -2,14 +2,14 @@ import { escapeText } from '../../drawings/svg.ts'
 import { streamOf } from '../random.ts'
 import { figures } from './say.ts'
 
-/** A result that a pupil may bring, with what led there and the marks it still earns. */
+/** A common wrong result of a pupil, its cause, and the marks it still earns. */
 export interface UsualResult {
   readonly value: number
   readonly says: string
   readonly marks: number
 }
 
-/** One thing to work out: two marks, one for the way and one for the value. */
+/** One task: two marks, one for the method and one for the value. */
 export interface SheetTask {
   readonly ask: string
   readonly unit: string
@@ -28,7 +28,7 @@ export interface Problem {
 export const forms = ['A', 'B', 'C'] as const
 export type Form = (typeof forms)[number]
 
-/** The sheets of a lesson: one maker of problems, and the question that asks why. */
+/** The sheets of a lesson: a generator of problems, and a question about reasons. */
 export interface Sheets {
   readonly title: string
   problem(stream: () => number, form: Form): Problem
@@ -51,13 +51,13 @@ export const taskMarks = 2
 
 const formNames: Readonly<Record<Form, string>> = { A: 'guided', B: 'standard', C: 'units and reasons' }
 const problemsOn: Readonly<Record<Form, number>> = { A: 1, B: 2, C: 1 }
-/** Apart from one another, so that no two sheets share a stream. */
+/** Offset between forms, so that no two sheets share random numbers. */
 const formStride = 10_000
 const lessonStride = 100_000
 
 export const codeOf = (lesson: number, form: Form, seed: number): string => `${lesson}${form}-${String(seed).padStart(4, '0')}`
 
-/** The sheet that a code stands for; the same wherever it is made. */
+/** The sheet of a code, always the same. */
 export function makeSheet(sheets: Sheets, lesson: number, form: Form, seed: number): Sheet {
   const stream = streamOf(lesson * lessonStride + forms.indexOf(form) * formStride + seed)
   const problems = Array.from({ length: problemsOn[form] }, () => sheets.problem(stream, form))
@@ -65,7 +65,7 @@ export function makeSheet(sheets: Sheets, lesson: number, form: Form, seed: numb
   return { code: codeOf(lesson, form, seed), lesson, form, title: `${sheets.title}, sheet ${form}: ${formNames[form]}`, problems, ...asks }
 }
 
-/** A code as typed, such as 1B-0421, or its number alone; what it is not is told. */
+/** Parses a code such as 1B-0421, or its number alone; otherwise says what is wrong. */
 export function readCode(text: string, lesson: number): { readonly seed: number } | { readonly said: string } {
   const typed = text.trim().toUpperCase()
   const [, own, form, digits = ''] = /^(?:(\d{1,2})([ABC])-?)?(\d{1,4})$/.exec(typed) ?? []
@@ -77,11 +77,11 @@ export function readCode(text: string, lesson: number): { readonly seed: number 
   return { seed }
 }
 
-/** A result may be this far off: three figures were asked for, and one step may have been rounded before. */
+/** Relative tolerance: three digits were asked for, and one step may have been rounded before. */
 const tolerance = 0.01
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= tolerance * Math.abs(b)
 
-/** What a pupil's result deserves: right, a usual wrong result with its reason, or not known. */
+/** Marks a pupil's result: right, a common wrong result with its cause, or unknown. */
 export function judge(task: SheetTask, text: string): { readonly marks: number | null; readonly says: string } {
   const value = Number(text.trim().replace(',', '.').replace('−', '-'))
   if (text.trim() === '' || !Number.isFinite(value)) return { marks: null, says: `Type the number alone, in ${task.unit}.` }
@@ -109,7 +109,7 @@ function answerMarkup(task: SheetTask, place: string): string {
   ].join('')
 }
 
-/** One page of paper: a sheet, or its answers. */
+/** One printed page: a sheet, or its answers. */
 export function sheetMarkup(sheet: Sheet, answers: boolean): string {
   const { problems, why, form, code, lesson } = sheet
   const of = (problem: Problem, index: number): string => {

@@ -2,10 +2,10 @@ import { codeOf, forms, judge, makeSheet, readCode, type Sheets, seeds, sheetMar
 
 type Load = (lesson: string) => Promise<Sheets>
 
-/** What stands before the code in the fragment of a link. */
+/** Prefix of the code in a link's fragment. */
 const prefix = '#code='
 
-/** The sheets of a lesson: number 1 is in the page, others are made when a code asks for them; the link carries it. */
+/** The sheets of a lesson: number 1 is in the page, others are generated from a code, which the link carries. */
 export function defineSheets(load: Load): void {
   class LessonSheets extends HTMLElement {
     #seed: number = seeds.first
@@ -59,7 +59,7 @@ export function defineSheets(load: Load): void {
       history.replaceState(null, '', `${prefix}${codeOf(this.#number, 'A', seed)}`)
     }
 
-    /** Beside each answer, room for a pupil's result, which is told apart. */
+    /** Adds a field beside each answer that marks a pupil's result. */
     #addJudges(): void {
       for (const task of this.querySelectorAll('[data-task]')) {
         const label = document.createElement('label')
@@ -86,7 +86,7 @@ export function defineSheets(load: Load): void {
       if (found !== undefined && said !== null) said.textContent = judge(found, target.value).says
     }
 
-    /** Prints the sheets, the answers or both, each on a page of its own. */
+    /** Prints sheets, answers or both, each on its own page. */
     #print(which: string): void {
       document.documentElement.dataset.printing = which
       addEventListener('afterprint', () => delete document.documentElement.dataset.printing, { once: true })

@@ -3,10 +3,10 @@ import { type CheckedFigure, checked } from './check.ts'
 import type { Lesson, LessonPicture, LessonStep, NamedValue, Option } from './lesson.ts'
 import { span } from './say.ts'
 
-/** What a class votes on at a mistake. */
+/** Options for a vote on a mistake. */
 const outcomes = [{ text: 'No harm' }, { text: 'It works, but at a cost' }, { text: 'It fails' }] as const
 
-/** One part of a turn: what stands on one card of the board. */
+/** One part of a turn: the content of one card. */
 export interface TurnPart {
   readonly judged?: PlanVerdict
   readonly short?: string
@@ -20,7 +20,7 @@ export interface TurnPart {
   readonly source?: string
 }
 
-/** What the class goes through at one joint of the page's wire: a question, what is seen, why. */
+/** One turn of the lesson: question, observation, explanation. */
 export interface Turn {
   readonly id: string
   readonly title: string
@@ -67,7 +67,7 @@ const checkTurn = (check: CheckedFigure, index: number): Turn => ({
   },
 })
 
-/** The lesson in the order in which a class goes through it. */
+/** The lesson's turns in teaching order. */
 export function turnsOf(lesson: Lesson): readonly Turn[] {
   const { measurement } = lesson
   return [

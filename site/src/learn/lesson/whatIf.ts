@@ -2,7 +2,7 @@ import type { ChartSpec } from '../../charts/chartSpec.ts'
 import type { LessonPicture } from './lesson.ts'
 import { figures } from './say.ts'
 
-/** A range that a slider can be set to. */
+/** Range of a slider. */
 export interface Range {
   readonly label: string
   readonly unit: string
@@ -11,10 +11,10 @@ export interface Range {
   readonly step: number
 }
 
-/** One slider, its effect on a curve and a picture, and what the class is asked to predict first. */
+/** One slider, its effect on a curve and a picture, and the prediction asked of the class. */
 export interface WhatIf {
   readonly title: string
-  /** What the class predicts: the curve's value with the slider at `at`. */
+  /** Question for the prediction: the curve's value with the slider at `at`. */
   readonly ask: string
   readonly setting: Range & { readonly start: number }
   readonly at: number
@@ -27,14 +27,14 @@ export interface WhatIf {
 
 const points = 41
 
-/** A number as a slider shows it: no more decimals than its step has. */
+/** A number with no more decimals than the slider's step. */
 export function onScale(range: Range, value: number): string {
   const decimals = (String(range.step).split('.')[1] ?? '').length
   const unit = range.unit === '' ? '' : ` ${range.unit}`
   return `${value.toFixed(decimals).replace('-', '−')}${unit}`
 }
 
-/** The curve with the slider's place on it and, once made, the class's prediction. */
+/** The curve with the slider's position and the class's prediction, if made. */
 export function whatIfChart(whatIf: WhatIf, setting: number, predicted: number | null): ChartSpec {
   const { low, high } = whatIf.setting
   const x = Array.from({ length: points }, (_, index) => low + ((high - low) * index) / (points - 1))
@@ -50,7 +50,7 @@ export function whatIfChart(whatIf: WhatIf, setting: number, predicted: number |
   }
 }
 
-/** A setting as typed: within the slider's ends, or what is allowed. */
+/** Parses a setting within the slider's range; otherwise says what is allowed. */
 export function readSetting(range: Range, text: string): { readonly value: number } | { readonly said: string } {
   const value = Number(text.trim().replace(',', '.').replace('−', '-'))
   if (text.trim() !== '' && Number.isFinite(value) && value >= range.low && value <= range.high) return { value }

@@ -2,10 +2,10 @@ import type { WhatIf } from './whatIf.ts'
 
 type Load = (lesson: string) => Promise<WhatIf>
 
-/** What the class has predicted, and where the slider stands: the page and the board show the same. */
+/** Prediction and slider position, shared by page and board. */
 const state: { predicted: number | null; setting: number | null } = { predicted: null, setting: null }
 
-/** Moves the slider inside by so many steps, as its own keys would; false where there is none. */
+/** Moves the slider within `root` by so many steps, as its keys do; false without a slider. */
 export function nextSetting(root: ParentNode, steps: number): boolean {
   const slider = root.querySelector('what-if input[type="range"]')
   if (!(slider instanceof HTMLInputElement)) return false
@@ -15,7 +15,7 @@ export function nextSetting(root: ParentNode, steps: number): boolean {
   return true
 }
 
-/** One of the two sliders: what the class predicts, or the setting with its curve and picture. Models and chart are loaded when one is first moved. */
+/** Registers the two sliders, for the prediction and for the setting with its curve and picture. Models and chart are loaded on first use. */
 export function defineWhatIf(load: Load): void {
   class WhatIfSlider extends HTMLElement {
     #asked = 0
@@ -63,7 +63,7 @@ export function defineWhatIf(load: Load): void {
         import('../../charts/lineChart.ts'),
         import('../../plan/dom.ts'),
       ])
-      // A slow first load must not draw over a later setting.
+      // A slow first load must not overwrite a later setting.
       if (asked !== this.#asked) return
       const shown = this.querySelector('[data-setting]')
       if (shown !== null) shown.textContent = onScale(this.#predicts ? whatIf.result : whatIf.setting, value)

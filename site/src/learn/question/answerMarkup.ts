@@ -3,7 +3,7 @@ import type { AnswerPart } from './question.ts'
 
 const items = (list: readonly string[]): string => list.map((item) => `<li>${escapeText(item)}</li>`).join('')
 
-/** One answer as markup, the same at build and on the page. */
+/** One answer as markup, at build time and on the page. */
 export function answerMarkup(part: AnswerPart): string {
   const values = part.values.map((value) => `<dt>${escapeText(value.name)}</dt><dd>${escapeText(value.text)}</dd>`).join('')
   return [

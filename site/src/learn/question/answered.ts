@@ -1,7 +1,7 @@
 import { DomainError, NoSteadyStateError } from '@strandwise/core/errors'
 import type { Answer, Inputs, Outcome } from './question.ts'
 
-/** The answer, or at its field what a model refuses; fields by the parameter that they fill. */
+/** Runs the model; a refusal becomes a message at the field of the parameter. */
 export function answered(fields: Readonly<Record<string, string>>, fallback: string, run: () => Answer): Outcome {
   try {
     return run()
@@ -16,7 +16,7 @@ export function answered(fields: Readonly<Record<string, string>>, fallback: str
   }
 }
 
-/** A number that may be left out. */
+/** An optional number. */
 export function optionalNumber(inputs: Inputs, id: string): number | undefined {
   const value = inputs[id]
   return typeof value === 'number' ? value : undefined

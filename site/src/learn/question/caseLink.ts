@@ -1,19 +1,19 @@
 import type { AskedField } from './question.ts'
 import type { Typed } from './readInputs.ts'
 
-/** What stands before the inputs: a later form of link gets another number. */
+/** Prefix of the inputs; its number is the version of the link's form. */
 const prefix = 'case1&'
-/** Far above any case, far below what could stall a phone. */
+/** Length limit: far above any case, far below what could stall a phone. */
 const longestLink = 4000
 
-/** A case as the fragment of a link, without the "#": every field as it was typed. */
+/** A case as a link's fragment without "#": every field as typed. */
 export function caseToFragment(fields: readonly AskedField[], typed: Typed): string {
   return prefix + new URLSearchParams(fields.map((field) => [field.id, typed[field.id] ?? ''])).toString()
 }
 
 export const isCaseFragment = (fragment: string): boolean => /^case\d/.test(fragment)
 
-/** The case in a link's fragment: every field of the form and no other; a string says why it can't be used. */
+/** Parses a case from a fragment, which must have every field of the form and no other; a string says why it is unusable. */
 export function caseFromFragment(fields: readonly AskedField[], fragment: string): Typed | string {
   const version = /^case(\d{1,6})&/.exec(fragment)?.[1]
   if (version === undefined) return 'it is cut short or was changed on its way'

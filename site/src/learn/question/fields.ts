@@ -3,7 +3,7 @@ import type { AskedChoice, AskedQuantity } from './question.ts'
 
 type More = Partial<Omit<AskedQuantity, 'kind' | 'id' | 'title' | 'quantity' | 'typed'>>
 
-/** The unit of a bare number, and how far a value may go, by kind. */
+/** Default unit and range of values by kind. */
 const usual: Readonly<Partial<Record<QuantityKind, { readonly unit: string; readonly high: number; readonly low?: number }>>> = {
   areaMm2: { unit: 'mm²', high: 120 },
   lengthMm: { unit: 'mm', high: 500 },
@@ -15,7 +15,7 @@ const usual: Readonly<Partial<Record<QuantityKind, { readonly unit: string; read
   ratio: { unit: '', high: 1000 },
 }
 
-/** A field for a quantity, at its sensible value. */
+/** A field for a quantity with its default value. */
 export function quantity(id: string, title: string, kind: QuantityKind, typed: string, more: More = {}): AskedQuantity {
   const { unit, high, low = 0 } = usual[kind] ?? { unit: '', high: 1e6 }
   const shown = typed === '' ? '1' : typed

@@ -5,14 +5,14 @@ import { readInputs, type Typed } from './readInputs.ts'
 
 const problemText = (problem: InputProblem): string => `Read: ${problem.read}. Allowed: ${problem.allowed}. For example: ${problem.example}.`
 
-/** A question that answers as one types. It is loaded at the first touch; until then the page's own case and answer stand there. */
+/** A question that answers while one types. Loaded on first touch; until then the page shows its default case. */
 export class LiveQuestion {
   readonly #root: HTMLElement
   readonly #model: QuestionModel<never>
   readonly #fields: readonly AskedField[]
   readonly #facts: never
   #answer: Answer | null = null
-  /** The case that the open working shows; the page's own at first. */
+  /** The case shown in the open working; at first the default. */
   #worked: string
 
   constructor(root: HTMLElement, model: QuestionModel<never>) {
@@ -24,7 +24,7 @@ export class LiveQuestion {
     this.#worked = caseToFragment(fields, Object.fromEntries(fields.map((field) => [field.id, field.typed])))
   }
 
-  /** Answers what is typed; where a field can't be used the last answer stays and says that it is old. */
+  /** Answers the typed inputs; an unusable field keeps the last answer and marks it as old. */
   ask(): void {
     const typed = this.#typed()
     const { inputs, problems } = readInputs(this.#fields, typed)
@@ -49,11 +49,11 @@ export class LiveQuestion {
     const { workings } = this.#answer
     this.#worked = wanted
     const { workingsMarkup } = await import('./workingsMarkup.ts')
-    // Where typing went on while it loaded, the later call draws.
+    // If typing continued during the load, the later call draws.
     if (this.#worked === wanted) place.innerHTML = workingsMarkup(workings)
   }
 
-  /** Takes the case of a link; one that can't be used leaves everything as it was and says why. */
+  /** Loads the case of a link; an unusable link changes nothing and shows why. */
   openLink(): void {
     const fragment = location.hash.slice(1)
     const said = this.#root.querySelector('[data-said]')
@@ -78,7 +78,7 @@ export class LiveQuestion {
     const said = this.#root.querySelector('[data-copied]')
     await navigator.clipboard?.writeText(address.href).then(
       () => said?.replaceChildren('The link is copied.'),
-      // Where the clipboard is closed to the page, the link stands selected.
+      // If the clipboard is not accessible, the link stays selected.
       () => undefined,
     )
   }

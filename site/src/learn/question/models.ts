@@ -2,7 +2,7 @@ import type { QuestionModel } from './question.ts'
 
 const answers = import.meta.glob<Readonly<Record<string, QuestionModel<never>>>>('../questions/*/answer.ts')
 
-/** The model of a question, by the folder that holds it; loaded when it is asked for. */
+/** Loads the model of a question from its folder. */
 export async function modelIn(folder: string): Promise<QuestionModel<never>> {
   const [model] = Object.values((await answers[`../questions/${folder}/answer.ts`]?.()) ?? {})
   if (model === undefined) throw new Error(`no question is in ${folder}`)

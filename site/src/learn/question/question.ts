@@ -1,7 +1,7 @@
 import type { PlanVerdict } from '@strandwise/planner/facts'
 import type { QuantityKind } from '@strandwise/working/quantity'
 
-/** A quantity that the question asks for; a bare number takes the unit beside the field. */
+/** A quantity asked for; a bare number has the unit beside the field. */
 export interface AskedQuantity {
   readonly kind: 'quantity'
   readonly id: string
@@ -11,39 +11,39 @@ export interface AskedQuantity {
   readonly unit: string
   readonly low: number
   readonly high: number
-  /** The low end itself is not allowed. */
+  /** True if the low end itself is excluded. */
   readonly aboveLow?: boolean
   readonly whole?: boolean
   readonly optional?: boolean
   readonly example: string
-  /** The sensible case, as a bare number: its unit stands beside the field. */
+  /** Default value as a bare number, in the field's unit. */
   readonly typed: string
 }
 
-/** One word of a few, or any number of them. */
+/** One of a few words, or several of them. */
 export interface AskedChoice {
   readonly kind: 'choice' | 'ticks'
   readonly id: string
   readonly title: string
   readonly note?: string
   readonly choices: readonly { readonly value: string; readonly label: string }[]
-  /** The sensible case; ticks by commas. */
+  /** Default choice; several are separated by commas. */
   readonly typed: string
 }
 
 export type AskedField = AskedQuantity | AskedChoice
 
-/** Fields that stand together on the wire. */
+/** Fields in one group of the form. */
 export interface AskedGroup {
   readonly id: string
   readonly title: string
   readonly sentence?: string
-  /** Hidden away until asked for: nothing in it is needed. */
+  /** Collapsed at first: none of its fields is required. */
   readonly folded?: boolean
   readonly fields: readonly AskedField[]
 }
 
-/** The answers as numbers in each field's own unit, as a word, or as words; an open optional field is absent. */
+/** Parsed inputs: numbers in each field's own unit, a word, or words; an empty optional field is absent. */
 export type Inputs = Readonly<Record<string, number | string | readonly string[] | undefined>>
 
 export interface AnswerValue {
@@ -51,20 +51,20 @@ export interface AnswerValue {
   readonly text: string
 }
 
-/** One answer: a sentence that stands alone, the values behind it, what to know about it. */
+/** One answer: a self-contained sentence, its values, and notes. */
 export interface AnswerPart {
   readonly id: string
   readonly title: string
-  /** null leaves the wire plain: nothing is judged. */
+  /** null for an answer without a verdict. */
   readonly verdict: PlanVerdict | null
   readonly sentence: string
-  /** The thing to fetch, to scale, as markup. */
+  /** Drawing of the part to fetch, to scale, as markup. */
   readonly drawing?: string
   readonly values: readonly AnswerValue[]
   readonly notes: readonly string[]
 }
 
-/** A formula to show the working of, with a line that says what it is for. */
+/** A formula whose working is offered, with a line on its purpose. */
 export interface AskedWorking {
   readonly title: string
   readonly id: string
@@ -76,7 +76,7 @@ export interface Answer {
   readonly workings: readonly AskedWorking[]
 }
 
-/** An input that the models refuse although each field alone is fine; the message stands at the field. */
+/** Inputs that are valid one by one but refused by the models; the message is shown at the field. */
 export interface InputProblem {
   readonly field: string
   readonly read: string
@@ -87,15 +87,15 @@ export interface InputProblem {
 export type Outcome = Answer | InputProblem
 export const isProblem = (outcome: Outcome): outcome is InputProblem => 'field' in outcome
 
-/** The mark on the wire of an answer. */
+/** Style of an answer by its verdict. */
 export const markOf = (part: AnswerPart): string => part.verdict ?? 'plain'
 
-/** What runs on the page: facts are rows of the tables that the page was built with. */
+/** The part of a question that runs in the browser: facts are table rows fixed at build time. */
 export interface QuestionModel<F> {
   readonly answer: (inputs: Inputs, facts: F) => Outcome
 }
 
-/** A question as data; its page is drawn from this and the model alone. */
+/** A question as data; with its model, the only source of its page. */
 export interface Question<F> {
   readonly id: string
   readonly title: string
@@ -107,14 +107,14 @@ export interface Question<F> {
   readonly rests: readonly { readonly title: string; readonly words: string }[]
 }
 
-/** A number that the form made sure of. */
+/** A number input, already checked by the form. */
 export function numberOf(inputs: Inputs, id: string): number {
   const value = inputs[id]
   if (typeof value !== 'number') throw new Error(`the form has no number ${id}`)
   return value
 }
 
-/** A word that the form made sure of. */
+/** A word input, already checked by the form. */
 export function wordOf(inputs: Inputs, id: string): string {
   const value = inputs[id]
   if (typeof value !== 'string') throw new Error(`the form has no word ${id}`)

@@ -1,7 +1,7 @@
 import type { LiveQuestion } from './liveQuestion.ts'
 import type { QuestionModel } from './question.ts'
 
-/** A question on its page: nothing is loaded until it is touched, or a link brings a case. */
+/** A question on its page: its code is loaded on first touch, or for a case in the link. */
 export function defineQuestion(load: (folder: string) => Promise<QuestionModel<never>>): void {
   class AskedQuestion extends HTMLElement {
     #live: Promise<LiveQuestion> | null = null
@@ -11,7 +11,7 @@ export function defineQuestion(load: (folder: string) => Promise<QuestionModel<n
       this.#stop = new AbortController()
       const { signal } = this.#stop
       const form = this.querySelector('form')
-      // A hand on the form is soon followed by an answer: what it needs is fetched meanwhile.
+      // Focus in the form starts the download, so that the answer is ready sooner.
       form?.addEventListener('focusin', () => void this.#wake(), { signal, once: true })
       form?.addEventListener('input', () => void this.#wake().then((live) => live.ask()), { signal })
       form?.addEventListener('submit', (event) => event.preventDefault(), { signal })
@@ -22,7 +22,7 @@ export function defineQuestion(load: (folder: string) => Promise<QuestionModel<n
       this.#watchAnswer()
     }
 
-    /** Where the answer has left the window, a slim bar at the top repeats it. */
+    /** When the answer is scrolled out of view, a slim bar at the top repeats it. */
     #watchAnswer(): void {
       const answer = this.querySelector('.answered .short')
       const bar = this.querySelector('[data-bar]')

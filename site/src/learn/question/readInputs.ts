@@ -46,7 +46,7 @@ function readOne(field: AskedField, text: string): number | string | readonly st
   return isRefusal(outcome) ? { field: field.id, ...outcome } : outcome.value
 }
 
-/** Every field read; those that can't be used say why, in the unit typed. */
+/** Reads every field; unusable ones give a reason, in the unit typed. */
 export function readInputs(fields: readonly AskedField[], typed: Typed): ReadInputs {
   const problems: InputProblem[] = []
   const inputs: Record<string, number | string | readonly string[] | undefined> = {}
@@ -58,5 +58,5 @@ export function readInputs(fields: readonly AskedField[], typed: Typed): ReadInp
   return { inputs, problems }
 }
 
-/** The sensible case. */
+/** The default case. */
 export const typedCase = (fields: readonly AskedField[]): Typed => Object.fromEntries(fields.map((field) => [field.id, field.typed]))

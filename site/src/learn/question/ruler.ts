@@ -3,7 +3,7 @@ import { drawing, line, text } from '../../drawings/svg.ts'
 const width = 360
 const margin = 14
 
-/** A thing drawn to scale above a millimetre rule: what is to be fetched, beside what is in the hand. */
+/** A part drawn to scale above a millimetre rule. */
 export function besideRuler(lengthMm: number, heightMm: number, title: string, draw: (perMm: number, x0: number, axis: number) => string): string {
   const perMm = (width - 2 * margin) / Math.max(lengthMm, 1)
   const half = Math.max((heightMm / 2) * perMm, 6)

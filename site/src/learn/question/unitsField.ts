@@ -1,6 +1,6 @@
 import type { AskedChoice } from './question.ts'
 
-/** In which units the answer is printed. */
+/** Choice of units for the answer. */
 export const unitsField: AskedChoice = {
   kind: 'choice',
   id: 'units',

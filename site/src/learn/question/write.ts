@@ -3,7 +3,7 @@ import type { Inputs } from './question.ts'
 
 export type Write = (value: number, kind: QuantityKind) => string
 
-/** Prints quantities in the units that the form asks for; a zero at the end says nothing here and is dropped. */
+/** Prints quantities in the chosen units, without trailing zeros. */
 export function writer(inputs: Inputs, significant: number): Write {
   const { units } = inputs
   const system = units === 'inch' || units === 'both' ? units : 'metric'

@@ -1,7 +1,4 @@
-/**
- * The lap cut into slices and solved as a ladder of resistors: mesh currents by elimination, no formula of the lap in it.
- * It checks the closed form on the lesson's page.
- */
+/** Independent check of the lap's closed form: slices solved as a ladder of resistors by mesh currents. */
 export function ladderOhm(i: {
   readonly overlapMm: number
   readonly conductorsOhmPerM: readonly [number, number]
@@ -13,7 +10,7 @@ export function ladderOhm(i: {
   const b = i.conductorsOhmPerM[1] * dx
   const rung = 1 / (i.interfaceSPerM * dx)
   const meshes = i.slices - 1
-  // -rung left + (a + b + 2 rung) own - rung right = b; before the first mesh flows 1, behind the last 0.
+  // -rung left + (a + b + 2 rung) own - rung right = b; the current is 1 before the first mesh and 0 behind the last.
   const factor = new Float64Array(meshes)
   const rest = new Float64Array(meshes)
   for (let k = 0; k < meshes; k++) {
@@ -30,6 +27,6 @@ export function ladderOhm(i: {
     if (k === meshes - 1) last = current
     along += current
   }
-  // Along the first conductor, over the last rung, and half a slice at either end that carries everything.
+  // Along the first conductor, over the last rung, plus half a slice with the full current at either end.
   return a / 2 + a * along + rung * last + b / 2
 }

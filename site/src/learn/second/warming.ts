@@ -1,13 +1,10 @@
 import { heatFlowWPerM, insulationResistanceMKPerW } from '@strandwise/core/heat'
 import { metal } from '@strandwise/core/materials'
 
-/** Steps of a bisection: far below what a float can tell. */
+/** Bisections, enough for a double. */
 const halvings = 60
 
-/**
- * Seconds until the copper of a wire has warmed from the air to a temperature: small equal steps, heat stored in the copper alone.
- * A second solution beside the library's: it shares its air and its radiation, not its steps nor its start.
- */
+/** Seconds in which the copper of a wire warms from the air to a temperature: small equal steps, heat stored in the copper alone. An independent solution: it shares air properties and radiation with the library, but neither steps nor start. */
 export function warmingS(i: {
   readonly areaMm2: number
   readonly insulationThicknessMm: number

@@ -12,7 +12,7 @@ function terms(i: Given, tauS: number): readonly SolvedTerm[] {
   const { ohmPerM, perK } = resistanceOf(i)
   const growth = (i.currentA ?? wireDefaults.currentA) ** 2 * ohmPerM * perK
   const capacity = capacityJPerMK(i)
-  // The current that holds the conductor there makes just the heat that leaves.
+  // At the steady current the heat generated equals the heat lost.
   const holding = riseK > 0 ? steadyCurrentA({ ...i, solarAbsorbedWPerM: 0, limitC: atC }) : null
   const flow = holding === null ? (capacity / tauS + growth) * riseK : holding ** 2 * ohmPerM * (1 + perK * (atC - 20))
   return [

@@ -4,7 +4,7 @@ import type { FormulaSymbol } from '../formula.ts'
 
 type Symbols = Readonly<Record<string, FormulaSymbol<unknown>>>
 
-/** The metal whose properties stand in where a field is absent. */
+/** The metal that supplies properties not given. */
 function metalOf(i: WireHeat): Metal {
   return metal(i.material ?? wireDefaults.material)
 }
@@ -23,7 +23,7 @@ export function resistanceOf(i: WireHeat): { readonly ohmPerM: number; readonly 
   }
 }
 
-/** The names of a wire's heat balance, with the values that were given or stand in. */
+/** The symbols of a wire's heat balance, with given or default values. */
 export function wireSymbols(i: WireHeat): Symbols {
   const own = (tex: string, unit: string, meaning: string, value: number): FormulaSymbol<unknown> => ({ tex, unit, meaning, of: () => value })
   const { ohmPerM, perK } = resistanceOf(i)
@@ -48,7 +48,7 @@ export function wireSymbols(i: WireHeat): Symbols {
   }
 }
 
-/** Heat stored by a metre for each kelvin: the conductor, and its share of the insulation. */
+/** Heat capacity per metre: the conductor, and its share of the insulation. */
 export function capacityJPerMK(i: WireHeat & WireStore): number {
   const { densityKgPerM3, specificHeatJPerKgK } = metalOf(i)
   const metalJ = (i.conductorDensityKgPerM3 ?? densityKgPerM3.nominal) * (i.conductorSpecificHeatJPerKgK ?? specificHeatJPerKgK.nominal)

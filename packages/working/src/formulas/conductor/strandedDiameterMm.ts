@@ -2,7 +2,7 @@ import { strandedDiameterMm } from '@strandwise/core/conductor'
 import { closed } from '../formula.ts'
 import { derived } from '../sources.ts'
 
-/** Full layers round a centre strand are so many strands across. */
+/** Overall diameter of full layers round a centre strand. */
 const concentric: Readonly<Record<number, string>> = { 1: 'd', 7: '3 * d', 19: '5 * d', 37: '7 * d' }
 
 /** The working of strandedDiameterMm. */

@@ -5,7 +5,7 @@ import { published } from '../sources.ts'
 
 type Given = Parameters<typeof pullShareOfConductor>[0]
 
-/** A metal without a known strength was refused by the function itself. */
+/** The function has refused metals without a known strength already. */
 const strength = (i: Given): Interval => metal(i.material).tensileMPa ?? { low: Number.NaN, high: Number.NaN }
 
 /** The working of pullShareOfConductor. */

@@ -11,7 +11,7 @@ function naturalFor(i: Given): string {
   return `${band?.factor} * Ra^${band?.exponent}`
 }
 
-/** Whether the stream is fast enough for its correlation. */
+/** True if the stream is within the range of the forced-convection correlation. */
 function forced(i: Given): boolean {
   const { densityKgPerM3, viscosityPaS, prandtl } = airProperties((i.surfaceC + i.ambientC) / 2, i.pressurePa)
   return ((densityKgPerM3 * (i.airSpeedMPerS ?? heatDefaults.airSpeedMPerS) * i.diameterMm) / 1000 / viscosityPaS) * prandtl > leastReynoldsPrandtl

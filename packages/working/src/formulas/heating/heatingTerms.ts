@@ -1,13 +1,13 @@
 import { type HeatJointInput, type HeatJointResult, heatJointDefaults } from '@strandwise/core/heating'
 import type { FormulaSymbol, SolvedTerm } from '../formula.ts'
 
-/** The balance of a joint under a tool, in TeX and in plain characters. */
+/** The heat balance of a joint under a tool, in TeX and as plain text. */
 export const heating = {
   tex: "\\frac{dH}{dt} = P_{tool} - P_{surface} - \\sum n\\,q,\\quad H = C\\,\\theta + m\\,L\\,f(\\theta),\\quad C'\\frac{\\partial\\theta}{\\partial t} = kA\\frac{\\partial^2\\theta}{\\partial x^2} - G'\\left(\\theta-\\theta_a\\right)",
   plain: "dH/dt = P_tool - P_surface - sum(n * q), H = C*theta + m*L*f(theta); along each wire C' dtheta/dt = k*A d2theta/dx2 - G' (theta - theta_a)",
 } as const
 
-/** The names of a joint under a tool. */
+/** The symbols of a joint under a tool. */
 export function heatingSymbols(i: HeatJointInput): Readonly<Record<string, FormulaSymbol<unknown>>> {
   const { tool } = i
   const own: Readonly<Record<string, FormulaSymbol<unknown>>> =
@@ -33,14 +33,14 @@ export function heatingSymbols(i: HeatJointInput): Readonly<Record<string, Formu
   }
 }
 
-/** What the tool gives when nothing changes any more. */
+/** Heat from the tool at steady state. */
 function steadyToolW(i: HeatJointInput, steadyC: number): readonly SolvedTerm[] {
   if (i.tool.kind !== 'iron') return []
   const asked = (i.tool.setC - steadyC) / (i.tool.tipResistanceKPerW + i.tool.contactResistanceKPerW)
   return [{ text: 'what the iron gives then', tex: 'P_{tool}', value: Math.min(asked, i.tool.maximumW ?? asked), unit: 'W' }]
 }
 
-/** What became of the joint: each time that exists, each temperature, and the heat that the run lost. */
+/** Results of the run: times that exist, temperatures, and the residual of the energy balance. */
 export function heatingTerms(i: HeatJointInput, result: HeatJointResult): readonly SolvedTerm[] {
   const time = (text: string, tex: string, value: number | null): readonly SolvedTerm[] => (value === null ? [] : [{ text, tex, value, unit: 's' }])
   const each = (text: string, tex: string, unit: string, values: readonly number[]): readonly SolvedTerm[] =>
@@ -59,14 +59,14 @@ export function heatingTerms(i: HeatJointInput, result: HeatJointResult): readon
   ]
 }
 
-/** In words, whether it flowed. */
+/** Whether the solder flowed, in words. */
 export function heatingNotes(i: HeatJointInput, result: HeatJointResult): readonly string[] {
   const superheat = i.wettingSuperheatK ?? heatJointDefaults.wettingSuperheatK.value
   if (result.wettedAtS !== null) return [`wetted is ${superheat} K above liquidus, so that the ends of the lap flow too`]
   return [result.everReachesLiquidus ? 'not wetted within the run' : 'never reaches liquidus, however long the tool stays']
 }
 
-/** Where the model holds. */
+/** Validity of the model. */
 export const heatingValidity: readonly string[] = [
   'the lap as one lump: its ends come later than its middle, so say "about"',
   'the contact of the tool is known to a factor of three either way',

@@ -4,7 +4,7 @@ import { derived } from '../sources.ts'
 
 type Given = Parameters<typeof lapJointResistanceOhm>[0]
 
-/** Conductors without resistance leave the interface alone. */
+/** With perfect conductors only the interface resists. */
 const perfect = (i: Given): boolean => i.conductorsOhmPerM[0] + i.conductorsOhmPerM[1] === 0
 
 const chain = [

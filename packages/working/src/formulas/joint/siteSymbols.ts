@@ -7,7 +7,7 @@ function sideOhmPerM(side: JointSide): number {
   return ((side.resistivity20OhmM ?? metal(side.material ?? jointDefaults.material).resistivity20OhmM.nominal) * 1e6) / side.areaMm2
 }
 
-/** The names of a joint in service. */
+/** The symbols of a joint in service. */
 export function siteSymbols(i: JointSite): Readonly<Record<string, FormulaSymbol<unknown>>> {
   const sides = i.conductors.flatMap((side, at): [string, FormulaSymbol<unknown>][] => [
     [`A_${at + 1}`, { tex: `A_${at + 1}`, unit: 'mm²', of: () => side.areaMm2, meaning: `conductor of wire ${at + 1}` }],
@@ -23,7 +23,7 @@ export function siteSymbols(i: JointSite): Readonly<Record<string, FormulaSymbol
   }
 }
 
-/** Where the model of a joint in service holds. */
+/** Validity of the model of a joint in service. */
 export const siteValidity: readonly string[] = [
   'the joint as a point between two long wires, in still air',
   'linear where every film coefficient is given, else by natural convection and radiation',

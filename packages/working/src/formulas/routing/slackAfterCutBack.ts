@@ -4,7 +4,7 @@ import { derived } from '../sources.ts'
 
 type Given = Parameters<typeof slackAfterCutBack>[0]
 
-/** One joint is enough where the service slack is kept. */
+/** True if the service slack remains with one joint. */
 const enough = (i: Given): boolean => i.slackMm - i.cutBackMm - i.jointConsumesMm >= (i.serviceSlackMm ?? slackDefaults.serviceSlackMm)
 
 /** The working of slackAfterCutBack. */

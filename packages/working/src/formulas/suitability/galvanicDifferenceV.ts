@@ -3,7 +3,7 @@ import { anodicIndex, galvanicDifferenceV } from '@strandwise/core/suitability'
 import { closed } from '../formula.ts'
 import { published } from '../sources.ts'
 
-/** A metal that the index lacks was refused by the function itself. */
+/** The function has refused metals without an index already. */
 const indexV = (name: MetalName): number => (anodicIndex[name]?.hundredthsV ?? Number.NaN) / 100
 
 /** The working of galvanicDifferenceV. */

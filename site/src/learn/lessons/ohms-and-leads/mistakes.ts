@@ -17,7 +17,7 @@ const notNulled = twoWireProof({
   allowedDropV,
 })
 
-/** What goes wrong with readings of small resistances. */
+/** Common mistakes with readings of small resistances. */
 export const mistakes: readonly Mistake[] = [
   {
     title: 'Leads left in',

@@ -21,7 +21,7 @@ const ruleMm = span(low * diameterMm, high * diameterMm, 'mm')
 const asked = lapSide(diameterMm, wallMm, overlapMm, true)
 const slices = 2000
 
-/** A film that solder has not broken, in ohm m²: from memory, films range over several powers of ten. */
+/** An unbroken film, in ohm m²: from memory; films range over several powers of ten. */
 const filmOhmM2 = 1e-8
 const dryOhm = lapJointResistanceOhm({ ...pair, overlapMm, interfaceSPerM: filletConductanceSPerM({ ...fillet, filmOhmM2 }) })
 const partlyOhm = lapNetworkResistanceOhm({

@@ -3,7 +3,7 @@ import { lapOverlapDiameters } from '@strandwise/core/solder'
 import type { Sheets, SheetTask } from '../../lesson/sheets.ts'
 import { oneOf } from '../../random.ts'
 
-/** Common flexible constructions, as catalogues list them. */
+/** Common flexible constructions, as in catalogues. */
 const wires = [
   { strandCount: 16, strandDiameterMm: 0.2 },
   { strandCount: 24, strandDiameterMm: 0.2 },
@@ -21,7 +21,7 @@ export const sheets: Sheets = {
     const wire = oneOf(wires, stream)
     const diameters = oneOf(counts, stream)
     const currentA = oneOf(currentsA, stream)
-    // The sheet reckons with the numbers that it prints.
+    // Computed from the rounded numbers that the sheet prints.
     const areaMm2 = Number(strandedAreaMm2(wire).toFixed(2))
     const diameterMm = Number(strandedDiameterMm(wire).toFixed(2))
     const mOhmPerM = Number((1000 * resistanceOhmPerM({ areaMm2, material: 'annealed-copper', temperatureC: 20 })).toFixed(1))

@@ -31,7 +31,7 @@ import codeText from './inCode.ts?raw'
 import { sheets } from './sheets.ts'
 import { whatIf } from './whatIf.ts'
 
-/** From this multiple of its rating on the fuse is sure to open. */
+/** Multiple of its rating from which the fuse is sure to open. */
 const sureAt = bandOf(fuseA).find(({ longestS }) => longestS !== null)?.multiple ?? Number.NaN
 const amp = (value: number): string => say(value, 'A')
 const second = (value: number): string => say(value, 's', 2)

@@ -6,7 +6,7 @@ import { oneOf } from '../../random.ts'
 const ratings = [5, 10, 15, 20] as const
 const shares = [0.7, 0.8, 0.9] as const
 const multiples = [1.2, 1.5, 1.9, 2.4] as const
-/** From this multiple of its rating on a blade fuse is sure to open. */
+/** Multiple of its rating from which a blade fuse is sure to open. */
 const sureAt = fuseBands['ISO 8820-3'].band.find(({ longestS }) => longestS !== null)?.multiple ?? Number.NaN
 
 export const sheets: Sheets = {

@@ -1,6 +1,6 @@
 import { cutOhm, dryOhm, goodOhm, looseOhm, oneEndOhm } from './inCode.ts'
 
-/** The seven of the set, with what the class finds when it looks and pulls. */
+/** The seven sample joints, with the result of inspection and pull. */
 export const joints = [
   { name: 'P', ohm: goodOhm, is: 'done well', looks: 'a fillet along both sides, insulation whole', holds: true },
   { name: 'Q', ohm: dryOhm, is: 'dry: solder on a film', looks: 'dull, in drops', holds: true },

@@ -4,7 +4,7 @@ import type { WhatIf } from '../../lesson/whatIf.ts'
 import { aloneA, each, packed, wire, wireMm } from './inCode.ts'
 
 const coreMm = 2 * Math.sqrt(wire.areaMm2 / Math.PI)
-/** The slider goes by whole wires; the curve between them is drawn straight. */
+/** Linear interpolation between whole wires, the slider's steps. */
 const between = (count: number, value: (whole: number) => number): number => {
   const below = Math.floor(count)
   return value(below) + (count - below) * (value(Math.min(below + 1, 19)) - value(below))

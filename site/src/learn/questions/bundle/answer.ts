@@ -6,7 +6,7 @@ import { numberOf, type QuestionModel, wordOf } from '../../question/question.ts
 import { writer } from '../../question/write.ts'
 
 const figures = 3
-/** A bundle tied by hand is this much wider than the smallest circle, at most. */
+/** Diameter of a hand-tied bundle over the smallest circle, at most. */
 const loose = 1.1
 const most = 40
 const width = 360

@@ -10,12 +10,12 @@ import { besideRuler } from '../../question/ruler.ts'
 import { writer } from '../../question/write.ts'
 
 const figures = 3
-/** Wire between barrel and insulation: 0.25 mm at least. */
+/** Clearance between barrel and insulation: 0.25 mm at least. */
 const gapMm = 0.5
-/** Strands are a quarter to a third air: a barrel filled less by metal than this is loose, one filled more takes no strands. */
+/** Fill factor of the barrel by metal: below, the crimp is loose; above, the strands do not fit, as a quarter to a third of a strand bundle is air. */
 const fill = { low: 0.4, high: 0.8 } as const
 
-/** The pull of the gauge at or just below the area; null where the standard has no row. */
+/** Pull force of the gauge at or just below the area; null if the standard has no such row. */
 function pullN(standard: 'UL 486A-486B' | 'SAE AS7928', areaMm2: number): { readonly gauge: number; readonly forceN: number } | null {
   const gauge = Math.ceil(areaMm2ToAwg(areaMm2) - 0.1)
   for (const one of [gauge, gauge + 1]) {
@@ -100,5 +100,5 @@ export const crimp: QuestionModel<Record<string, never>> = {
   },
 }
 
-/** The bore that a metal area fills to this share. */
+/** Bore diameter for a metal area and a fill factor. */
 const boreFor = (areaMm2: number, share: number): number => Math.sqrt((4 * areaMm2) / (Math.PI * share))

@@ -18,14 +18,14 @@ interface Place {
   readonly insulationConductivityWPerMK: number
 }
 
-/** The unfavourable of both models of still air; 0 where the air alone reaches the limit. */
+/** Continuous current by the unfavourable still-air model; 0 if the air is at the limit. */
 function currentA(wire: Place, ambientC: number, limitC: number, loadedWires: number): number {
   if (limitC <= ambientC) return 0
   if (loadedWires === 1) return steadyCurrentBandA({ ...wire, ambientC, limitC })?.low ?? 0
   return Math.min(...correlations.map((correlation) => bundleCurrentA({ ...wire, ambientC, limitC, loadedWires, correlation }) ?? 0))
 }
 
-/** The ampacity of a wire where it lies. */
+/** Ampacity of a wire in its place. */
 export const currentHere: QuestionModel<HereFacts> = {
   answer: (inputs, { insulations, sizesMm2 }) =>
     answered({ areaMm2: 'size', insulationThicknessMm: 'wall', ambientC: 'air', loadedWires: 'loaded' }, 'size', () => {

@@ -6,7 +6,7 @@ import { writer } from '../../question/write.ts'
 const figures = 3
 const pvcWPerMK = 0.17
 
-/** The fuse that carries the load and guards the wire. */
+/** The fuse that carries the load and protects the wire. */
 export const fuse: QuestionModel<Record<string, never>> = {
   answer: (inputs) =>
     answered({ areaMm2: 'size', insulationThicknessMm: 'wall', ratedA: 'fitted', limitC: 'limit', hottestC: 'air', currentA: 'current' }, 'size', () => {

@@ -16,7 +16,7 @@ export interface OverlapFacts {
 
 const figures = 3
 
-/** Two wires along each other, to scale. */
+/** Two wires side by side, to scale. */
 function picture(overlapMm: number, diameterMm: number, words: string): string {
   const tailMm = Math.max(overlapMm / 2, 2 * diameterMm)
   return besideRuler(overlapMm + 2 * tailMm, 2 * diameterMm + 2, `Two wires ${diameterMm.toFixed(2)} mm thick overlap by ${words}`, (perMm, x0, axis) =>
@@ -28,7 +28,7 @@ function picture(overlapMm: number, diameterMm: number, words: string): string {
   )
 }
 
-/** A soldered overlap: resistance, the length that breaks even, the pull it stands once. */
+/** A soldered overlap: resistance, break-even length, short-time strength. */
 export const overlap: QuestionModel<OverlapFacts> = {
   answer: (inputs, { alloys, rule }) =>
     answered({ areaMm2: 'size', overlapMm: 'overlap', bondWidthMm: 'fillet', layerMm: 'layer' }, 'overlap', () => {

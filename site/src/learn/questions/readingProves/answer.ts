@@ -8,7 +8,7 @@ const missing = (field: string, example: string): InputProblem => ({ field, read
 const words = { passes: 'It passes', fails: 'It fails', 'cannot tell': 'It proves nothing' } as const
 const verdicts = { passes: 'sound', fails: 'unsound', 'cannot tell': 'cannot tell' } as const
 
-/** A reading as an interval of volts at the working current, against what is allowed. */
+/** A reading as an interval of drop at the working current, against the allowed drop. */
 export const readingProves: QuestionModel<Record<string, never>> = {
   answer: (inputs) => {
     const write = writer(inputs, figures)

@@ -11,7 +11,7 @@ export interface RunFacts {
 
 const figures = 3
 
-/** Resistance and drop of a run with its joints, and of the sizes beside it. */
+/** Resistance and drop of a run with its joints, and of neighbouring sizes. */
 export const runDrop: QuestionModel<RunFacts> = {
   answer: (inputs, { sizesMm2 }) =>
     answered({ areaMm2: 'size', temperatureC: 'hot', currentA: 'current' }, 'size', () => {

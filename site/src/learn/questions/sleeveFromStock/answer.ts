@@ -31,7 +31,7 @@ function optional(inputs: Inputs, id: string): number | undefined {
   return typeof value === 'number' ? value : undefined
 }
 
-/** The tube that was measured, where all three of its sizes are given; a part of them is asked for in full. */
+/** The measured tube, if all three sizes are given; a partial input is a problem. */
 function ownSleeve(inputs: Inputs, facts: SleeveFacts): Named | InputProblem | null {
   const sizes = {
     'own-supplied': optional(inputs, 'own-supplied'),
@@ -55,7 +55,7 @@ function ownSleeve(inputs: Inputs, facts: SleeveFacts): Named | InputProblem | n
   return { name: 'your own', material, suppliedInsideMm, recoveredInsideMm, recoveredWallMm, longitudinalChange }
 }
 
-/** Why a sleeve is out, in words: what, by how much. */
+/** Why a sleeve does not fit, and by how much. */
 function against(choice: SleeveChoice, write: Write): string {
   const reasons = choice.reasons.map(({ code, value = 0, limit = 0 }) => {
     if (code === 'does-not-slide-over') return `${write(value, 'lengthMm')} inside does not go over ${write(limit, 'lengthMm')}`
@@ -127,7 +127,7 @@ function none(choices: readonly SleeveChoice[], joint: Joint, write: Write): Ans
   }
 }
 
-/** The others of the stock: those that fit as well, then why not. */
+/** The rest of the stock: other fitting sleeves, then the others with their reasons. */
 function others(choices: readonly SleeveChoice[], write: Write): AnswerPart {
   const fitting = choices.filter((choice) => choice.fits).length
   const counted = fitting === 0 ? 'None of the others fits.' : `${fitting} of the other ${choices.length} would fit as well.`

@@ -1,15 +1,15 @@
 import type { Interval, SleeveMaterialName } from '@strandwise/core/materials'
 import type { Sleeve } from '@strandwise/core/sleeve'
 
-/** Rows of the tables that the page is built with. */
+/** Table rows fixed at build time. */
 export interface SleeveFacts {
-  /** The sizes that can be ticked, by the word of their tick. */
+  /** Sizes to choose from, by the word of their option. */
   readonly stock: Readonly<Record<string, Sleeve & { readonly name: string; readonly fromMemory: boolean }>>
   readonly changes: Readonly<Partial<Record<SleeveMaterialName, Interval>>>
-  /** Of the smallest diameter, the largest share that the recovered inside should have. */
+  /** Recovered inside over the smallest diameter, at most. */
   readonly recoveredShare: number
-  /** Of the largest diameter, the least that the supplied inside should have. */
+  /** Supplied inside over the largest diameter, at least. */
   readonly suppliedRatio: number
-  /** The least cover past the joint on each side, in diameters of the covered wire. */
+  /** Least overlap past the joint on each side, in diameters of the covered wire. */
   readonly coverDiameters: number
 }

@@ -7,7 +7,7 @@ import { unitsField } from '../../question/unitsField.ts'
 import { quoted, rule } from '../../rulesById.ts'
 import type { SleeveFacts } from './facts.ts'
 
-/** The thickest that a repair of a lead asks for. */
+/** Thickest part in the repair of a lead. */
 const thickestMm = 20
 
 const short: Readonly<Record<string, string>> = {

@@ -12,7 +12,7 @@ export interface TogetherFacts {
 
 const figures = 3
 
-/** Whether the sleeve melts the solder again or spoils the insulation, and what would go. */
+/** Whether the sleeve remelts the solder or damages the insulation, and what would work. */
 export const together: QuestionModel<TogetherFacts> = {
   answer: (inputs, { solders, sleeves, insulations }) =>
     answered({}, 'alloy', () => {

@@ -9,7 +9,7 @@ const figures = 3
 const tipKPerW = 1.5
 const levers = { 'wet-tip': 'wet the tip with fresh solder', flux: 'add flux', press: 'press firmly', nearer: 'hold the air nearer' } as const
 
-/** Does the joint wet, and what does the insulation get meanwhile? */
+/** Whether the joint wets, and how hot the insulation gets. */
 export const willItFlow: QuestionModel<Record<string, never>> = {
   answer: (inputs) =>
     answered(

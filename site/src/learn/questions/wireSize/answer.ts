@@ -5,7 +5,7 @@ import type { WireSizeFacts } from './facts.ts'
 import { bundleOf, currentBand, heatOf, type Place, type Run, type SizeFound, sizesFor, temperatureBand } from './model.ts'
 
 const figures = 3
-/** Rounded to the unfavourable side: a limit is never printed larger than it is. */
+/** Rounds a limit down, so that it is never printed too large. */
 function down(value: number): number {
   const unit = 10 ** (Math.floor(Math.log10(value)) + 1 - figures)
   return Number((Math.floor(value / unit) * unit).toPrecision(figures))

@@ -6,7 +6,7 @@ import type { WireSizeFacts } from './facts.ts'
 
 const correlations = ['churchill-chu', 'morgan'] as const
 
-/** Where the wire lies: the same for both directions of the question. */
+/** Place of the wire, for both directions of the question. */
 export interface Place {
   readonly material: MetalName
   readonly limitC: number
@@ -25,7 +25,7 @@ export const heatOf = (areaMm2: number, place: Place, facts: WireSizeFacts): Wir
   ambientC: place.ambientC,
 })
 
-/** The bundle as one cylinder; as many wires as the page has a packing for. */
+/** The bundle as one cylinder, up to the largest number of wires with a known packing. */
 export function bundleOf(areaMm2: number, place: Place, facts: WireSizeFacts): WireHeat & { readonly loadedWires: number; readonly bundleOutsideMm: number } {
   const heat = heatOf(areaMm2, place, facts)
   const wireOutsideMm = 2 * Math.sqrt(areaMm2 / Math.PI) + 2 * place.insulationThicknessMm

@@ -11,7 +11,7 @@ export function getStaticPaths() {
   )
 }
 
-/** The rows of one table, numbers as they are in the code. */
+/** The rows of one table as CSV, with numbers as in the code. */
 export function GET({ props }: { readonly props: { readonly text: string } }): Response {
   return new Response(props.text)
 }
