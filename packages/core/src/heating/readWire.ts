@@ -30,7 +30,7 @@ function wallLossWPerMK(outsideM: number, filmWPerM2K: number, wallMKPerW: numbe
   return film / (1 + film * wallMKPerW)
 }
 
-/** Share of the film in film and wall. */
+/** Thermal resistance of the film as a share of film and wall. */
 function filmShare(outsideM: number, filmWPerM2K: number, wallMKPerW: number): number {
   return 1 / (1 + Math.PI * outsideM * filmWPerM2K * wallMKPerW)
 }

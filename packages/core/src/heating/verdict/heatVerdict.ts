@@ -5,7 +5,7 @@ import { heatMoves } from './heatMoves.ts'
 import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
 
 /**
- * Judges the heating of a joint as a workshop would: whether it wets in time at both ends of the uncertainties, and whether the insulation survives.
+ * Judges the heating of a joint as a workshop would: whether the solder flows in time at both ends of the uncertainties, before the insulation is damaged.
  *
  * Contact resistance is one unknown for wetting and for the edge; the tool lifts 2 s after wetting. Unsound: not wetted in time even at the favourable end, or a published limit passed even there. Cannot tell: sound at the favourable end only. Caution: fails at the unfavourable end, or wets late, or passes a limit that is from memory or estimated. Sound: at both ends, in good time. In time is 10 s under an iron, 60 s in hot air. An iron's contact is bounded by solder over the whole flat and by a dry tip with light force.
  *
