@@ -10,7 +10,7 @@ async function methodFacts(): Promise<MethodFacts> {
   return { sources: await runChecks(), recalled: recalledIn(core) }
 }
 
-/** Reads docstrings, runs the references and collects provenance in plain Node, only when the method page asks for it. */
+/** Runs the references and collects provenance in plain Node, only when the method page asks for it. */
 export function methodFactsIntegration(): AstroIntegration {
   return {
     name: 'method-facts',
