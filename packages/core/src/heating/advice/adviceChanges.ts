@@ -1,7 +1,9 @@
-import { type SolderName, solder } from '../../materials/index.ts'
+import { type Interval, type SolderName, solder } from '../../materials/index.ts'
 import { heatJoint } from '../heatJoint.ts'
 import type { HeatChange, HeatJointInput, HeatJointResult } from '../heatJointTypes.ts'
+import { heatLimits } from '../heatLimits.ts'
 import { alloyValues } from '../readAlloy.ts'
+import { airHighC, airLowC } from '../readTool.ts'
 import { type Goal, reaches } from './adviceGoals.ts'
 import { heatJointAdviceDefaults, leverOf, leversOf, moved } from './adviceLevers.ts'
 import type { AdviceLimits } from './adviceLimits.ts'
@@ -21,12 +23,19 @@ const clipMarginMm = 1
 /** Number of clip positions tried, from the insulation towards the joint. */
 const clipPlaces = 5
 
+/** The part of a lever's limits that heatJoint takes: air within the law that gives its film, and a tip of mass with a way for its heat. */
+function usable({ tool }: HeatJointInput, lever: HeatChange['lever'], { low, high }: Interval): Interval {
+  if (lever === 'airC' && tool.kind === 'hot-air' && tool.airSpeedMPerS !== undefined) return { low: Math.max(low, airLowC), high: Math.min(high, airHighC) }
+  if (lever === 'tipResistanceKPerW' && tool.kind === 'iron' && tool.tipHeatCapacityJPerK) return { low: Math.max(low, heatLimits.resistanceKPerW[0]), high }
+  return { low, high }
+}
+
 function sliding({ input, allowedExposureS, limits }: Search, goal: Goal): HeatChange[] {
   return leversOf(input).flatMap((lever): HeatChange[] => {
     const from = leverOf(input, lever)
     if (from === null) return []
     // A stub can be stripped longer, never shorter.
-    const range = lever === 'stubMm' ? { low: from, high: limits.stubMm.high } : limits[lever]
+    const range = lever === 'stubMm' ? { low: from, high: limits.stubMm.high } : usable(input, lever, limits[lever])
     const to = nearestPosition(from, range, (value) => reaches(heatJoint(moved(input, lever, value)), goal, allowedExposureS))
     return to === null ? [] : [{ lever, from, to, result: heatJoint(moved(input, lever, to)) }]
   })

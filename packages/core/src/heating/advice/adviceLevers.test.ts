@@ -45,9 +45,10 @@ describe('a lever moved', () => {
     expect(moved(joint, 'stubMm', 12).conductors.map(({ stubMm }) => stubMm)).toEqual([12, 12])
   })
 
-  test('the time watched after the tool stays, and samples within the run', () => {
-    expect(moved(joint, 'toolOffS', 9)).toMatchObject({ toolOffS: 9, observeS: 39 })
-    expect(moved(joint, 'toolOffS', 1)).toMatchObject({ toolOffS: 1, observeS: 34 })
+  test('a time watched by default follows the tool, a given one is kept after it; samples stay within the run', () => {
+    expect(moved(joint, 'toolOffS', 9)).toEqual({ ...joint, toolOffS: 9 })
+    expect(moved(joint, 'toolOffS', 1)).toEqual({ ...joint, toolOffS: 1 })
+    expect(moved({ ...joint, sampleTimesS: [33] }, 'toolOffS', 1)).toMatchObject({ toolOffS: 1, observeS: 33 })
     expect(moved({ ...joint, observeS: 6 }, 'toolOffS', 9)).toMatchObject({ toolOffS: 9, observeS: 11 })
     expect(moved({ ...joint, observeS: 6 }, 'toolOffS', 3)).toMatchObject({ toolOffS: 3, observeS: 6 })
   })

@@ -2,6 +2,7 @@ import { frozen } from '../../errors/inner.ts'
 import type { Provenance } from '../../materials/index.ts'
 import { heatJointDefaults } from '../heatJointDefaults.ts'
 import type { HeatChange, HeatJointInput } from '../heatJointTypes.ts'
+import { heatLimits } from '../heatLimits.ts'
 
 /** Default limits of each lever of heatJointAdvice, in the lever's own unit. */
 export const heatJointAdviceDefaults = /* @__PURE__ */ frozen({
@@ -52,13 +53,17 @@ export function leverOf(i: HeatJointInput, lever: SlidingLever): number | null {
   return value === undefined || (lever === 'tipResistanceKPerW' && value === 0) ? null : value
 }
 
-/** The same joint with one lever moved. Shorter stubs are lengthened to the value; the time observed after the tool leaves stays the same. */
+/** Moves the tool's removal. The default observation time follows it; a given end of the run moves only with a later removal. Every sample time stays in the run. */
+function liftedAt(i: HeatJointInput, toolOffS: number): HeatJointInput {
+  const last = Math.max(0, ...(i.sampleTimesS ?? []))
+  const after = heatJointDefaults.observeAfterToolOffS.value
+  if (i.observeS === undefined) return { ...i, toolOffS, ...(last > toolOffS + after ? { observeS: last } : {}) }
+  return { ...i, toolOffS, observeS: Math.min(Math.max(i.observeS + Math.max(0, toolOffS - i.toolOffS), toolOffS), heatLimits.observeS[1]) }
+}
+
+/** The same joint with one lever moved. Shorter stubs are lengthened to the value. */
 export function moved(i: HeatJointInput, lever: SlidingLever, value: number): HeatJointInput {
   if (lever === 'stubMm') return { ...i, conductors: i.conductors.map((side) => ({ ...side, stubMm: Math.max(side.stubMm, value) })) }
-  if (lever === 'toolOffS') {
-    const after = (i.observeS ?? i.toolOffS + heatJointDefaults.observeAfterToolOffS.value) - i.toolOffS
-    // The run never gets shorter, so that every sample time still lies in it.
-    return { ...i, toolOffS: value, observeS: Math.max(value, i.toolOffS) + after }
-  }
+  if (lever === 'toolOffS') return liftedAt(i, value)
   return { ...i, tool: { ...i.tool, [lever]: value } as HeatJointInput['tool'] }
 }

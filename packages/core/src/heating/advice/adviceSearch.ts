@@ -9,7 +9,8 @@ const mostTrials = 60
 /** Interpolates between two positions of a lever, geometrically if both are positive. */
 function between(from: number, to: number, share: number): number {
   if (share === 1) return to
-  return from > 0 && to > 0 ? from * (to / from) ** share : from + (to - from) * share
+  // Two powers, because to / from overflows where from is next to nothing.
+  return from > 0 && to > 0 ? from ** (1 - share) * to ** share : from + (to - from) * share
 }
 
 /** The smallest move from one end, which fails, towards the other; null if every position tried fails. */

@@ -10,7 +10,8 @@ import { type GivenLimits, readLimits } from './adviceLimits.ts'
  * Finds the smallest single change that makes a joint flow, that spares its insulation, and that does both; empty if nothing needs changing.
  *
  * Each lever is moved alone and solved for the smallest sufficient move; a lever that cannot reach the goal is absent. Flowing means liquidus and superheat within the run;
- * sparing means that no insulation's edge is above its limit for longer than allowed. Stubs only grow. A clip is set on each bare stub, as near to the insulation as works. The alloy is the one with the nearest liquidus; its compatibility with the wire's plating is not checked here.
+ * sparing means that no insulation's edge is above its limit for longer than allowed. The input with `to` in it gives `result`. Stubs only grow, and a given observeS
+ * moves with a later toolOffS. A clip is set on each bare stub, as near to the insulation as works. The alloy is the one with the nearest liquidus; its compatibility with the wire's plating is not checked here.
  * A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
  *
  * @equation least |ln(to/from)| with wettedAtS not null, or insulationExposureS <= allowed
