@@ -55,6 +55,14 @@ describe('heatJointBand', () => {
     expect(heatJointBand({ ...input, contactFactor: 1 }).best).toEqual(heatJoint(input))
   })
 
+  test('the emissivity of the joint goes with its film, 0.05 to 0.3, unless either is given', () => {
+    const open = { ...input, joint: { lapMm: 9, diameterMm: 2.6, solderMm3: 7 }, contactFactor: 1 }
+    const having = (emissivity: number) => heatJointBand({ ...open, joint: { ...open.joint, emissivity } })
+    expect(heatJointBand(open)).toEqual({ best: having(0.05).best, nominal: having(0.15).nominal, worst: having(0.3).worst })
+    expect(having(0.15).best.steadyC).toBeLessThan(heatJointBand(open).best.steadyC)
+    expect(heatJointBand({ ...open, filmFactor: 1 }).worst).toEqual(heatJoint(open))
+  })
+
   test.each([0.9, Number.NaN, Infinity, '3'])('a factor of %s is refused by its name', (factor) => {
     for (const name of ['contactFactor', 'streamFactor', 'filmFactor']) {
       let error: unknown

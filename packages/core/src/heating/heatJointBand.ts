@@ -19,7 +19,8 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
 /**
  * Gives the heating of a joint at the best, nominal and worst end of the uncertainties: an iron's contact, a stream's film, still air.
  *
- * Still-air films vary only if the input does not give them. A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
+ * Still-air films vary only if the input does not give them. The joint's emissivity varies with its film, 0.05 to 0.3, unless either is given.
+ * A tool's filmWPerM2K replaces the film coefficient computed from its airSpeedMPerS.
  *
  * @equation R_contact / f, R_contact, R_contact f; h f, h, h / f
  * @symbol R_contact - tool.contactResistanceKPerW - K/W - contact of tip and joint
@@ -43,7 +44,7 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
  *   sampleTimesS: [0.2],
  *   contactFactor: 3,
  *   filmFactor: 1.3,
- * }) // { best: { steadyC: 323.39423 }, nominal: { steadyC: 298.93129 }, worst: { steadyC: 244.29762 } }
+ * }) // { best: { steadyC: 323.48524 }, nominal: { steadyC: 298.93129 }, worst: { steadyC: 244.06976 } }
  * @example
  * heatJointBand({
  *   ambientC: 20,
@@ -53,7 +54,7 @@ export const heatJointBandDefaults = /* @__PURE__ */ frozen({
  *   alloy: 'SAC305',
  *   toolOffS: 60,
  *   streamFactor: 1.5,
- * }) // { best: { steadyC: 199.34113 }, nominal: { steadyC: 158.61153 }, worst: { steadyC: 121.06979 } }
+ * }) // { best: { steadyC: 199.61552 }, nominal: { steadyC: 158.61153 }, worst: { steadyC: 120.87283 } }
  * @source the project's model of a lap joint, at the ends of what is known of its tool
  */
 export function heatJointBand(i: HeatJointInput & { readonly contactFactor?: number; readonly streamFactor?: number; readonly filmFactor?: number }): {

@@ -35,6 +35,13 @@ export interface Reading {
   readonly tube?: SolderSleeveTube
 }
 
+/** Default emissivity of the joint: an end of its band if the joint's film is varied, nominal if the film is given or not varied. */
+function assumedEmissivity({ joint }: HeatJointInput, filmFactor: number): number {
+  const { low, value, high } = heatJointDefaults.jointEmissivity
+  if (joint.filmWPerM2K !== undefined || filmFactor === 1) return value
+  return filmFactor < 1 ? low : high
+}
+
 /** Checks every number of the input and converts to SI units. */
 export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFactor = 1, filmFactor = 1, tube }: Reading = {}): HeatModel {
   const ambientC = requireJointTemperature('ambientC', i.ambientC)
@@ -45,7 +52,7 @@ export function readHeatJoint(i: HeatJointInput, { contactFactor = 1, streamFact
   const diameterM = requireWithin('joint.diameterMm', joint.diameterMm, 'diameterMm') / 1000
   const surfaceM2 = requireWithin('joint.surfaceMm2', joint.surfaceMm2 ?? Math.PI * joint.diameterMm * joint.lapMm, 'surfaceMm2') / 1e6
   const solderM3 = requireWithin('joint.solderMm3', joint.solderMm3, 'solderMm3') / 1e9
-  const emissivity = requireWithin('joint.emissivity', joint.emissivity ?? defaults.jointEmissivity.value, 'share')
+  const emissivity = requireWithin('joint.emissivity', joint.emissivity ?? assumedEmissivity(i, filmFactor), 'share')
   if (!Array.isArray(conductors) || conductors.length < 1 || conductors.length > mostConductors) {
     throw new DomainError(
       'conductors',
