@@ -90,6 +90,25 @@ describe('assessMethods: place, wire and tools', () => {
     expect(rulesOf({ ...pair, location: 'damp' }, 'new-crimped-terminal', 'requires')).toEqual(['me-galvanic-harsh'])
   })
 
+  test.each(['tin', 'tinned-copper'] as const)(
+    'anodic index, %s on copper, 0.25 V: no condition in the dry; in the damp a condition that gives both figures',
+    (plating) => {
+      for (const metals of [
+        ['annealed-copper', plating],
+        [plating, 'annealed-copper'],
+      ] as const)
+        for (const method of ['crimped-butt-splice', 'new-crimped-terminal'] as const) {
+          expect(verdict({ metals }, method)).toBe('suitable')
+          const damp = assessMethods({ ...bench, metals, location: 'damp' }).find((one) => one.method === method)
+          expect(damp?.verdict).toBe('conditional')
+          const reason = damp?.reasons.find(({ rule }) => rule === 'me-galvanic-harsh')
+          expect(reason?.effect).toBe('requires')
+          expect(reason?.changesIf).toContain('0.25 V apart on the anodic index, 0.15 V at most here')
+        }
+      expect(verdict({ metals: [plating, plating], location: 'dry' }, 'new-crimped-terminal')).toBe('suitable')
+    },
+  )
+
   test('thermocouple: no soft solder, the same alloys on both legs', () => {
     for (const method of soldered) expect(rulesOf({ circuit: 'thermocouple' }, method, 'forbids')).toEqual(['me-thermocouple-no-soft-solder'])
     expect(rulesOf({ circuit: 'thermocouple' }, 'crimped-butt-splice', 'requires')).toContain('me-thermocouple')

@@ -59,7 +59,9 @@ function judgePair(context: MethodContext, _method: MethodName, rule: PracticeRu
   const [metal1, metal2]: readonly [MetalName, MetalName] = context.metals
   if (anodicIndex[metal1] === undefined || anodicIndex[metal2] === undefined) return null
   const limitV = ruleFigure(rule, isWet(context) ? 'harshMaxV' : 'normalMaxV')
-  return unless(galvanicDifferenceV(metal1, metal2) <= limitV, 'the joint is sealed all round, or one side is plated')
+  const apartV = galvanicDifferenceV(metal1, metal2)
+  const figures = `${apartV.toFixed(2)} V apart on the anodic index, ${limitV.toFixed(2)} V at most here`
+  return unless(apartV <= limitV, `the joint is sealed all round, or both sides have like platings: the metals are ${figures}`)
 }
 
 /**
