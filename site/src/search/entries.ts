@@ -31,7 +31,7 @@ const topicOf = new Map(topics.flatMap((topic) => topic.rules.map((rule) => [rul
 function told(): readonly Told[] {
   return [
     ...questions.map((one): Told => ({ kind: 'question', title: one.title, path: `questions/${one.id}/`, text: one.summary })),
-    ...lessons.map((one): Told => ({ kind: 'lesson', title: one.title, path: `examples/${one.id}/`, text: one.summary })),
+    ...lessons.map((one): Told => ({ kind: 'lesson', title: one.question, path: `examples/${one.id}/`, text: one.summary })),
     ...handbook.functions.map(
       (one): Told => ({
         kind: 'function',

@@ -16,7 +16,7 @@ export class LiveQuestion {
   #worked: string
 
   constructor(root: HTMLElement, model: QuestionModel<never>) {
-    const { fields, facts } = JSON.parse(root.dataset.question ?? '{}') as { fields: readonly AskedField[]; facts: F }
+    const { fields, facts } = JSON.parse(root.dataset.question ?? '{}') as { fields: readonly AskedField[]; facts: never }
     this.#root = root
     this.#model = model
     this.#fields = fields
