@@ -7,7 +7,7 @@ import { SavedWork } from './savedWork.ts'
 import { saveText } from './saveText.ts'
 import type { Workbench } from './workbench.ts'
 
-/** What the buttons do: start from an example, take back, keep, open, save, hand on, print. */
+/** Actions of the buttons: example, undo, keep, open, save, share, print. */
 export class Actions {
   readonly #root: HTMLElement
   readonly #bench: Workbench
@@ -34,12 +34,12 @@ export class Actions {
     this.#bench.onChange = (answers) => {
       this.#say('')
       this.#hideLink()
-      // The link in the address is no longer this job.
+      // The link in the address no longer matches this job.
       if (isJobFragment(location.hash.slice(1))) history.replaceState(null, '', location.pathname + location.search)
       this.#save(answers)
       this.#buttons()
     }
-    // Half-typed text is kept too, key by key.
+    // Half-typed text is saved too, at each key.
     this.#root.addEventListener('input', () => this.#save(this.#bench.answers), { signal })
     this.#file.addEventListener('change', () => void this.#openFile(), { signal })
     window.addEventListener('hashchange', () => void this.#openLink(), { signal })
@@ -64,7 +64,7 @@ export class Actions {
     this.#buttons()
   }
 
-  /** On a phone the plan and the answers are views of their own; on a wide window both are there. */
+  /** On a phone, plan and answers are separate views; a wide window shows both. */
   show(view: 'plan' | 'answers'): void {
     if (this.#root.dataset.view === view) return
     this.#root.dataset.view = view
@@ -89,13 +89,13 @@ export class Actions {
     const able = { undo: this.#bench.canUndo, redo: this.#bench.canRedo }
     for (const [name, can] of Object.entries(able)) {
       const button = part(this.#root, `[data-act="${name}"]`, HTMLButtonElement)
-      // A button that goes dead under the finger would drop the focus.
+      // Disabling the focused button would lose the focus.
       if (!can && document.activeElement === button) part(this.#root, '[data-act="example"]', HTMLButtonElement).focus()
       button.disabled = !can
     }
   }
 
-  /** A trouble is marked; a plain note is not. */
+  /** Shows a message; trouble is marked as such. */
   #say(words: string, trouble = true): void {
     this.#said.textContent = words
     this.#said.hidden = words === ''
@@ -129,12 +129,12 @@ export class Actions {
     this.#lent()
   }
 
-  /** A job from a link leaves other kept work waiting: the person says which of them to keep. */
+  /** A job from a link while other work is kept: the person chooses which to keep. */
   #lent(): void {
     part(this.#root, '[data-borrowed]', HTMLElement).hidden = !this.#saved.borrowed
   }
 
-  /** Asks the worker; what is refused is said in its own sentence and changes nothing. */
+  /** Asks the worker; a refusal is shown and changes nothing. */
   async #refusing(asked: Promise<Answers | null>, use: (answers: Answers) => void): Promise<void> {
     try {
       const answers = await asked
@@ -147,7 +147,7 @@ export class Actions {
     }
   }
 
-  /** What came from outside replaces the answers, and can be taken back; what can't be used changes nothing. */
+  /** Opens the link's job in place of the answers, with undo; an unusable link changes nothing. */
   async #openLink(): Promise<void> {
     const fragment = location.hash.slice(1)
     if (!isJobFragment(fragment)) return
@@ -162,7 +162,7 @@ export class Actions {
 
   async #openFile(): Promise<void> {
     const file = this.#file.files?.[0]
-    // The same file may be chosen again after it was mended.
+    // Cleared so that the same file can be chosen again after a correction.
     this.#file.value = ''
     if (file === undefined) return
     await this.#refusing(this.#client.ask({ ask: 'file', text: await file.text() }), (answers) => this.#take(answers))
@@ -199,7 +199,7 @@ export class Actions {
       field.focus()
       field.select()
       note.textContent = ''
-      // Where the clipboard is closed to the page, the link stands selected.
+      // If the clipboard is not accessible, the link stays selected.
       await navigator.clipboard?.writeText(address.href).then(
         () => {
           note.textContent = 'Copied.'

@@ -1,20 +1,20 @@
 import type { FormField, FormGroup } from '@strandwise/planner/job'
 
-/** What stands in the form, as typed: by the field's path; a list's own name holds how many entries it has. */
+/** Answers as typed, by the field's path; the path of a list has its number of entries. */
 export type Answers = Readonly<Record<string, string>>
 
-/** A field of the form as the page needs it, without what only its reader needs. */
+/** The parts of a form field that the page needs. */
 export type PageField = Pick<FormField, 'path' | 'title' | 'shape' | 'needed' | 'kind' | 'unit' | 'values' | 'onlyOf'>
 export interface PageGroup extends Pick<FormGroup, 'id' | 'at' | 'most' | 'oneOf' | 'kinds' | 'needed'> {
   readonly fields: readonly PageField[]
 }
 
-/** A field of the form at its place in the job, list entries counted. */
+/** A form field at its path in the job, with list indices. */
 export interface AskedField<G extends PageGroup = PageGroup> {
   readonly group: G
   readonly field: G['fields'][number]
   readonly path: string
-  /** Path of the entry or group that holds it; '' for the job itself. */
+  /** Path of its entry or group; '' for the job itself. */
   readonly holder: string
 }
 
@@ -25,7 +25,7 @@ export function countOf(answers: Answers, group: PageGroup): number {
   return /^\d+$/.test(text) && text.length <= mostDigits ? Math.min(Number(text), group.most ?? 0) : 0
 }
 
-/** Path of a group's entries: "wire", "readings.0", "readings.1"; '' for fields of the job itself. */
+/** Paths of a group's entries: "wire", "readings.0", "readings.1"; '' for fields of the job itself. */
 export function holdersOf(answers: Answers, group: PageGroup): readonly string[] {
   if (group.most === undefined) return [group.at]
   return Array.from({ length: countOf(answers, group) }, (_, index) => `${group.at}.${index}`)
@@ -33,7 +33,7 @@ export function holdersOf(answers: Answers, group: PageGroup): readonly string[]
 
 export const pathIn = (holder: string, path: string): string => (holder === '' ? path : `${holder}.${path}`)
 
-/** Every field that the answers call for: those of another kind of tool are left out. */
+/** All fields for the present answers, without those of another kind of tool. */
 export function askedFields<G extends PageGroup>(form: readonly G[], answers: Answers): readonly AskedField<G>[] {
   return form.flatMap((group) =>
     holdersOf(answers, group).flatMap((holder) =>
@@ -44,13 +44,13 @@ export function askedFields<G extends PageGroup>(form: readonly G[], answers: An
   )
 }
 
-/** An answer that a first plan can't do without, or that an entry begun can't. */
+/** A missing answer, required by the first plan or by an entry already begun. */
 export interface Missing {
   readonly path: string
   readonly title: string
 }
 
-/** What is still missing, in the order of the form. */
+/** Missing answers in form order. */
 export function missingAnswers(form: readonly PageGroup[], answers: Answers): readonly Missing[] {
   const asked = askedFields(form, answers)
   const begun = new Set(asked.filter((item) => item.group.most !== undefined || !isBlank(answers, item.field, item.path)).map((item) => item.holder))
@@ -72,7 +72,7 @@ export function missingAnswers(form: readonly PageGroup[], answers: Answers): re
   })
 }
 
-/** What a bare number in this field is read in; the unit of a reading hangs on its kind, '' until that is said. */
+/** Unit of a bare number in this field; for a reading it depends on the kind, '' until that is chosen. */
 export function unitOf(asked: AskedField, answers: Answers): string {
   const { field, group, holder } = asked
   if (field.kind !== undefined) return field.unit ?? ''
@@ -91,14 +91,14 @@ const readingUnits: Readonly<Record<string, string>> = {
   temperature: '°C',
 }
 
-/** The names under which a field's text stands: an interval has two. */
+/** Paths of a field's texts: two for an interval. */
 export const textsOf = (field: PageField, path: string): readonly string[] => (field.shape === 'interval' ? [`${path}.low`, `${path}.high`] : [path])
 
 const blank = (text: string | undefined): boolean => text === undefined || text.trim() === ''
 
 export const isBlank = (answers: Answers, field: PageField, path: string): boolean => textsOf(field, path).every((name) => blank(answers[name]))
 
-/** The same without what is blank, in one order, so that two states can be compared. */
+/** Without blank answers, sorted, for comparison. */
 export function trimmed(answers: Answers): Answers {
   return Object.fromEntries(
     Object.entries(answers)
@@ -107,7 +107,7 @@ export function trimmed(answers: Answers): Answers {
   )
 }
 
-/** Answers with one entry taken out of a list; the entries behind it move up. */
+/** Answers without one entry of a list; later entries move up. */
 export function withoutEntry(answers: Answers, group: PageGroup, index: number): Answers {
   const before = `${group.at}.`
   const moved = Object.entries(answers).flatMap(([name, text]): readonly (readonly [string, string])[] => {
@@ -120,7 +120,7 @@ export function withoutEntry(answers: Answers, group: PageGroup, index: number):
   return { ...Object.fromEntries(moved), [group.at]: String(Math.max(0, countOf(answers, group) - 1)) }
 }
 
-/** Answers with one more, empty entry in a list. */
+/** Answers with an empty entry added to a list. */
 export function withEntry(answers: Answers, group: PageGroup): Answers {
   const count = countOf(answers, group)
   const kind = group.kinds[0]

@@ -12,14 +12,14 @@ function inside(value: unknown, path: string): unknown {
 
 const asText = (value: unknown): string => (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : '')
 
-/** What the job says for a field, under either of its names. */
+/** The job's value of a field, in either spelling. */
 function given(holder: unknown, field: FormField): unknown {
   const fixed = inside(holder, field.path)
   if (fixed !== undefined || field.written === undefined) return fixed
   return inside(holder, [...field.path.split('.').slice(0, -1), field.written].join('.'))
 }
 
-/** A wire's area stands where its size is asked for. */
+/** A wire's area fills the field of its size. */
 function areaInstead(holder: unknown, path: string): readonly (readonly [string, string])[] {
   const areaMm2 = inside(holder, 'areaMm2')
   const written = asText(inside(holder, 'area'))
@@ -38,7 +38,7 @@ function fieldTexts(holder: unknown, at: string, group: FormGroup): readonly (re
   })
 }
 
-/** "5.2 mm" where mm stands beside the field anyway is 5.2: both would read twice. */
+/** "5.2 mm" becomes 5.2 where the field's unit is mm anyway. */
 function withoutOwnUnit(answers: Answers): Answers {
   const bare = askedFields(planForm, answers).flatMap((asked) => {
     const unit = unitOf(asked, answers)
@@ -51,7 +51,7 @@ function withoutOwnUnit(answers: Answers): Answers {
   return { ...answers, ...Object.fromEntries(bare) }
 }
 
-/** The form filled from a job, in either spelling: a quantity that was typed in a unit other than the field's own stands there so again. */
+/** Fills the form from a job in either spelling; quantities typed in another unit than the field's keep it. */
 export function answersFrom(job: unknown): Answers {
   const texts = planForm.flatMap((group) => {
     if (group.at === '') return fieldTexts(job, '', group)

@@ -2,7 +2,7 @@ import { issueLine, JobError, parseRepairJob } from '@strandwise/planner/job'
 
 export type LinkFault = 'version' | 'too-long' | 'damaged' | 'not-a-job' | 'markup'
 
-/** A link or file that can't be used; its message is a sentence for the person who opened it. */
+/** An unusable link or file; its message is shown to the person who opened it. */
 export class LinkError extends Error {
   override readonly name = 'LinkError'
   readonly fault: LinkFault
@@ -13,11 +13,11 @@ export class LinkError extends Error {
   }
 }
 
-/** A job has a list in a group, an object in that, and a pair of ends in that. */
+/** Deepest nesting of a job: a list in a group, an object in that, an interval in that. */
 const deepestJob = 8
 
 /**
- * Goes down a value one level at a time, so that no nesting, however deep, can exhaust the stack.
+ * Checks the depth level by level, so that no nesting can exhaust the stack.
  *
  * @throws LinkError where the value is nested deeper than any job; `what` begins its sentence
  */
@@ -30,7 +30,7 @@ export function refuseDeepNesting(value: unknown, what: string): void {
 }
 
 /**
- * A job from outside, judged by the schema; `what` begins the sentence that refuses it.
+ * Checks a job from outside against the schema; `what` begins the message of a refusal.
  *
  * @throws LinkError with that sentence
  */

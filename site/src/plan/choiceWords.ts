@@ -1,4 +1,4 @@
-/** Words of the job file that need more than their hyphens taken out to be read by a person. */
+/** Choices that need more than replacing hyphens to be readable. */
 const special: Readonly<Record<string, string>> = {
   'source+': 'source, plus',
   'source-': 'source, minus',
@@ -27,7 +27,7 @@ const special: Readonly<Record<string, string>> = {
   false: 'no',
 }
 
-/** A word of the job file as the form shows it. */
+/** A choice of the job file as the form shows it. */
 export function choiceWord(value: string): string {
   if (Object.hasOwn(special, value)) return special[value] ?? value
   // Alloys and standards keep their own spelling.

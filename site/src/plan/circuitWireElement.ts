@@ -6,11 +6,11 @@ export interface Probes {
 }
 
 const namespace = 'http://www.w3.org/2000/svg'
-/** Readings stand in lanes side by side, the next to the right of the last. */
+/** Width of a lane; readings are drawn in lanes side by side. */
 const laneWidth = 76
 const lanes = 2
 
-/** The circuit as one line: two places tapped are a reading; each reading stands as two marks with its value between them. */
+/** The circuit as one line: tapping two places adds a reading; each reading is two marks with its value between them. */
 export class CircuitWireElement extends HTMLElement {
   #first: string | null = null
 
@@ -45,7 +45,7 @@ export class CircuitWireElement extends HTMLElement {
     this.dispatchEvent(new CustomEvent<Probes>('probes', { bubbles: true, detail: { from, to } }))
   }
 
-  /** The readings of the form, drawn beside the places that they were taken between. */
+  /** Draws the readings beside their places. */
   draw(answers: Answers, units: readonly string[]): void {
     const marks = this.querySelector('[data-marks]')
     const first = this.#buttons()[0]

@@ -1,7 +1,7 @@
 type Child = Node | string
 type Properties = Readonly<Record<string, string | boolean | undefined>>
 
-/** An element with attributes and children; text stays text. */
+/** Creates an element with attributes and children; text is never parsed as markup. */
 export function el<K extends keyof HTMLElementTagNameMap>(name: K, properties: Properties = {}, ...children: readonly Child[]): HTMLElementTagNameMap[K] {
   const node = document.createElement(name)
   for (const [key, value] of Object.entries(properties)) {
@@ -15,14 +15,14 @@ export function el<K extends keyof HTMLElementTagNameMap>(name: K, properties: P
 export const list = (name: 'ul' | 'ol', items: readonly Child[], properties: Properties = {}): HTMLElement =>
   el(name, properties, ...items.map((item) => el('li', {}, item)))
 
-/** The one element that the page was built with; its absence is a fault of the page, not of the person. */
+/** The element of the static page that matches; if missing, the page is at fault. */
 export function part<T extends Element>(root: ParentNode, selector: string, type: abstract new () => T): T {
   const found = root.querySelector(selector)
   if (!(found instanceof type)) throw new Error(`the page has no ${selector}`)
   return found
 }
 
-/** Markup that this site made itself (drawings, charts); what people typed is escaped in it. */
+/** Parses trusted markup of this site (drawings, charts), in which typed text is escaped. */
 export function drawn(markup: string): DocumentFragment {
   const template = document.createElement('template')
   template.innerHTML = markup

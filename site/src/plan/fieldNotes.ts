@@ -4,10 +4,10 @@ import type { NotedProblem, PlanReply } from './planService.ts'
 
 const holderOf = (path: string): string => path.replace(/\.(low|high)$/, '')
 
-/** What stands under each field: how it was read, or why it was not. */
+/** Notes under the fields: how an answer was read, or why it was refused. */
 export class FieldNotes {
   readonly #view: FormView
-  /** Fields left at least once; nobody is corrected in the middle of a word. */
+  /** Fields left at least once; corrections are not shown while typing. */
   readonly #left = new Set<string>()
 
   constructor(view: FormView) {
@@ -57,7 +57,7 @@ export class FieldNotes {
     note.hidden = words === ''
   }
 
-  /** The assumptions of a plan, each under the group in which an answer would replace it. */
+  /** Shows assumptions under the groups whose answers would replace them. */
   assume(assumed: Readonly<Record<string, string>>): void {
     for (const place of this.#view.form.querySelectorAll<HTMLElement>('[data-assumed]')) {
       const markup = assumed[place.dataset.assumed ?? ''] ?? ''

@@ -5,7 +5,7 @@ import { entryWord } from './formWords.ts'
 type Control = HTMLInputElement | HTMLSelectElement
 const isControl = (node: unknown): node is Control => node instanceof HTMLInputElement || node instanceof HTMLSelectElement
 
-/** The form on the page: its answers out of it and into it. What they mean is not its business. */
+/** Reads and writes the form's answers, without interpreting them. */
 export class FormView {
   readonly form: HTMLFormElement
   readonly groups: readonly PageGroup[]
@@ -68,7 +68,7 @@ export class FormView {
     }
   }
 
-  /** The first control of a field, to be focused. */
+  /** The first control of a field, for focusing. */
   control(path: string): Control | null {
     const named = this.#controls().filter((control) => control.name === path || control.name === `${path}.low`)
     return named.find((control) => !(control instanceof HTMLInputElement) || control.type !== 'radio' || control.checked) ?? named[0] ?? null
@@ -81,7 +81,7 @@ export class FormView {
     control?.closest('.ask')?.scrollIntoView({ block: 'center' })
   }
 
-  /** What follows from the answers for the form itself: fields of the other kind of tool go, units and counts are set. */
+  /** Adapts the form to the answers: fields of another kind of tool are hidden, units and counts updated. */
   arrange(answers: Answers): void {
     const asked = askedFields(this.groups, answers)
     const shown = new Set(asked.map((item) => item.path))
@@ -90,7 +90,7 @@ export class FormView {
       const unit = document.getElementById(`ask-${item.path}-unit`)
       if (unit?.hasAttribute('data-of-kind')) unit.textContent = unitOf(item, answers)
     }
-    // Digits alone are quicker to tap, but hold no letters for another unit.
+    // A numeric keyboard is faster, but has no letters for another unit.
     const digits = answers.units !== 'inch' && answers.units !== 'both'
     const mode = digits ? 'decimal' : 'text'
     for (const input of this.form.querySelectorAll<HTMLInputElement>('input[data-digits]')) if (input.inputMode !== mode) input.inputMode = mode
@@ -108,7 +108,7 @@ const given = (control: Element): boolean => {
   return isControl(control) && control.value.trim() !== ''
 }
 
-/** How many answers wait inside what is closed. */
+/** Shows the number of answers inside a collapsed section. */
 function countAnswered(details: HTMLDetailsElement): void {
   const words = details.querySelector(':scope > summary .count')
   if (words === null) return
@@ -116,7 +116,7 @@ function countAnswered(details: HTMLDetailsElement): void {
   words.textContent = names.size === 0 ? '' : `: ${names.size} answered`
 }
 
-/** Between which places a reading stands, in its heading. */
+/** Shows a reading's places in its heading. */
 function nameProbes(entry: HTMLElement, answers: Answers): void {
   const holder = entry.dataset.holder ?? ''
   const word = (name: string) =>

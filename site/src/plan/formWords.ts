@@ -1,16 +1,16 @@
 import type { FormField, FormGroup } from '@strandwise/planner/job'
 import type { PageField, PageGroup } from './answers.ts'
 
-/** What one entry of a list is called. */
+/** Name of one entry of a list. */
 const entryWords: Readonly<Record<string, string>> = { readings: 'reading', tools: 'tool', sleeves: 'sleeve' }
 export const entryWord = (group: Pick<FormGroup, 'id'>): string => entryWords[group.id] ?? 'entry'
 
-/** Up to so many words are shown side by side to be tapped; more go into a list that opens. */
+/** Most choices shown side by side; longer lists become a select. */
 const mostSideBySide = 6
 
 export type Control = 'line' | 'two-lines' | 'side-by-side' | 'list' | 'tick-list'
 
-/** How an answer is given on a page. */
+/** Kind of control for a field. */
 export function controlOf(field: FormField): Control {
   if (field.shape === 'interval') return 'two-lines'
   if (field.shape === 'choices') return 'tick-list'
@@ -19,14 +19,14 @@ export function controlOf(field: FormField): Control {
   return field.needed && (field.values?.length ?? 0) <= mostSideBySide ? 'side-by-side' : 'list'
 }
 
-/** Beside the value what it is a reading of, and how the load stood; the places were tapped. */
+/** Fields of a reading shown beside the value: kind and load; the places are tapped. */
 export const openInReading: readonly string[] = ['value', 'kind', 'load']
 
-/** Of an entry of a list: whether a field stands in the open; the others wait under "more". */
+/** True if a field of an entry is always visible, not under "more". */
 export const inTheOpen = (group: PageGroup, field: PageField): boolean =>
   group.at === 'readings' ? openInReading.includes(field.path) : group.most !== undefined && field.needed && field.shape !== 'choices'
 
-/** What stands beside the title of a field that may be left out. */
+/** Note beside the title of an optional field. */
 export function besideTitle(group: FormGroup, field: FormField): string {
   const choice = group.oneOf.find((names) => names.includes(field.path))
   if (choice !== undefined) return choice[0] === field.path ? '' : 'instead'

@@ -3,7 +3,7 @@ import { type Answers, trimmed } from './answers.ts'
 const mostSteps = 200
 const same = (a: Answers, b: Answers): boolean => JSON.stringify(trimmed(a)) === JSON.stringify(trimmed(b))
 
-/** The states of the form, one a change; a new change forgets what was undone. */
+/** Undo history of the form; a new change drops the undone states. */
 export class History {
   #states: Answers[]
   #at = 0
@@ -24,7 +24,7 @@ export class History {
     return this.#at < this.#states.length - 1
   }
 
-  /** False where nothing changed. */
+  /** False if nothing changed. */
   add(answers: Answers): boolean {
     if (same(answers, this.now)) return false
     this.#states = [...this.#states.slice(0, this.#at + 1), answers].slice(-mostSteps)

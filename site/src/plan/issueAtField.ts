@@ -3,16 +3,16 @@ import type { Answers, AskedField } from './answers.ts'
 import type { Problem } from './readJob.ts'
 import { inUnits, isInch } from './units.ts'
 
-/** Field names of the job file that a message may hold, in the words of the form. */
+/** Replaces field names in a message by the form's titles. */
 function inWords(text: string, asked: readonly AskedField[], holder: string): string {
   return asked
     .filter((item) => item.holder === holder || item.group.at === '')
     .reduce((words, item) => words.replaceAll(new RegExp(`\\b${item.field.path}\\b`, 'g'), item.field.title.toLowerCase()), text)
 }
 
-/** An issue of the whole job, put at the field to mend and into the unit typed there. */
+/** Shows an issue of the whole job at the field to correct, in the unit typed there. */
 export function issueAtField(issue: JobIssue, asked: readonly AskedField[], answers: Answers): Problem {
-  // The area of a wire is asked for as its size.
+  // The form asks for a wire's size instead of its area.
   const path = issue.path.replace(/\.areaMm2$/, '.size')
   const found = asked.find((item) => item.path === path)
   const holder = found?.holder ?? issue.path

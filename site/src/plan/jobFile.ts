@@ -1,10 +1,10 @@
 import { checkedJob, LinkError } from './checkedJob.ts'
 
-/** A job file is a few kB; what is larger is something else. */
+/** A job file is a few kB; a larger file is refused. */
 const largestText = 1_000_000
 
 /**
- * The job in a file's text, judged by the schema.
+ * Parses a job file and checks it against the schema.
  *
  * @throws LinkError with the sentence that refuses it
  */

@@ -1,2 +1,2 @@
-/** Whether a fragment means to be a job; any other is an anchor of the page. */
+/** True if a fragment carries a job; any other is an anchor. */
 export const isJobFragment = (fragment: string): boolean => /^job\d*(?:\.|$)/.test(fragment)

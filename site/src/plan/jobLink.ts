@@ -1,10 +1,10 @@
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate'
 import { checkedJob, LinkError, refuseDeepNesting } from './checkedJob.ts'
 
-/** What stands before the data: a later form of link gets another number. */
+/** Prefix of the data; its number is the version of the link's form. */
 const prefix = 'job1.'
 const anyPrefix = /^job(\d{1,6})\./
-/** A job of every field filled is some 6 kB of text; these are far above it and far below what could stall a phone. */
+/** Length limits: a complete job is about 6 kB of text; far below what could stall a phone. */
 const longestLink = 24_000
 const longestJobText = 200_000
 const pushedAtOnce = 64
@@ -12,7 +12,7 @@ const pushedAtOnce = 64
 const damaged = () => new LinkError('damaged', 'This link is cut short or was changed on its way. Ask for it again, or ask for the job as a file.')
 const tooLong = () => new LinkError('too-long', 'This link is longer than any job. It was not opened.')
 
-/** FNV-1a, 32 bits: a changed character shows, where the packed data alone might still unpack to something else. */
+/** FNV-1a, 32 bits: detects a changed character, which may still decompress to something else. */
 function checkWord(text: string): string {
   let hash = 0x811c9dc5
   for (const byte of strToU8(text)) hash = Math.imul(hash ^ byte, 0x01000193)
@@ -30,7 +30,7 @@ function toBytes(letters: string): Uint8Array {
   }
 }
 
-/** Unpacks in small pieces, so that a link which unpacks to megabytes is stopped long before. */
+/** Decompresses in small pieces, so that a link that expands to megabytes is stopped early. */
 function unpack(bytes: Uint8Array): string {
   const pieces: Uint8Array[] = []
   let length = 0
@@ -56,7 +56,7 @@ function unpack(bytes: Uint8Array): string {
   return strFromU8(whole)
 }
 
-/** Text in a job that looks like markup; a link from a stranger is the wrong place for it. */
+/** Finds text that looks like markup, which has no place in a link from a stranger. */
 function markupIn(value: unknown, path: string): string | null {
   if (typeof value === 'string') return /[<>]/.test(value) ? path : null
   if (typeof value !== 'object' || value === null) return null
@@ -82,7 +82,7 @@ export function jobToFragment(job: unknown): string {
 }
 
 /**
- * The job in a link's fragment, as it was typed; it has passed the schema.
+ * The job in a link's fragment, as typed and checked by the schema.
  *
  * @throws LinkError for every link that can't be used, with a sentence that says why
  */

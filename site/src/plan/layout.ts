@@ -1,8 +1,8 @@
-/** Fields of a group that stand in the open, and the fields that wait under "more"; a group may come in two places. */
+/** Visible fields of a group, and those under "more"; a group may occur in two places. */
 export interface Asked {
   readonly group: string
   readonly open: readonly string[]
-  /** Whether the rest of the group waits here. */
+  /** True if the rest of the group is here. */
   readonly rest: boolean
 }
 
@@ -12,7 +12,7 @@ export interface Stop {
   readonly asks: readonly Asked[]
 }
 
-/** The way down the wire: four stops make a first plan. */
+/** Sections of the form for a first plan, in the order down the wire. */
 export const firstStops: readonly Stop[] = [
   { id: 'broken', title: 'What is broken', asks: [{ group: 'damage', open: ['kind', 'fromTerminationMm'], rest: true }] },
   {
@@ -30,10 +30,10 @@ export const firstStops: readonly Stop[] = [
   },
 ]
 
-/** What sharpens the plan: each group waits closed until it is wanted. */
+/** Optional groups that refine the plan, collapsed at first. */
 export const laterGroups: readonly string[] = ['surroundings', 'terminal', 'wire-beyond', 'way', 'tools', 'solder-sleeve', 'solders', 'sleeves']
 
-/** Paths of the answers that lead to a first plan, for the head of the job card. */
+/** Paths of the answers for a first plan, for the head of the job card. */
 export const firstAnswers: ReadonlySet<string> = new Set(
   firstStops.flatMap((stop) => stop.asks.flatMap(({ group, open }) => open.map((path) => `${group}.${path}`))),
 )

@@ -1,4 +1,4 @@
-/** The places along the circuit, in the order of the current, as the drawn wire names them. */
+/** Places along the circuit, in the order of the current, with their names on the drawn wire. */
 export const circuitPlaces = [
   { id: 'source+', words: 'source +' },
   { id: 'fuse-in', words: 'fuse, source side' },

@@ -1,11 +1,11 @@
 import type { PlanReplies, PlanRequest, PlanResult } from './planMessages.ts'
 
-/** A link or file that can't be used; its message is a sentence for the person who opened it. */
+/** An unusable link or file; its message is shown to the person who opened it. */
 export class Refused extends Error {
   override readonly name = 'Refused'
 }
 
-/** A plan that takes longer than this is dropped where newer answers wait: the worker is started anew. */
+/** A plan that takes longer than this while newer answers wait is dropped by restarting the worker. */
 const patienceMs = 2000
 
 type Ask = PlanRequest['ask']
@@ -16,7 +16,7 @@ interface Waiting {
   readonly isPlan: boolean
 }
 
-/** The page's side of its worker. Of several plans asked for, the newest counts. */
+/** The page's side of its worker. Of several requested plans only the newest counts. */
 export class PlanClient {
   #worker: Worker | null = null
   #waiting = new Map<number, Waiting>()
@@ -32,13 +32,13 @@ export class PlanClient {
     return worker
   }
 
-  /** Reading and planning begin to load. */
+  /** Starts loading the worker's code. */
   wake(): void {
     this.#worker ??= this.#start()
   }
 
   /**
-   * The worker's reply; null for a plan that a newer one overtook.
+   * The worker's reply; null for an outdated plan.
    *
    * @throws Refused with a sentence for the person
    */
@@ -58,7 +58,7 @@ export class PlanClient {
     })
   }
 
-  /** Whatever plan is still being made is no longer wanted. */
+  /** Discards the plan in progress. */
   drop(): void {
     const plans = [...this.#waiting].filter(([, waiting]) => waiting.isPlan)
     const stuck = plans.some(([, waiting]) => performance.now() - waiting.since > patienceMs) && plans.length === this.#waiting.size

@@ -2,7 +2,7 @@ import { type FormGroup, jobForm } from '@strandwise/planner/job'
 import type { PageGroup } from './answers.ts'
 import { firstStops, laterGroups } from './layout.ts'
 
-/** Kind, size and area of a wire are one answer: "18 AWG", "1.5", "7/0.3 mm". */
+/** Merges kind, size and area of a wire into one field: "18 AWG", "1.5", "7/0.3 mm". */
 function withOneSize(group: FormGroup): FormGroup {
   if (!group.fields.some((field) => field.path === 'areaMm2')) return group
   return {
@@ -19,7 +19,7 @@ function withOneSize(group: FormGroup): FormGroup {
 const order = [...firstStops.flatMap((stop) => stop.asks.map(({ group }) => group)), 'readings', ...laterGroups]
 const place = (group: FormGroup): number => (order.includes(group.id) ? order.indexOf(group.id) : order.length)
 
-/** What stands in the open comes first, in the order of the page. */
+/** Visible fields first, in page order. */
 function inPageOrder(group: FormGroup): FormGroup {
   const open = firstStops.flatMap((stop) => stop.asks).find((asked) => asked.group === group.id)?.open ?? []
   const rank = (path: string) => (open.includes(path) ? open.indexOf(path) : open.length)
@@ -29,7 +29,7 @@ function inPageOrder(group: FormGroup): FormGroup {
 /** The form of the plan page: the job's own, with one size for a wire, in the order down the wire. */
 export const planForm: readonly FormGroup[] = jobForm.map((group) => inPageOrder(withOneSize(group))).sort((a, b) => place(a) - place(b))
 
-/** What the page itself needs of the form; checks and words for refusals stay with the reader. */
+/** The parts of the form that the page needs; the worker has the checks and messages. */
 export const pageForm = (): readonly PageGroup[] =>
   planForm.map(({ id, at, most, oneOf, kinds, needed, fields }) => ({
     id,

@@ -2,7 +2,7 @@ import type { Answers } from './answers.ts'
 import type { PlanReply } from './planService.ts'
 import type { FoundTexts, Proved } from './proveRepair.ts'
 
-/** What the page asks of its worker. */
+/** Requests of the page to its worker. */
 export type PlanRequest =
   | { readonly ask: 'plan'; readonly answers: Answers }
   | { readonly ask: 'example'; readonly name: string }
@@ -13,7 +13,7 @@ export type PlanRequest =
   | { readonly ask: 'prove'; readonly answers: Answers; readonly found: FoundTexts }
   | { readonly ask: 'working'; readonly id: string; readonly inputs: Readonly<Record<string, unknown>> }
 
-/** What comes back to each. */
+/** Reply to each request. */
 export interface PlanReplies {
   readonly plan: PlanReply
   readonly example: Answers
@@ -22,9 +22,9 @@ export interface PlanReplies {
   readonly job: { readonly text: string; readonly title: string | undefined } | null
   readonly link: string | null
   readonly working: string
-  /** Null where there is no whole job. */
+  /** Null without a complete job. */
   readonly prove: Proved | null
 }
 
-/** A value; or a sentence for the person who opened a link or a file; or what went wrong. */
+/** A value, a message for the person who opened a link or a file, or an internal error. */
 export type PlanResult = { readonly value: unknown } | { readonly refused: string } | { readonly failed: string }

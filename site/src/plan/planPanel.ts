@@ -1,7 +1,7 @@
 import { drawn, part } from './dom.ts'
 import type { PlanShown } from './showPlan.ts'
 
-/** The plan in its own place: only what changed is replaced, and what was opened stays open. */
+/** The plan on the page: only changed parts are replaced, and opened details stay open. */
 export class PlanPanel {
   readonly #place: HTMLElement
   readonly #card: HTMLElement
@@ -40,7 +40,7 @@ export class PlanPanel {
     this.#card.replaceChildren()
   }
 
-  /** The last good plan stays, and says that it is old. */
+  /** Marks the last good plan as outdated. */
   markOld(old: boolean): void {
     this.#place.toggleAttribute('data-old', old)
     part(this.#place, '[data-old-note]', HTMLElement).hidden = !old

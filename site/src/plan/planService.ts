@@ -14,14 +14,14 @@ export interface NotedProblem extends Problem {
   readonly title: string
 }
 
-/** What stands under the fields, and the plan where there is one. */
+/** Notes under the fields, and the plan if there is one. */
 export interface PlanReply {
-  /** How each answer was read, by its path. */
+  /** How each answer was read, by path. */
   readonly heard: Readonly<Record<string, string>>
   readonly problems: readonly NotedProblem[]
-  /** Null where the answers make no plan: the last one stays, and says that it is old. */
+  /** Null if the answers make no plan; the page keeps the last one, marked as outdated. */
   readonly shown: PlanShown | null
-  /** What a model said against a job that the checks let through; none is known that does. */
+  /** Error of a model for a job that passed the checks; none is known. */
   readonly trouble: string | null
 }
 
@@ -34,13 +34,13 @@ function heardIn(read: ReadJob, answers: Answers): Readonly<Record<string, strin
     const numbers = names.flatMap((name) => read.heard[name] ?? [])
     return [path, numbers.map((number) => formatQuantity(number.value, number.kind, { system })).join(' to ')] as const
   })
-  // What was read just as it stands there needs no echo.
+  // No echo for an answer read exactly as typed.
   const typed = (path: string, unit: string) => `${(answers[path] ?? '').trim()} ${unit}`
   const units = new Map(askedFields(planForm, answers).map((asked) => [asked.path, unitOf(asked, answers)]))
   return { ...Object.fromEntries(heard.filter(([path, words]) => words !== '' && words !== typed(path, units.get(path) ?? ''))), ...read.sizes }
 }
 
-/** Reads the answers, and plans where they make a job. */
+/** Reads the answers, and plans if they make a job. */
 export async function planAnswers(answers: Answers): Promise<PlanReply> {
   const read = readJob(answers)
   const titles = new Map(askedFields(planForm, answers).map((item) => [item.path, item.field.title]))
@@ -52,19 +52,19 @@ export async function planAnswers(answers: Answers): Promise<PlanReply> {
     return { ...reply, shown: refusedByCircuit(read.typed.circuit, Object.values(demoJobs)[0] as RepairJob) }
   } catch (error) {
     if (error instanceof JobError) return reply
-    // Should a model refuse what the checks let through: the plan on the page stays, and says that it is old.
+    // If a model refuses a checked job, the page keeps its plan, marked as outdated.
     return { ...reply, trouble: error instanceof Error ? error.message : String(error) }
   }
 }
 
-/** The answers of an invented job, or of one that came in a link or a file. */
+/** Answers of a demo job, or of a job from a link or file. */
 export const answersOf = {
   example: (name: string): Answers => answersFrom(demoJobs[name]),
   fragment: (fragment: string): Answers => answersFrom(jobFromFragment(fragment)),
   file: (text: string): Answers => answersFrom(jobFromFile(text)),
 }
 
-/** The job as typed, to be saved as a file or carried in a link; null where there is no whole job yet. */
+/** The job as typed, for a file or a link; null if incomplete. */
 export function jobOf(
   answers: Answers,
 ): { readonly job: RepairJob; readonly text: string; readonly title: string | undefined; readonly fragment: () => string } | null {

@@ -2,7 +2,7 @@ import { LinkError } from './checkedJob.ts'
 import type { PlanRequest, PlanResult } from './planMessages.ts'
 import { answersOf, jobOf, planAnswers } from './planService.ts'
 
-/** Reading and planning away from the page: no answer, however slow its plan, holds up a key. */
+/** Runs reading and planning off the main thread, so that a slow plan does not delay typing. */
 async function done(request: PlanRequest): Promise<unknown> {
   switch (request.ask) {
     case 'plan':

@@ -1,4 +1,4 @@
-/** Leaving a field by a tap changes the page: that must not move what is being tapped before the tap is done. */
+/** Delays page changes after leaving a field by a tap, so that the target does not move before the tap is done. */
 export class PointerGate {
   readonly #commit: (path: string) => void
   #down = false
@@ -28,13 +28,13 @@ export class PointerGate {
     }
   }
 
-  /** The field counts as left once no finger and no mouse button is down. */
+  /** Calls back for the field once no pointer is down. */
   wait(path: string): void {
     this.#waiting = path
     this.#settle()
   }
 
-  /** Without waiting any longer; true where a field was waiting. */
+  /** Calls back at once; true if a field was waiting. */
   now(): boolean {
     const path = this.#waiting
     this.#waiting = null
@@ -42,7 +42,7 @@ export class PointerGate {
     return path !== null
   }
 
-  /** After this event and, where a pointer is down, after it is up and its click is given. */
+  /** Calls back after this event or, with a pointer down, after its release and click. */
   #settle(): void {
     setTimeout(() => {
       if (!this.#down) this.now()

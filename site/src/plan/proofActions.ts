@@ -3,7 +3,7 @@ import type { PlanClient } from './planClient.ts'
 import { saveText } from './saveText.ts'
 import type { Workbench } from './workbench.ts'
 
-/** The proof form: readings on the finished repair judged, and the record of it to print, sign and keep. */
+/** The proof form: judges the readings on the finished repair and shows the record to print, sign and keep. */
 export class ProofActions {
   readonly #root: HTMLElement
   readonly #bench: Workbench
@@ -33,10 +33,10 @@ export class ProofActions {
     part(this.#root, '[data-recorded]', HTMLElement).hidden = this.#record === null
   }
 
-  /** The record takes the job card's place on paper, once. */
+  /** Prints the record once, in place of the job card. */
   #print(): void {
     if (this.#record === null) return
-    // Its own style is for the saved file; the page's policy would refuse it.
+    // The record's own style is for the saved file; the page's policy would block it.
     const markup = this.#record.replace(/<style>[\s\S]*?<\/style>/, '')
     const page = new DOMParser().parseFromString(markup, 'text/html').querySelector('main')
     part(this.#root, '[data-record]', HTMLElement).replaceChildren(...(page?.childNodes ?? []))

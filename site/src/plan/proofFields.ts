@@ -1,4 +1,4 @@
-/** An answer of the proof form: what was read on the finished repair. */
+/** A field of the proof form, for a reading on the finished repair. */
 export interface ProofField {
   readonly name: string
   readonly title: string
@@ -6,7 +6,7 @@ export interface ProofField {
   readonly unit: string
 }
 
-/** By ratio, before covering: needs neither current nor temperature. */
+/** Readings for the ratio, before covering: neither current nor temperature is needed. */
 const ratioOf = (joint: 1 | 2, of: string): readonly ProofField[] => [
   { name: `joint${joint}V`, title: `Over ${of}`, hint: 'From bare wire to bare wire, load on.', unit: 'mV' },
   { name: `wire${joint}V`, title: `Over plain wire beside ${of}`, hint: 'The same moment, over as much wire as the joint is long.', unit: 'mV' },
@@ -29,7 +29,7 @@ export const proofFields: readonly { readonly title: string; readonly fields: re
   },
 ]
 
-/** For the record; none of them proves anything. */
+/** Texts for the record only. */
 export const proofTexts: readonly { readonly name: 'place' | 'cause' | 'tool' | 'by'; readonly title: string }[] = [
   { name: 'place', title: 'Place' },
   { name: 'cause', title: 'Cause' },

@@ -5,12 +5,12 @@ import { parseQuantity, QuantityError, type QuantityKind } from '@strandwise/wor
 import { html, type Markup } from '../lib/markup.ts'
 import { proofFields, proofTexts } from './proofFields.ts'
 
-/** What the proof form holds, by the names of its fields. */
+/** Texts of the proof form by field name. */
 export type FoundTexts = Readonly<Record<string, string>>
 
 export interface Proved {
   readonly markup: string
-  /** The record as found and as left, one page; null where nothing could be judged. */
+  /** The record as found and as left, one page; null if nothing could be judged. */
   readonly record: string | null
 }
 
@@ -22,13 +22,13 @@ interface Ends {
 const kinds: Readonly<Record<string, QuantityKind>> = { mV: 'voltageV', mm: 'lengthMm', A: 'currentA', N: 'forceN' }
 const fields = proofFields.flatMap((group) => group.fields)
 
-/** One step of the last digit that was typed, in the typed unit: 0.1 of "2.1 mV". */
+/** One unit of the last digit typed: 0.1 of "2.1 mV". */
 function lastDigit(text: string): string {
   const decimals = /\d+[.,](\d+)/.exec(text)?.[1]?.length ?? 0
   return text.replace(/[-+−]?\d+(?:[.,]\d+)?/, (10 ** -decimals).toFixed(decimals))
 }
 
-/** A refused answer; its message names the field, what was read and what would do. */
+/** A refused answer; its message names the field, the value read and what is allowed. */
 class FoundError extends Error {
   override readonly name = 'FoundError'
 }
@@ -91,7 +91,7 @@ function checks(proof: ReturnType<typeof verifyRepair>): Markup {
   })}</ul>`
 }
 
-/** The finished repair judged by what was read on it, with its record; what can't be used is said in a sentence. */
+/** Judges the finished repair by its readings, with the record; unusable answers give a message. */
 export function proveRepair(job: RepairJob, texts: FoundTexts): Proved {
   try {
     const proof = verifyRepair(job, foundIn(texts, planRepair(job).decision.method))

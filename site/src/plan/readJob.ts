@@ -13,27 +13,27 @@ export interface Problem extends Refusal {
 
 type AskedField = AskedOf<FormGroup>
 
-/** A number that was read, in its field's own unit. */
+/** A number as read, in its field's own unit. */
 export interface Heard {
   readonly value: number
   readonly kind: QuantityKind
 }
 
 export interface ReadJob {
-  /** The job in its fixed units, where nothing is missing or refused. */
+  /** The job in fixed units; null if anything is missing or refused. */
   readonly job: RepairJob | null
-  /** The same as a job file holds it, each quantity as it was typed. */
+  /** The job as a job file has it, quantities as typed. */
   readonly typed: Readonly<Record<string, unknown>>
   readonly problems: readonly Problem[]
   readonly missing: readonly Missing[]
   readonly heard: Readonly<Record<string, Heard>>
-  /** The area that a wire's size says, by the size's path. */
+  /** Area of each wire size, by the size's path. */
   readonly sizes: Readonly<Record<string, string>>
 }
 
 type Tree = Record<string, unknown>
 
-/** Sets a value at a dotted path; a number in the path is a place in a list. */
+/** Sets a value at a dotted path; a number in the path is a list index. */
 function put(tree: Tree, path: string, value: unknown): void {
   const keys = path.split('.')
   const last = keys.pop() ?? ''
@@ -48,7 +48,7 @@ function put(tree: Tree, path: string, value: unknown): void {
 
 const readingKinds: Readonly<Record<string, QuantityKind>> = { Ω: 'resistanceOhm', V: 'voltageV', A: 'currentA', '°C': 'temperatureC' }
 
-/** What a number in this field is read as; `null` for a reading whose kind is not said yet. */
+/** How to read a number in this field; `null` for a reading without a kind. */
 export function readAs(asked: AskedOf, answers: Answers): ReadAs | null {
   const { field } = asked
   const unit = unitOf(asked, answers)
@@ -127,7 +127,7 @@ class Reader {
     if (found === null) return
     put(this.fixed, path, found.value)
     if (typeof found.typed === 'string' && field.written !== undefined) put(this.typed, pathBeside(path, field.written), found.typed)
-    // A reading's own value takes its unit under the same name.
+    // `value` of a reading keeps its name with a unit.
     else put(this.typed, path, field.path === 'value' ? found.typed : found.value)
   }
 
@@ -157,7 +157,7 @@ class Reader {
 
 const pathBeside = (path: string, name: string): string => [...path.split('.').slice(0, -1), name].join('.')
 
-/** What was chosen or written, as a job file holds it; undefined where the field does not allow it. */
+/** A choice or text as in a job file; undefined if the field does not allow it. */
 function wordsOf(text: string, field: FormField): unknown {
   const known = (word: string) => field.values?.includes(word) === true
   if (field.shape === 'yes-no') return text === 'true' || text === 'false' ? text === 'true' : undefined
@@ -166,7 +166,7 @@ function wordsOf(text: string, field: FormField): unknown {
   return text.length <= (field.longest ?? text.length) ? text : undefined
 }
 
-/** Of fields that exclude one another: which is one too many. */
+/** Refuses the excess of mutually exclusive fields. */
 function oneOfEach(reader: Reader, asked: readonly AskedField[]): void {
   const groups = new Map(asked.filter((item) => item.group.oneOf.length > 0).map((item) => [item.holder, item.group]))
   for (const [holder, group] of groups) {
@@ -184,7 +184,7 @@ function oneOfEach(reader: Reader, asked: readonly AskedField[]): void {
   }
 }
 
-/** The answers as a job: read in the units typed, then judged by the schema's own rules. */
+/** Reads the answers in the units typed, then checks the job by the schema. */
 export function readJob(answers: Answers): ReadJob {
   const reader = new Reader(answers)
   const asked = askedFields(planForm, answers)

@@ -9,7 +9,7 @@ export type ReadSize = { readonly size: string } | { readonly areaMm2: number }
 export const isSizeRefusal = (outcome: ReadSize | Refusal): outcome is Refusal => 'allowed' in outcome
 
 const examples = '“18 AWG”, “2/0”, “1.5” or “1.5 mm²”, “7/0.3 mm”, “19 x 32 AWG”'
-/** Whole numbers that are an area in mm² and an AWG size alike. */
+/** Whole numbers that are both an area in mm² and an AWG size. */
 const bothSystems = new Set([1, 2, 4, 6, 10, 16])
 const smallestCable = 25
 const largestGauge = 40
@@ -25,7 +25,7 @@ function bareNumber(text: string, system: UnitSystem): ReadSize | Refusal {
   return value <= largestGauge ? { size: `${text} AWG` } : { read: `“${text}”`, allowed: examples, example: '18 AWG' }
 }
 
-/** Everything that a job needs beside its wire's size, so that the size can be judged alone. */
+/** A complete job but for its wire's size, so that the size can be checked alone. */
 const restOfJob = {
   version: 1,
   circuit: { kind: 'lighting', supplyV: 12 },
@@ -46,10 +46,7 @@ function refusalOf(found: ReadSize, standard: string, text: string): Refusal | n
   }
 }
 
-/**
- * Kind, size and area of a wire from one answer, refused at once where no standard has it. A bare decimal is an area in mm²; a bare whole number
- * is what it can only be, and asked about where it could be either.
- */
+/** Parses kind, size and area of a wire from one answer; unknown sizes are refused at once. A bare decimal is an area in mm²; a bare whole number is whichever size exists, and ambiguous if both do. */
 export function readSize(text: string, standard: string, system: UnitSystem): ReadSize | Refusal {
   const typed = text.trim()
   const bare = /^\d{1,4}(?:[.,]\d{1,4})?$/.test(typed)
@@ -57,10 +54,10 @@ export function readSize(text: string, standard: string, system: UnitSystem): Re
   return isSizeRefusal(found) ? found : (refusalOf(found, standard, typed) ?? found)
 }
 
-/** The text that reads as this area again. */
+/** Text of this area, such that it reads back. */
 export const areaText = (areaMm2: unknown): string => (typeof areaMm2 === 'number' && Number.isInteger(areaMm2) ? `${areaMm2}.0` : String(areaMm2))
 
-/** The area that a size says by itself, for the line beneath the field. */
+/** Area of a size, for the line beneath the field. */
 export function areaHeard(found: ReadSize, standard: string, system: UnitSystem): string {
   if ('areaMm2' in found) return formatQuantity(found.areaMm2, 'areaMm2', { system })
   if (standard === 'SAE J1128') return ''

@@ -1,7 +1,7 @@
 import type { FormField } from '@strandwise/planner/job'
 import { formatQuantity, parseQuantity, QuantityError, type QuantityKind } from '@strandwise/working/quantity'
 
-/** What is wrong with an answer, in the unit that was typed. */
+/** Message on an unusable answer, in the unit typed. */
 export interface Refusal {
   readonly read: string
   readonly allowed: string
@@ -11,11 +11,11 @@ export interface Refusal {
 export interface ReadNumber {
   /** In the field's own unit. */
   readonly value: number
-  /** As a job file takes it: the text where a unit was typed, else the number. */
+  /** As in a job file: the text if a unit was typed, else the number. */
   readonly typed: string | number
 }
 
-/** What a number is read as: the kind of a quantity, and the unit that a bare number takes. */
+/** How to read a number: quantity kind, and unit of a bare number. */
 export interface ReadAs {
   readonly kind: QuantityKind
   readonly unit: string
@@ -29,12 +29,12 @@ const exampleDigits = 3
 const plain = (value: number, digits: number): string => String(Number(value.toPrecision(digits)))
 const readable = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text)
 
-/** The unit behind the number, as typed; '' for a bare number. */
+/** The unit typed behind the number; '' for a bare number. */
 function unitTyped(text: string): string {
   return text.replace(/^[\s+\-−]*[\d.,/\s⅛¼⅜½⅝¾⅞]*(?:[eE][+-]?\d+)?\s*/, '').trim()
 }
 
-/** Writes a value of the field in the unit that was typed, where that unit is a plain multiple; else in its system. */
+/** Formats values in the unit typed if it is a plain multiple, else in its system. */
 function writer(text: string, as: ReadAs): (value: number, digits: number) => string {
   const unit = unitTyped(text)
   if (unit === '' || unit === as.unit) return (value, digits) => `${plain(value, digits)}${as.unit === '' ? '' : ` ${as.unit}`}`
@@ -58,7 +58,7 @@ function rangeWords(field: FormField, write: (value: number) => string): string 
 
 const exampleOf = (field: FormField): number => Number(/-?\d+(?:\.\d+)?/.exec(field.example)?.[0] ?? field.low ?? 0)
 
-/** What a field may hold, in the unit typed; the reading itself says what was wrong. */
+/** Allowed values of a field in the unit typed; `read` is what was wrong. */
 export function refusalFor(text: string, field: FormField, as: ReadAs, read: string): Refusal {
   const write = writer(text, as)
   return {
@@ -72,14 +72,14 @@ function parsed(text: string, as: ReadAs): ReadNumber {
   try {
     return { value: parseQuantity(text, as.kind), typed: text }
   } catch (error) {
-    // A bare number takes the unit that stands beside the field.
+    // A bare number has the unit beside the field.
     if (!(error instanceof QuantityError) || error.code !== 'no-unit') throw error
     const value = parseQuantity(`${text} ${as.unit}`, as.kind)
     return { value, typed: value }
   }
 }
 
-/** Reads a number as typed, metric or inch; a bare one takes the field's own unit. */
+/** Reads a number as typed, metric or inch; a bare one is in the field's own unit. */
 export function readTyped(text: string, field: FormField, as: ReadAs): Outcome {
   let number: ReadNumber
   try {
@@ -87,7 +87,7 @@ export function readTyped(text: string, field: FormField, as: ReadAs): Outcome {
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error
     const readings = error.readings === undefined ? '' : `: ${error.readings.join(' or ')}`
-    // A unit that can't be read, or none, is no unit to answer in.
+    // An unreadable or missing unit cannot be used for the message.
     const legible = error.code === 'ambiguous' || error.code === 'out-of-range' || error.code === 'malformed'
     return refusalFor(legible ? text : '', field, as, `“${readable(text)}”: ${error.reason}${readings}`)
   }

@@ -3,7 +3,7 @@ import { CircuitWireElement, type Probes } from './circuitWireElement.ts'
 import { part } from './dom.ts'
 import type { Workbench } from './workbench.ts'
 
-/** The kind of a reading that a unit typed with it tells. */
+/** Kind of a reading by the unit typed with it. */
 const kindsByUnit: readonly (readonly [RegExp, string, readonly string[]])[] = [
   [/(?:ohm|Ω)s?\s*$/i, 'resistance', ['resistance', 'four-wire', 'insulation']],
   [/\d\s*[mk]?V\s*$/, 'drop', ['drop', 'voltage']],
@@ -11,10 +11,10 @@ const kindsByUnit: readonly (readonly [RegExp, string, readonly string[]])[] = [
   [/°\s*[CF]\s*$/, 'temperature', ['temperature']],
 ]
 
-/** Readings that are taken dead: the load's plug is off. */
+/** Readings of a dead circuit, with the load unplugged. */
 const dead = new Set(['resistance', 'four-wire', 'insulation'])
 
-/** Readings entered on the drawn wire: two places, then the value; what was volts becomes ohms where ohms are typed. */
+/** Entry of readings on the drawn wire: two places, then the value; typing ohms turns a voltage reading into ohms. */
 export class ReadingEntry {
   readonly #root: HTMLElement
   readonly #bench: Workbench
@@ -35,13 +35,13 @@ export class ReadingEntry {
     )
   }
 
-  /** What the first of two taps leaves open. */
+  /** Marks the first of two tapped places. */
   probing(first: string | null): void {
     const words = first === null ? '' : 'Now the other place. The same place again is a clamp or a thermometer there.'
     part(this.#root, '[data-probing]', HTMLElement).textContent = words
   }
 
-  /** A reading between two places, its value awaited; a drop with the load on until something else is said. */
+  /** Adds a reading between two places, ready for its value; by default a drop with the load on. */
   add({ from, to }: Probes, given: Answers = {}): void {
     const group = this.#bench.groupAt('readings')
     if (group === undefined) return
@@ -50,13 +50,13 @@ export class ReadingEntry {
     this.#bench.form.goTo(`readings.${index}.value`)
   }
 
-  /** The reading that the plan asks for next, as "kind from to load when". */
+  /** Adds the reading that the plan asks for next, from "kind from to load when". */
   addNext(words: string): void {
     const [kind = 'drop', from = '', to = '', load = 'on', when = ''] = words.split(' ')
     this.add({ from, to }, { kind, load, ...(when === '' ? {} : { when }) })
   }
 
-  /** A unit typed with the value says which kind of reading it is. */
+  /** Sets the reading's kind by the unit typed with the value. */
   suitKind(control: HTMLInputElement | HTMLSelectElement): void {
     const at = /^(readings\.\d+)\.value$/.exec(control.name)?.[1]
     const kind = this.#bench.form.control(`${at}.kind`)

@@ -7,14 +7,14 @@ import { ReadingEntry } from './readingEntry.ts'
 import { Workbench } from './workbench.ts'
 import { openWorking } from './workings.ts'
 
-/** How long a person may pause in a word before the plan is made anew. */
+/** Pause in typing after which the plan is updated. */
 const typingPauseMs = 250
 
 const isText = (node: EventTarget | null): node is HTMLInputElement => node instanceof HTMLInputElement && node.type === 'text'
 const isOurs = (node: EventTarget | null): node is HTMLInputElement | HTMLSelectElement =>
   (node instanceof HTMLInputElement || node instanceof HTMLSelectElement) && node.name !== ''
 
-/** The plan page at work: it wires the events of the static form to the workbench. */
+/** The plan page: connects events of the static form to the workbench. */
 class RepairPlanElement extends HTMLElement {
   #stop = new AbortController()
   #timer: ReturnType<typeof setTimeout> | undefined
@@ -52,7 +52,7 @@ class RepairPlanElement extends HTMLElement {
     this.addEventListener('probes', (event) => readings.add((event as CustomEvent<Probes>).detail), { signal })
     this.addEventListener('probing', (event) => readings.probing((event as CustomEvent<string | null>).detail), { signal })
     this.addEventListener('toggle', ({ target }) => void openWorking(target, bench, client), { signal, capture: true })
-    // A hand on the form is soon followed by an answer.
+    // First contact with the form starts loading the worker.
     for (const name of ['focusin', 'pointerdown', 'input']) this.addEventListener(name, () => client.wake(), { signal, once: true })
     actions.start(signal)
     readings.draw(bench.answers)
@@ -69,7 +69,7 @@ class RepairPlanElement extends HTMLElement {
     if (button === null) return
     const { act, add, remove, goto, fromBar, readNext } = button.dataset
     if (goto !== undefined) {
-      // The text just typed counts before the way on is chosen, however soon after the last key the tap comes.
+      // Text just typed is read before the next field is chosen, however quick the tap.
       clearTimeout(this.#timer)
       if (fromBar !== undefined && !gate.now()) void bench.refresh()
       actions.show('answers')
@@ -103,7 +103,7 @@ class RepairPlanElement extends HTMLElement {
     const key = event.key.toLowerCase()
     const wanted = key === 'y' || (key === 'z' && event.shiftKey) ? 'redo' : key === 'z' ? 'undo' : null
     if (wanted === null) return
-    // Half-typed text is the browser's own to take back.
+    // Undo of half-typed text is left to the browser.
     if (isText(event.target) && event.target.value !== (bench.committed[event.target.name] ?? '')) return
     event.preventDefault()
     actions.act(wanted)

@@ -1,4 +1,4 @@
-/** Offers a text as a file to be kept by the person. */
+/** Offers a text as a download. */
 export function saveText(
   text: string,
   title: string | undefined,

@@ -3,7 +3,7 @@ import { type Answers, askedFields, type PageGroup, textsOf, trimmed } from './a
 const key = 'strandwise.plan.1'
 const longestText = 400
 
-/** Only texts under names that the form has: whatever else stands in the store is left out. */
+/** Keeps only texts of known form fields from the stored data. */
 function known(groups: readonly PageGroup[], value: unknown): Answers {
   if (typeof value !== 'object' || value === null) return {}
   const texts = Object.fromEntries(Object.entries(value).filter(([, text]) => typeof text === 'string' && text.length <= longestText)) as Record<string, string>
@@ -26,7 +26,7 @@ function readFrom(groups: readonly PageGroup[], store: () => Storage): Answers |
   }
 }
 
-/** False where the browser refuses to keep anything. */
+/** False if the browser refuses to store. */
 function writeTo(store: () => Storage, answers: Answers): boolean {
   try {
     if (hasAnswers(answers)) store().setItem(key, JSON.stringify(trimmed(answers)))
@@ -37,14 +37,11 @@ function writeTo(store: () => Storage, answers: Answers): boolean {
   }
 }
 
-// Reading the property itself fails where storage is switched off.
+// Even reading the property throws if storage is disabled.
 const window_ = (): Storage => sessionStorage
 const browser = (): Storage => localStorage
 
-/**
- * The answers of this window survive a reload; the browser keeps those of the window that changed last, for the next visit.
- * A job that came in a link is not kept over other work until the person says so.
- */
+/** Stores the answers: per window for a reload, and of the window changed last for the next visit. A job from a link does not replace stored work until the person agrees. */
 export class SavedWork {
   readonly #groups: readonly PageGroup[]
   #borrowed = false
@@ -53,34 +50,34 @@ export class SavedWork {
     this.#groups = groups
   }
 
-  /** Whether the form holds a job from a link while other work is kept. */
+  /** True while the form shows a job from a link and other work is stored. */
   get borrowed(): boolean {
     return this.#borrowed
   }
 
-  /** What was left in this window, else in this browser; null where nothing was. */
+  /** Answers stored for this window, else for this browser; null if none. */
   read(): Answers | null {
     return readFrom(this.#groups, window_) ?? readFrom(this.#groups, browser)
   }
 
-  /** What the browser keeps for the next visit. */
+  /** Answers stored for the next visit. */
   kept(): Answers | null {
     return readFrom(this.#groups, browser)
   }
 
-  /** From now on the form holds a job from outside; true where that leaves other work waiting. */
+  /** The form now shows a job from outside; true if other work is stored. */
   borrow(answers: Answers): boolean {
     const kept = this.kept()
     this.#borrowed = kept !== null && JSON.stringify(kept) !== JSON.stringify(trimmed(known(this.#groups, answers)))
     return this.#borrowed
   }
 
-  /** The form's answers are the person's own again. */
+  /** The form's answers belong to the person again. */
   own(): void {
     this.#borrowed = false
   }
 
-  /** False where the browser refuses to keep anything. */
+  /** False if the browser refuses to store. */
   save(answers: Answers): boolean {
     const here = writeTo(window_, answers)
     return this.#borrowed ? here : writeTo(browser, answers)

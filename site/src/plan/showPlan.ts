@@ -8,12 +8,12 @@ import { type DrawnPlan, decidedDrawings, sectionCharts, undrawn } from './view/
 import { type JobCard, jobCard } from './view/jobCard.ts'
 import { type PlanBlock, planBlocks } from './view/planBlocks.ts'
 
-/** A plan as the page shows it: markup by blocks, and what the foot bar says. */
+/** A plan for the page: markup by blocks, and text of the status bar. */
 export interface PlanShown {
   readonly verdict: RepairPlan['verdict']
   readonly kind: RepairPlan['decision']['kind']
   readonly blocks: readonly PlanBlock[]
-  /** Markup of the assumptions, by the group of the form in which an answer would replace them. */
+  /** Markup of the assumptions, by the form group whose answer would replace them. */
   readonly assumed: Readonly<Record<string, string>>
   readonly card: JobCard
   readonly workings: readonly { readonly key: string; readonly id: string; readonly inputs: Readonly<Record<string, unknown>> }[]
@@ -28,13 +28,13 @@ const shownOf = (plan: RepairPlan, drawn: DrawnPlan, answers: Answers): PlanShow
   workings: plan.sections.flatMap((section) => section.workings.map((working, index) => ({ key: `${section.id}.${index}`, ...working }))),
 })
 
-/** The plan of a job with its drawings, from one pass. */
+/** The plan of a job with its drawings, in one pass. */
 export function showPlan(job: RepairJob, answers: Answers): PlanShown {
   const { plan, pictures } = planWithPictures(job)
   return shownOf(plan, { drawings: decidedDrawings(pictures?.joint ?? null, job.damage), charts: sectionCharts(pictures) }, answers)
 }
 
-/** The plan that ends at the circuit: the stop list reads nothing else, so the rest of the job may be anyone's. Null where it does not end there. */
+/** The plan of a refused circuit. The stop list reads only `circuit`; the rest of the job is ignored. Null if not refused. */
 export function refusedByCircuit(circuit: unknown, rest: RepairJob): PlanShown | null {
   try {
     const plan = planRepair({ ...rest, circuit: circuit as RepairJob['circuit'] })

@@ -6,14 +6,14 @@ import type { PlanShown } from './showPlan.ts'
 
 export interface Standing {
   readonly plan: PlanShown | null
-  /** The plan shown is that of earlier answers. */
+  /** The plan shown is of earlier answers. */
   readonly old: boolean
   readonly missing: readonly Missing[]
   readonly problems: readonly NotedProblem[]
   readonly trouble: string | null
 }
 
-/** The bar itself says where to go next: it is asked again at the tap, when the field that was left has been read. */
+/** Button to the next field; its target is determined at the tap, once the last field has been read. */
 const go = (path: string, words: string) => el('button', { type: 'button', 'data-goto': path, 'data-from-bar': true }, words)
 
 const kindWords: Readonly<Record<PlanShown['kind'], string>> = {
@@ -24,7 +24,7 @@ const kindWords: Readonly<Record<PlanShown['kind'], string>> = {
   refused: 'Refused',
 }
 
-/** One line at the foot of the window: where the plan stands, where to go next, and the way to the plan's own place. */
+/** Status line at the foot of the window: state of the plan, next field, and a button to the plan. */
 export class StatusBar {
   readonly #bar: HTMLElement
 
@@ -35,7 +35,7 @@ export class StatusBar {
   show(standing: Standing): void {
     const status = part(this.#bar, '[data-status]', HTMLElement)
     const [words, next] = lines(standing)
-    // Said again only where it changed: the line is read out.
+    // Updated only on change, as screen readers announce it.
     if (status.textContent !== words) status.textContent = words
     part(this.#bar, '[data-next]', HTMLElement).replaceChildren(...next)
     part(this.#bar, '[data-act="see-plan"]', HTMLButtonElement).disabled = standing.plan === null

@@ -6,10 +6,10 @@ export type UnitSystem = 'metric' | 'inch' | 'both'
 
 export const unitSystem = (text: string | undefined): UnitSystem => (text === 'inch' || text === 'both' ? text : 'metric')
 
-/** Whether a quantity was typed in units of the inch system. */
+/** True if a quantity was typed in inch units. */
 export const isInch = (text: string): boolean => /\d\s*(?:["″'′]|in\b|ft\b|mils?\b|°?F\b|lbf?\b|awg\b|cmil\b|kcmil\b)/i.test(text)
 
-/** Units that have another in the inch system; a plan prints no others that would need one. */
+/** Units with an inch counterpart; a plan prints no others. */
 const kinds: Readonly<Record<string, QuantityKind>> = {
   mm: 'lengthMm',
   m: 'lengthM',
@@ -24,7 +24,7 @@ const significant = 3
 
 const inch = (value: number, kind: QuantityKind): string => formatQuantity(value, kind, { system: 'inch', significant })
 
-/** "(a to b) unit" of a sentence: numbers with the proper minus, thousands never grouped. */
+/** "(a to b) unit" in a sentence: numbers with a true minus sign, without thousands separators. */
 const measured = /(−|-)?(\d+(?:\.\d+)?)(?: to (−|-)?(\d+(?:\.\d+)?))? (mm²|mm³|mm|m|°C|K|N)(?![\w²³/])/g
 
 const number = (sign: string | undefined, digits: string): number => (sign === undefined ? 1 : -1) * Number(digits)
@@ -44,7 +44,7 @@ export function inUnits(sentence: string, system: UnitSystem): string {
   )
 }
 
-/** A value of the plan as the command prints it, in the units chosen; what is from memory says so. */
+/** A value of the plan as the command prints it, in the chosen units; marked if from memory. */
 export function valueIn(value: PlanValue, system: UnitSystem): string {
   const text = valueText(value, system)
   return value.provenance.status === 'from memory' ? `${text} (from memory)` : text

@@ -13,7 +13,7 @@ export const isEmpty = (answers: Answers): boolean => Object.entries(trimmed(ans
 
 const nothing: PlanReply = { heard: {}, problems: [], shown: null, trouble: null }
 
-/** Answers in, plan out: everything on the page follows from the form and the last good plan. */
+/** Connects form and plan: everything on the page follows from the form's answers and the last good plan. */
 export class Workbench {
   readonly form: FormView
   readonly #root: HTMLElement
@@ -25,9 +25,9 @@ export class Workbench {
   #reply: PlanReply = nothing
   #plan: PlanShown | null = null
   #missing: readonly Missing[] = []
-  /** Told of every change that a person made. */
+  /** Called after every change by a person. */
   onChange: (answers: Answers) => void = () => {}
-  /** Told when the form was read again, before the plan is there. */
+  /** Called when the form has been read, before the plan is ready. */
   onRead: (answers: Answers) => void = () => {}
 
   constructor(root: HTMLElement, client: PlanClient) {
@@ -50,12 +50,12 @@ export class Workbench {
     return this.#plan
   }
 
-  /** The answers as last left: what is typed beyond them is not yet a change. */
+  /** The committed answers; text being typed is not yet a change. */
   get committed(): Answers {
     return this.#history.now
   }
 
-  /** The field to mend or to answer next, by what stands in the form now. */
+  /** The next field to correct or answer. */
   get nextPath(): string | undefined {
     const missing = missingAnswers(this.form.groups, this.form.read())
     return this.#reply.problems[0]?.path ?? missing[0]?.path
@@ -77,7 +77,7 @@ export class Workbench {
     return this.form.groups.find((group) => group.at === at && group.most !== undefined)
   }
 
-  /** A field was left, or a choice made. */
+  /** Called when a field is left or a choice made. */
   commit(path: string): void {
     this.#notes.leave(path)
     const answers = this.form.read()
@@ -86,7 +86,7 @@ export class Workbench {
     if (changed) this.onChange(answers)
   }
 
-  /** All answers at once: an example, a link, a file, or what was kept. */
+  /** Replaces all answers: by an example, a link, a file, or stored work. */
   fill(answers: Answers): Promise<void> {
     this.form.write(answers)
     this.#notes.forget()
@@ -123,7 +123,7 @@ export class Workbench {
     this.commit(group.at)
   }
 
-  /** Reads the form; the worker judges it, plans anew where it can, and says where it can't. */
+  /** Reads the form; the worker checks it and plans, or says why it cannot. */
   async refresh(): Promise<void> {
     const answers = this.form.read()
     this.form.arrange(answers)
@@ -143,7 +143,7 @@ export class Workbench {
     this.#tell(this.#plan !== null && this.#missing.length > 0)
     this.#root.dataset.asking = ''
     const reply = await this.#client.ask({ ask: 'plan', answers })
-    // Newer answers are on their way already.
+    // Newer answers are already being processed.
     if (reply === null) return
     delete this.#root.dataset.asking
     this.#show(reply, answers)
@@ -157,7 +157,7 @@ export class Workbench {
       this.#panel.show(reply.shown)
       this.#notes.assume(reply.shown.assumed)
     } else if (this.#plan?.kind === 'refused') {
-      // The stop list no longer ends it, and there is no plan yet.
+      // The circuit is no longer refused, but there is no plan yet.
       this.#plan = null
       this.#panel.clear()
     } else if (this.#plan !== null) this.#panel.markOld(true)

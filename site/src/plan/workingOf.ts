@@ -5,7 +5,7 @@ import { html, type Markup } from '../lib/markup.ts'
 
 type Inputs = Readonly<Record<string, unknown>>
 
-/** The single numbers and words among the inputs, each by its path. */
+/** Plain numbers and words of the inputs, by path. */
 function flat(inputs: unknown, path = ''): readonly (readonly [string, string])[] {
   if (typeof inputs === 'number' || typeof inputs === 'string' || typeof inputs === 'boolean')
     return [[path, typeof inputs === 'number' ? String(Number(inputs.toPrecision(5))) : String(inputs)]]
@@ -13,11 +13,11 @@ function flat(inputs: unknown, path = ''): readonly (readonly [string, string])[
   return Object.entries(inputs).flatMap(([key, value]) => flat(value, path === '' ? key : `${path}.${key}`))
 }
 
-/** A judgement by several models has no single formula: what it was asked, and where it is described. */
+/** A verdict by several models has no single formula: shows its inputs, and where it is described. */
 function asked(id: string, inputs: Inputs): Markup {
   return html`<p>Judged by several models in one call: <a href="${link(`handbook/${id}/`)}">${id}</a>. It was asked with:</p>
     <dl class="values">${flat(inputs).map(([path, value]) => html`<dt>${path}</dt><dd>${value}</dd>`)}</dl>`
 }
 
-/** A formula with its numbers and its source, as markup; loaded when a working is opened. */
+/** A formula with its numbers and source as markup, loaded when a working is opened. */
 export const workingOf = (id: string, inputs: Inputs): string => (Object.hasOwn(formulas, id) ? workingMarkup(explain(id, inputs)) : asked(id, inputs).text)

@@ -5,13 +5,13 @@ import { type Decided, decideKind, type Grounds } from './decisionKind.ts'
 import type { Decision } from './decisionShapes.ts'
 import { decisionWords } from './decisionWords.ts'
 
-/** The decision but for the reading that proves it, which the proof gives; and the way that it takes. */
+/** The decision without its final reading, which the proof adds; and the way chosen. */
 export interface Deciding {
   readonly decided: Decided
   readonly decision: Omit<Decision, 'doneWhen'>
 }
 
-/** Settles what is to be done, in words and figures. */
+/** Makes the decision, with text and values. */
 export function decide(grounds: Grounds): Deciding {
   const decided = decideKind(grounds)
   const { facts, wire } = grounds
@@ -35,7 +35,7 @@ export function decide(grounds: Grounds): Deciding {
   }
 }
 
-/** Wire of the run that a new run is drawn in beside: where the wire itself was too thin, feed and return. */
+/** Length of wire for a new run: feed and return if the wire itself was too thin. */
 function runLengthM(facts: JobFacts, way: JudgedWay): number {
   if (way.facts.sizeText !== facts.sizeText || way.facts.material !== facts.material) return facts.outLengthM + facts.returnLengthM
   return facts.onReturn ? facts.returnLengthM : facts.outLengthM
@@ -56,10 +56,10 @@ const terminalWords: Readonly<Record<JobFacts['terminal']['kind'], string>> = {
   'spring-clamp': 'end in its spring clamp',
   'cable-lug': 'cable lug',
 }
-/** What a new terminal of the lead is called. */
+/** Name of a new terminal for the lead. */
 export const terminalName = (facts: JobFacts): string => terminalWords[facts.terminal.kind]
 
-/** What a wire is asked for by. */
+/** A wire as a shopping item. */
 const wireText = (facts: JobFacts): string => `${facts.sizeText} ${facts.insulationName} wire`
 
 function sentence({ facts, diagnosis, wire }: Grounds, { code, way, why }: Decided, fetched: Decision['wire']): string {
@@ -91,7 +91,7 @@ function sentence({ facts, diagnosis, wire }: Grounds, { code, way, why }: Decid
   )
 }
 
-/** Cut back, strip, insert, sleeve: what a hand measures off. */
+/** Lengths to measure off: cut back, strip, insert, sleeve. */
 function lengthsOf(facts: JobFacts, way: JudgedWay): readonly PlanValue[] {
   if (way.method === 'replace-the-run') return [planValue('strip', jointShape('new-crimped-terminal', facts).stripMm, 'mm')]
   const lengths = [
@@ -103,7 +103,7 @@ function lengthsOf(facts: JobFacts, way: JudgedWay): readonly PlanValue[] {
   return lengths
 }
 
-/** Findings that are told by the decision itself, or by the steps. */
+/** Findings already covered by the decision or the steps. */
 const notBefore: readonly string[] = [
   'wire-replaced',
   'insert',
@@ -116,7 +116,7 @@ const notBefore: readonly string[] = [
   'gives-away',
 ]
 
-/** What to settle before beginning: at most two, worst first; a fuse to change comes first among equals. */
+/** Points to settle before beginning: at most two, worst first; among equals a fuse change first. */
 function beforeOf({ wire, facts }: Grounds, { way, code }: Decided): readonly Finding[] {
   if (code === 'data-pair') return []
   const judged = way?.method === 'replace-the-run' ? wire.judged : wire.found
@@ -133,7 +133,7 @@ function beforeOf({ wire, facts }: Grounds, { way, code }: Decided): readonly Fi
     .slice(0, 2)
 }
 
-/** Why one way ranks after another, by the first thing in which they differ. */
+/** Why one way ranks below another, by the first differing criterion. */
 const rankWords: Readonly<Record<(typeof rankNames)[number], string>> = {
   'forbidden by a rule that binds': 'a rule that binds here forbids it',
   unsafe: 'it is unsafe here',
@@ -172,10 +172,10 @@ function notAsMeant({ facts, ways }: Grounds, { way, kind }: Decided): Finding |
   return findingOf(decisionWords, facts.units, 'not-as-meant-rank', judged.verdict, { names: { ...names, why } })
 }
 
-/** Words that a reason may have on the card. */
+/** Most words of a reason on the card. */
 const shortReasonWords = 20
 
-/** The sentence of a finding that holds its reason: of a rule that forbids, the rule's own first one, up to its colon where it is long. */
+/** The sentence with a finding's reason; for a prohibition the rule's first sentence, cut at its colon if long. */
 function shortReason(finding: Finding): string {
   const sentences = finding.text.split(/(?<=[.!?]) (?=[A-Z0-9])/)
   const sentence = (finding.code === 'forbidden' ? sentences[1] : sentences[0]) ?? finding.text

@@ -6,11 +6,11 @@ import { jointShape } from '../ways/inner.ts'
 import type { DecisionKind } from './decisionShapes.ts'
 import { decisionWords } from './decisionWords.ts'
 
-/** What is to be done, before it is worded. */
+/** The decision before it is worded. */
 export interface Decided {
   readonly kind: DecisionKind
   readonly code: keyof typeof decisionWords
-  /** null where nothing is joined. */
+  /** null if nothing is joined. */
   readonly way: JudgedWay | null
   readonly why: Finding
 }
@@ -23,19 +23,19 @@ const damageWords: Readonly<Record<string, string>> = {
   overheated: 'overheated',
 }
 
-/** What the grounds are read from. */
+/** Basis of the decision. */
 export interface Grounds {
   readonly facts: JobFacts
   readonly diagnosis: Diagnosis
   readonly readings: PlanSection
   readonly wire: WireChoice
-  /** Best first; judged when they are first asked for: where nothing is joined none is. */
+  /** Best first; computed on demand, as not every decision needs them. */
   readonly ways: () => readonly JudgedWay[]
-  /** The same for a fault in the terminal itself, whatever was said of the damage's place. */
+  /** The same for a fault in the terminal, whatever place of damage was given. */
   readonly waysAtTerminal: () => readonly JudgedWay[]
 }
 
-/** Decides: damage in sight is mended whatever the readings say; what is not seen is decided by the readings. */
+/** Decides: visible damage is mended whatever the readings say; without it the readings decide. */
 export function decideKind(grounds: Grounds): Decided {
   const { facts, wire, ways } = grounds
   if (facts.job.circuit.kind === 'data-pair') return { kind: 'mend', code: 'data-pair', way: null, why: found(facts, 'data-pair', 'caution') }
@@ -45,7 +45,7 @@ export function decideKind(grounds: Grounds): Decided {
     return mend(ways(), why)
   }
   const unseen = decideUnseen(grounds)
-  // A wire that will not do is replaced whatever else was found, once the fault is known or none is there.
+  // An unsuitable wire is replaced whatever else was found, once the fault is known or excluded.
   if (unseen.kind !== 'measure first' && wire.found.against !== null && unseen.code !== 'supply' && unseen.code !== 'load') {
     const run = ways().find(({ method }) => method === 'replace-the-run')
     if (run !== undefined) return { kind: 'replace the run', code: 'new-run', way: run, why: wire.found.against }
@@ -64,7 +64,7 @@ function mend(ways: readonly JudgedWay[], why: Finding, only?: JudgedWay['method
   return { kind: 'mend', code: cut.insertMm === 0 ? 'splice' : way.facts.flexes ? 'splice-outside' : 'splice-insert', way, why }
 }
 
-/** By the readings alone. */
+/** Decides by the readings alone. */
 function decideUnseen({ facts, diagnosis, readings, wire, ways, waysAtTerminal }: Grounds): Decided {
   const summary = (code: string) => readings.findings.find((finding) => finding.code === code)
   const [first] = readings.findings
@@ -91,7 +91,7 @@ function decideUnseen({ facts, diagnosis, readings, wire, ways, waysAtTerminal }
 }
 
 const atPlaces = (at: Pick<Stretch, 'from' | 'to'>, from: string, to: string): boolean => at.from === from && at.to === to
-/** Pieces of plain wire with no place on them to put a probe. */
+/** Stretches of plain wire without a place for a probe. */
 const wirePieces = [
   ['source+', 'fuse-in'],
   ['fuse-out', 'joint-in'],
@@ -111,11 +111,11 @@ function decideAt(
   if (at.from === 'load-' || at.from === 'return-joint') return { kind: 'mend', code: 'return-contact', way: null, why }
   if (wirePieces.some(([from, to]) => atPlaces(at, from, to))) return mend(ways(), why, 'replace-the-run')
   if (diagnosis.next !== null) return { kind: 'measure first', code: 'measure', way: null, why }
-  // Nothing narrower can be read: the joint lies in it, and it is what can be mended.
+  // No narrower stretch can be measured: the joint is in it, and can be mended.
   return mend(ways(), why)
 }
 
-/** A joint beyond one and a half times its own length of wire, though below what proves a fault. */
+/** A joint above 1.5 times its own length of wire, though below the limit of a proven fault. */
 function wornJoint(facts: JobFacts, { stretches }: Diagnosis): Finding | null {
   const joint = stretches.find(({ from, to }) => from === 'joint-in' && to === 'joint-out')
   if (joint?.measuredV == null) return null

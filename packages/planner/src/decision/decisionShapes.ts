@@ -1,27 +1,27 @@
 import type { InsulationName, MethodName } from '@strandwise/core'
 import type { Finding, PlanValue } from '../facts/index.ts'
 
-/** What a plan comes to. */
+/** Kind of decision. */
 export type DecisionKind = 'mend' | 'replace the run' | 'leave it' | 'measure first' | 'refused'
 
-/** What to do, with its grounds. */
+/** The decision and its reasons. */
 export interface Decision {
   readonly kind: DecisionKind
-  /** null where nothing is joined: a fuse, a contact to clean, leave it, measure first, refused. */
+  /** null if nothing is joined: a fuse, a contact to clean, leave it, measure first, refused. */
   readonly method: MethodName | null
   /** What to do, in one sentence. */
   readonly says: string
   readonly why: Finding
-  /** The figure that decides against the way meant. */
+  /** The finding against the intended way. */
   readonly notAsMeant: Finding | null
-  /** To fetch; null where none is needed. */
+  /** Wire to fetch; null if none is needed. */
   readonly wire: { readonly size: string; readonly areaMm2: number; readonly insulation: InsulationName; readonly lengthM: number } | null
-  /** To be there in the end; null where none was given and none is needed, or none does. */
+  /** Fuse after the repair; null if none was given and none is needed, or none suits. */
   readonly fuseA: number | null
-  /** Cut back, strip, insert, sleeve. */
+  /** Lengths to cut back, strip, insert, sleeve. */
   readonly lengths: readonly PlanValue[]
-  /** To settle first, at most two, worst first. */
+  /** Points to settle first, at most two, worst first. */
   readonly before: readonly Finding[]
-  /** The reading that shows that it is done, with its limit. */
+  /** The final reading, with its limit. */
   readonly doneWhen: readonly Finding[]
 }

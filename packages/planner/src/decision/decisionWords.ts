@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** The decision: what to do in one sentence, why, and what speaks against the way meant. */
+/** Text of the decision: what to do in one sentence, why, and the reason against the intended way. */
 export const decisionWords = {
   // What to do.
   splice: { says: 'mend', text: 'Cut out the damage and join the wire with a {title}.' },
@@ -30,7 +30,7 @@ export const decisionWords = {
     says: 'the joint is worn',
     text: 'The joint drops {measured}: more than {aged}, as much as one and a half times its own length of wire. It is worn: renew it.',
   },
-  // Against what was meant.
+  // Against the intended way.
   'not-as-meant': { says: 'not as meant', text: 'Not a {title}: {why}' },
   'not-as-meant-rank': { says: 'not as meant', text: 'Not a {title}: {why}.' },
   'not-joined': { says: 'not as meant', text: 'Not a {title}: nothing has to be joined for this.' },

@@ -1,4 +1,4 @@
-// What the planner's later rooms build on and no user sees.
+// Internal exports for later rooms of the planner.
 export { type Deciding, decide, terminalName } from './decide.ts'
 export type { Decided, Grounds } from './decisionKind.ts'
 export { stopList } from './stopList.ts'

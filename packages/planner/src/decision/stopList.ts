@@ -10,7 +10,7 @@ const byKind: Readonly<Partial<Record<RepairJob['circuit']['kind'], { readonly c
   'fuel-or-explosive': { code: 'fuel-or-explosive', rule: 'ca-fuel-tank' },
 }
 
-/** Why this plan must not touch a circuit; empty where it may. The stop list reads the circuit alone. */
+/** Reasons to refuse a circuit; empty if there are none. Reads only `circuit`. */
 export function stopList({ circuit, units = 'metric' }: Pick<RepairJob, 'circuit' | 'units'>): readonly Finding[] {
   const stops: Finding[] = []
   const kind = byKind[circuit.kind]

@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** Circuits that no plan here touches, and who to ask. */
+/** Text of refused circuits, and who to ask. */
 export const stopWords = {
   airbag: {
     says: 'airbag wiring: off limits',

@@ -1,6 +1,6 @@
 import type { RepairJob } from '../job/index.ts'
 
-/** Invented for the demo: a small launch, its bilge pump's feed fractured behind the plug, and a tool too weak for the sleeve it should flow. */
+/** Invented for the demo: a small launch, its bilge pump's feed fractured behind the plug, and a tool too weak for its solder sleeve. */
 export const bilgePumpFeed: RepairJob = {
   version: 1,
   title: 'Bilge pump feed on a small launch (invented example)',

@@ -1,6 +1,6 @@
 import type { RepairJob } from '../job/index.ts'
 
-/** Invented for the demo: one lead of a classroom set: its joint is good, and its fuse would let the thin wire cook. */
+/** Invented for the demo: one lead of a classroom set: its joint is good, and its fuse is too large for the thin wire. */
 export const classroomSet: RepairJob = {
   version: 1,
   title: 'Lead seven of a classroom set (invented example)',

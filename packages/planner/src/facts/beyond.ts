@@ -14,13 +14,13 @@ export interface BeyondFacts {
   readonly outsideMm: number
 }
 
-/** The wire beyond under the field names of a wire: the same standard and run. */
+/** The wire beyond as the fields of a wire, of the same standard and run. */
 function asWire(beyond: NonNullable<RepairJob['wireBeyond']>, { insulation: name, outLengthM, standard }: RepairJob['wire']): RepairJob['wire'] {
   const { material: _metal, ...given } = beyond
   return { insulation: name, outLengthM, ...(standard === undefined ? {} : { standard }), ...given }
 }
 
-/** What lies beyond the joint where it is unlike; what is not said of it is taken to be as on this side. */
+/** The wire beyond the joint if it differs; missing fields are assumed as on this side. */
 export function beyondFacts({ wire, wireBeyond }: RepairJob, assume: Assume): BeyondFacts | null {
   if (wireBeyond === undefined) return null
   const sized = wireBeyond.areaMm2 !== undefined || wireBeyond.size !== undefined
@@ -38,7 +38,7 @@ export function beyondFacts({ wire, wireBeyond }: RepairJob, assume: Assume): Be
     insulationName,
     insulationThicknessMm: shape.insulationThicknessMm,
     insulationConductivityWPerMK: knownNominal(family, 'conductivityWPerMK', family.conductivityWPerMK),
-    // Less than its own metal across is a mistake of the ruler.
+    // An outside below the conductor's diameter is a measuring error.
     outsideMm: Math.max(shape.outsideMm, shape.conductorDiameterMm),
   }
 }

@@ -1,11 +1,11 @@
 import type { MethodContext } from '@strandwise/core'
 import type { JobFacts } from './jobFacts.ts'
 
-/** What the trade rules on methods ask of a job. */
+/** The job's facts as the context of core's method rules. */
 export function methodContext(facts: JobFacts): MethodContext {
   const { job } = facts
   const tools: MethodContext['tools'][number][] = []
-  // What was not asked is not held against a method: a tool can be borrowed, and the plan says that it is needed.
+  // Without a list of tools every tool counts as at hand: it can be borrowed, and the plan lists it.
   for (const kind of ['iron', 'hot-air'] as const) if (job.tools === undefined || job.tools.some((tool) => tool.kind === kind)) tools.push(kind)
   if (job.hasCrimpTool !== false) tools.push('crimp-tool')
   if (job.hasTerminalDie ?? job.hasCrimpTool !== false) tools.push('terminal-die')

@@ -1,15 +1,15 @@
 import type { Provenance } from '@strandwise/core'
 
-/** Best to worst. */
+/** From best to worst. */
 export const verdicts = ['sound', 'caution', 'cannot tell', 'unsound', 'refused'] as const
-/** How a finding, a section or a plan comes out, from sound to refused. */
+/** Verdict of a finding, a section or a plan. */
 export type PlanVerdict = (typeof verdicts)[number]
 
 export const sectionIds = ['readings', 'wire-and-protection', 'cut-back', 'method', 'joint', 'heating', 'covering', 'strain-relief', 'proof'] as const
 /** The nine sections of a plan by name, in their order. */
 export type SectionId = (typeof sectionIds)[number]
 
-/** A number of the plan with its unit, its band where it has one, and what it rests on. */
+/** A number of the plan with unit, band if any, and provenance. */
 export interface PlanValue {
   readonly name: string
   readonly value: number
@@ -19,31 +19,31 @@ export interface PlanValue {
   readonly provenance: Provenance
 }
 
-/** What was found, as data: a stable code, the figures it speaks with, the trade rule it rests on, and its sentence in the job's units. */
+/** A finding as data: a stable code, its values, its trade rule, and its sentence in the job's units. */
 export interface Finding {
   readonly code: string
   readonly verdict: PlanVerdict
   readonly values: Readonly<Record<string, PlanValue>>
-  /** Words that its sentence names beside the figures: a wire size, a place, a tool. */
+  /** Words in its sentence beside the values: a wire size, a place, a tool. */
   readonly names?: Readonly<Record<string, string>>
   readonly rule?: string
   readonly sources: readonly Provenance[]
   readonly text: string
 }
 
-/** A core function with the inputs it ran on: what `explain` shows. */
+/** A core function with its inputs, for `explain`. */
 export interface PlanWorking {
   readonly id: string
   readonly inputs: Readonly<Record<string, unknown>>
 }
 
-/** One section of a plan: what it found, its verdict, its findings worst first, its numbers, the formulas that ran, and the sources. */
+/** One section of a plan: heading, verdict, findings worst first, values, formulas used, and sources. */
 export interface PlanSection {
   readonly id: SectionId
   readonly title: string
-  /** What it found, in at most 60 characters. */
+  /** Heading, at most 60 characters. */
   readonly says: string
-  /** The worst finding's. */
+  /** That of the worst finding. */
   readonly verdict: PlanVerdict
   readonly findings: readonly Finding[]
   readonly values: readonly PlanValue[]
@@ -51,7 +51,7 @@ export interface PlanSection {
   readonly sources: readonly Provenance[]
 }
 
-/** A tool, sleeve, barrel, wire or fuse that was weighed. */
+/** A tool, sleeve, barrel, wire or fuse that was considered. */
 export interface PlanOption {
   readonly of: 'tool' | 'sleeve' | 'barrel' | 'wire' | 'fuse'
   readonly name: string
@@ -59,7 +59,7 @@ export interface PlanOption {
   readonly reasons: readonly string[]
 }
 
-/** One step of the work, and what shows that it is right. */
+/** One step of the work, and the check that it is right. */
 export interface PlanStep {
   readonly code: string
   readonly text: string
@@ -67,17 +67,17 @@ export interface PlanStep {
   readonly check: string
 }
 
-/** Something to fetch before beginning. */
+/** A part to fetch before beginning. */
 export interface PlanPart {
   readonly name: string
   readonly quantity: number
   readonly unit: string
 }
 
-/** Provenance of what the models of core computed. */
+/** Provenance of values computed by core's models. */
 export const derived: Provenance = { status: 'derived', source: 'computed by the models named in the workings' }
 
-/** A value with its unit; computed unless it says otherwise. */
+/** A value with its unit; its provenance is `derived` by default. */
 export function planValue(
   name: string,
   value: number,

@@ -1,4 +1,4 @@
-// What the planner's other rooms build on and no user sees.
+// Internal exports for the planner's other rooms.
 
 export type { BeyondFacts } from './beyond.ts'
 export { airAroundJointC, bundleBand, wireCurrent } from './bundle.ts'

@@ -5,15 +5,15 @@ import { type BeyondFacts, beyondFacts } from './beyond.ts'
 import type { Units } from './print.ts'
 import { type TerminalFacts, terminalFacts } from './terminalFacts.ts'
 
-/** Everything the sections compute with: what the job says, and what is assumed where it is silent. */
+/** Input of all sections: the job's values, and assumptions for those missing. */
 export interface JobFacts {
   readonly job: RepairJob
   readonly units: Units
   readonly assumptions: readonly PlanAssumption[]
   readonly areaMm2: number
-  /** As the person would print it on the job card. */
+  /** Size as printed on the job card. */
   readonly sizeText: string
-  /** Whole gauge where the size is one. */
+  /** Whole gauge; null if the size is none. */
   readonly gauge: number | null
   readonly strandCount: number | null
   readonly material: MetalName
@@ -22,9 +22,9 @@ export interface JobFacts {
   readonly insulationThicknessMm: number
   readonly outsideMm: number
   readonly insulationConductivityWPerMK: number
-  /** What the wire stands at steady state: its insulation's grade, or its plating or metal where that gives up first. */
+  /** Continuous temperature limit: of the insulation's grade, or of plating or metal if lower. */
   readonly limitC: number
-  /** Which of them it is, and the source of the plating's or the metal's: the insulation's stands with its material. */
+  /** What sets the limit, and the source if plating or metal does; the insulation's is with its material. */
   readonly limitOf: string
   readonly limitSource: Provenance | null
   readonly layFactor: number
@@ -32,10 +32,10 @@ export interface JobFacts {
   readonly returnLengthM: number
   readonly supplyV: number
   readonly allowedDropV: number
-  /** At the temperature of the hottest air; loops count out and return. */
+  /** At the hottest air's temperature; loops are out plus return. */
   readonly ohmPerM: number
   readonly currentA: number
-  /** On and off times of a load that comes and goes; null where it runs as long as it likes. */
+  /** On and off times of a cyclic load; null for a continuous one. */
   readonly duty: { readonly onS: number; readonly offS: number } | null
   readonly ambientC: number
   readonly hottestC: number
@@ -44,15 +44,15 @@ export interface JobFacts {
   readonly vibration: MethodContext['vibration']
   readonly flexes: boolean
   readonly flammableVapour: boolean
-  /** Water comes there in some way. */
+  /** True if water reaches the joint in any way. */
   readonly wet: boolean
   readonly loadedInBundle: number
   readonly slackMm: number
-  /** The wire on the other side of the joint, where it is unlike. */
+  /** The wire on the other side of the joint, if it differs. */
   readonly beyond: BeyondFacts | null
   readonly terminal: TerminalFacts
   readonly temporary: boolean
-  /** The damage lies on the way back to the source. */
+  /** True if the damage is in the return. */
   readonly onReturn: boolean
   readonly wire: Omit<WireHeat, 'ambientC'>
 }
@@ -70,7 +70,7 @@ function limit(
   return { limitC: insulationC, limitOf: graded ? `its ${insulationName}` : `the lowest grade of ${insulationName}`, limitSource: null }
 }
 
-/** Reads a job into facts. Nothing is guessed silently: each value that the job does not give stands in `assumptions`. */
+/** Computes the facts of a job. Each value missing from the job is listed in `assumptions`. */
 export function jobFacts(job: RepairJob): JobFacts {
   const { list, assume } = assumptionList()
   const { circuit, damage, load, surroundings = {}, wire } = job

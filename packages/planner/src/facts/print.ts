@@ -2,10 +2,10 @@ import { formatQuantity } from '@strandwise/working/quantity'
 import type { RepairJob } from '../job/index.ts'
 import type { PlanValue } from './finding.ts'
 
-/** How a plan prints lengths, temperatures and forces. */
+/** Units in which a plan prints lengths, temperatures and forces. */
 export type Units = NonNullable<RepairJob['units']>
 
-/** A number with as many digits as the models deserve, never an exponent. */
+/** A number rounded to significant digits, without exponent. */
 function digits(value: number, significant = 3): string {
   if (value === 0) return '0'
   const rounded = Number(value.toPrecision(significant))
@@ -13,7 +13,7 @@ function digits(value: number, significant = 3): string {
   return rounded.toFixed(Math.min(decimals, 12)).replace('-', '−')
 }
 
-/** Without zeros at the end: "4.2", "15", "0.36". */
+/** Without trailing zeros: "4.2", "15", "0.36". */
 const short = (value: number, significant = 3): string => String(Number(value.toPrecision(significant))).replace('-', '−')
 
 function scaled(value: number, unit: string): string {
@@ -24,7 +24,7 @@ function scaled(value: number, unit: string): string {
   return size >= 1e-3 ? `${digits(1e3 * value)} m${unit}` : `${digits(1e6 * value)} µ${unit}`
 }
 
-/** In the unit of its field: "157 µΩ", "36.0 mV", "47 °C", "12 mm". */
+/** In metric units with a prefix: "157 µΩ", "36.0 mV", "47 °C", "12 mm". */
 function inMetric(value: number, unit: string): string {
   switch (unit) {
     case 'Ω':
@@ -52,12 +52,12 @@ const inchKinds = { mm: 'lengthMm', m: 'lengthM', '°C': 'temperatureC', K: 'tem
 function inInch(value: number, unit: string): string | null {
   if (!Object.hasOwn(inchKinds, unit)) return null
   const kind = inchKinds[unit as keyof typeof inchKinds]
-  // Temperatures in whole degrees, lengths with two figures or the hundredth of an inch.
+  // Temperatures in whole degrees, lengths with two digits or to 1/100 inch.
   const significant = kind === 'temperatureC' ? Math.max(1, Math.ceil(Math.log10(Math.abs((value * 9) / 5 + 32) + 1))) : 2
   return formatQuantity(value, kind, { system: 'inch', significant: Math.min(4, significant) })
 }
 
-/** A number in its unit, in the units that the job asks for. */
+/** A number with its unit, in the job's units. */
 export function printed(value: number, unit: string, units: Units = 'metric'): string {
   const metric = inMetric(value, unit)
   if (units === 'metric') return metric
@@ -66,7 +66,7 @@ export function printed(value: number, unit: string, units: Units = 'metric'): s
   return units === 'inch' ? inch : `${metric} (${inch})`
 }
 
-/** "60 to 66 °C" where the ends of its band differ in print, else the value. */
+/** "60 to 66 °C" if the ends of the band differ in print, else the value. */
 export function printedValue(value: PlanValue, units: Units = 'metric'): string {
   const { low, high, unit } = value
   if (low === undefined || high === undefined) return printed(value.value, unit, units)

@@ -5,7 +5,7 @@ import { rule as ruleById } from './rule.ts'
 import { bySeverity, worst } from './verdict.ts'
 import { type Filling, filled, type SectionWords } from './words.ts'
 
-/** The headings that stand before what a section found. */
+/** Titles of the sections. */
 export const sectionTitles: Readonly<Record<SectionId, string>> = {
   readings: 'The readings, as proof',
   'wire-and-protection': 'Wire, terminal and fuse',
@@ -19,12 +19,12 @@ export const sectionTitles: Readonly<Record<SectionId, string>> = {
 }
 
 interface Said extends Filling {
-  /** The trade rule that the finding rests on: its source is cited. */
+  /** The trade rule behind the finding, whose source is cited. */
   readonly rule?: string
   readonly sources?: readonly Provenance[]
 }
 
-/** A finding worded in the job's units. */
+/** A finding with its text in the job's units. */
 export function findingOf(words: SectionWords, units: Units, code: string, verdict: PlanVerdict, said: Said = {}): Finding {
   const found = words[code]
   if (found === undefined) throw new Error(`no words for "${code}"`)
@@ -39,7 +39,7 @@ export function findingOf(words: SectionWords, units: Units, code: string, verdi
   }
 }
 
-/** A section while it is written: findings in any order, values, workings. The worst finding decides, and gives the heading. */
+/** A section under construction: findings in any order, values, workings. The worst finding gives verdict and heading. */
 export class SectionDraft<W extends SectionWords> {
   readonly #id: SectionId
   readonly #words: W
@@ -59,7 +59,7 @@ export class SectionDraft<W extends SectionWords> {
     return worst(...this.#findings.map(({ finding }) => finding.verdict))
   }
 
-  /** What was found, under its code in the section's words; the finding, for whoever decides by it. */
+  /** Adds a finding by its code in the section's words; returns it. */
   say(code: keyof W & string, verdict: PlanVerdict, said: Said = {}): Finding {
     const finding = findingOf(this.#words, this.#units, code, verdict, said)
     this.#findings.push({ finding, says: filled((this.#words[code] as SectionWords[string]).says, said, this.#units) })
@@ -67,13 +67,13 @@ export class SectionDraft<W extends SectionWords> {
     return finding
   }
 
-  /** A finding that was worded elsewhere, with its heading. */
+  /** Adds a finding worded elsewhere, with its heading. */
   add(finding: Finding, says: string): this {
     this.#findings.push({ finding, says })
     return this.cite(...finding.sources)
   }
 
-  /** A number for the section's list. */
+  /** Adds a number to the section's list. */
   value(name: string, value: number, unit: string, provenance?: Provenance, band?: { readonly low: number; readonly high: number }): PlanValue {
     const found = planValue(name, value, unit, provenance, band)
     this.#values.push(found)

@@ -1,16 +1,16 @@
 import type { RepairJob } from '../job/index.ts'
 import type { Assume } from '../job/inner.ts'
 
-/** How a lead ends. */
+/** Kind of terminal. */
 export type TerminalKind = NonNullable<NonNullable<RepairJob['terminal']>['kind']>
 
-/** What is known of the terminal at the end of the lead. */
+/** Facts of the terminal at the end of the lead. */
 export interface TerminalFacts {
   readonly kind: TerminalKind
-  /** Its kind is assumed. */
+  /** True if its kind is assumed. */
   readonly assumedKind: boolean
   readonly studMm: number | null
-  /** What the lead ends in, for sentences: "plug", "stud", "clamp". */
+  /** The lead's end in sentences: "plug", "stud", "clamp". */
   readonly place: string
 }
 
@@ -24,10 +24,10 @@ const places: Readonly<Record<TerminalKind, string>> = {
   'cable-lug': 'stud',
 }
 
-/** From this area on a lead ends in a lug: common practice. */
+/** From this area on a cable lug is assumed: common practice. */
 const lugFromMm2 = 10
 
-/** The terminal's kind: as said, else as wire of this size commonly ends. */
+/** The terminal's kind: given, else common for wire of this size. */
 export function terminalFacts({ terminal }: RepairJob, assume: Assume, areaMm2 = 0): TerminalFacts {
   const usual: TerminalKind = terminal?.studMm !== undefined ? 'ring' : areaMm2 >= lugFromMm2 ? 'cable-lug' : 'contact-in-housing'
   const kind = assume('terminal.kind', terminal?.kind, usual, 'as leads of this size commonly end; say what it is where it differs')

@@ -10,13 +10,13 @@ export interface CurrentPicture {
   readonly workingA: number
   readonly limitC: number
   readonly ambientC: number
-  /** null: no current is allowed. */
+  /** null if no current is allowed. */
   readonly limitA: number | null
 }
 
 const points = 24
 
-/** The steady conductor of the wire that is there in the end, over a range of currents that holds the working current and the limit. */
+/** Steady temperature of the wire after the repair, over a range of currents that includes working current and limit. */
 export function decidedCurrents({ deciding, wire, facts: found }: WorkedOut): CurrentPicture {
   const newRun = deciding.decided.way?.method === 'replace-the-run'
   const facts = newRun ? wire.facts : found
@@ -34,7 +34,7 @@ export function decidedCurrents({ deciding, wire, facts: found }: WorkedOut): Cu
       lowC.push(band.low)
       highC.push(band.high)
     } catch (error) {
-      // Past the last current with a steady temperature the curve ends.
+      // The curve ends at the last current with a steady temperature.
       if (error instanceof NoSteadyStateError) break
       throw error
     }

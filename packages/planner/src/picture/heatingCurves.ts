@@ -2,7 +2,7 @@ import { heatJoint, heatSolderSleeve, type Interval, insulation, solder } from '
 import type { WorkedOut } from '../report/inner.ts'
 import { isSoldered, type JudgedWay, solderFill, type ToolHeat } from '../ways/inner.ts'
 
-/** Joint and insulation edge against heating time for one tool, lifted after its own wetting; low and high are the unfavourable and the favourable end. */
+/** Joint and insulation edge against heating time for one tool, lifted after wetting; low and high are the unfavourable and the favourable end. */
 export interface HeatingCurve {
   readonly tool: string
   readonly timeS: readonly number[]
@@ -12,12 +12,12 @@ export interface HeatingCurve {
   readonly edgeC: readonly number[]
 }
 
-/** The curves of all tools with the temperatures that they must pass and must not pass. */
+/** The curves of all tools, with the temperatures to reach and not to exceed. */
 export interface HeatingPicture {
   readonly alloy: string
   readonly liquidusC: number
   readonly insulation: string
-  /** null: what it stands for seconds is not known. */
+  /** null if its short-time limit is unknown. */
   readonly insulationC: Interval | null
   readonly curves: readonly HeatingCurve[]
 }
@@ -32,7 +32,7 @@ interface Run {
   readonly edgeC: readonly (readonly number[])[]
 }
 
-/** The hottest edge at each time. */
+/** The hottest insulation edge at each time. */
 const hottest = (run: Run): readonly number[] => run.jointC.map((_, index) => Math.max(...run.edgeC.map((edge) => edge[index] ?? Number.NEGATIVE_INFINITY)))
 
 function curveOf({ tool, inputs, heat }: ToolHeat): HeatingCurve {
@@ -50,20 +50,20 @@ function curveOf({ tool, inputs, heat }: ToolHeat): HeatingCurve {
   return { tool: tool.name, timeS, jointC: middle.jointC, jointLowC: run(unfavourable).jointC, jointHighC: run(favourable).jointC, edgeC: hottest(middle) }
 }
 
-/** A stream whose film is a factor off: forced convection grows with about the square root of speed. */
+/** A stream with its film coefficient scaled by a factor, via its speed: the coefficient grows about with the square root of speed. */
 function streamed(tool: ToolHeat['inputs']['tool'], factor: number | null): ToolHeat['inputs']['tool'] {
   if (tool.kind !== 'hot-air' || factor === null || factor === 1) return tool
   if (tool.filmWPerM2K !== undefined) return { ...tool, filmWPerM2K: tool.filmWPerM2K * factor }
   return tool.airSpeedMPerS === undefined ? tool : { ...tool, airSpeedMPerS: tool.airSpeedMPerS * factor ** 2 }
 }
 
-/** The soldered way that is shown: the decided one, else the one that was meant. */
+/** The soldered way shown: the chosen one, else the intended one. */
 function shownWay({ deciding, ways }: WorkedOut): JudgedWay | null {
   const soldered = [deciding.decided.way, ways.find(({ meant }) => meant)].find((way) => way != null && isSoldered(way.method))
   return soldered ?? null
 }
 
-/** What each tool does to the joint of the way that is shown; null where none is soldered, no tool is named, or its heat cannot be reckoned. */
+/** Heating by each tool of the way shown; null if none is soldered, no tool is named, or the heating cannot be computed. */
 export function decidedHeating(worked: WorkedOut): HeatingPicture | null {
   const way = shownWay(worked)
   if (way === null || way.heatAll.length === 0) return null

@@ -18,32 +18,32 @@ export interface JointPicture {
   readonly kind: 'lap' | 'barrel'
   readonly conductorMm: number
   readonly outsideMm: number
-  /** Overlap of a lap, length of a barrel. */
+  /** Overlap of a lap or length of a barrel. */
   readonly jointMm: number
   readonly stubMm: number
   readonly barrelMm: number
   readonly layers: readonly LayerPicture[]
   readonly strandMm: number
-  /** Strands of one wire about its own middle. */
+  /** Strand positions of one wire about its middle. */
   readonly strands: readonly { readonly xMm: number; readonly yMm: number }[]
   readonly housingHoleMm: number | null
 }
 
-/** The decided joint, with what is cut back, stripped and put in. */
+/** The chosen joint, with cut-back, strip and inserted lengths. */
 export interface DecidedJoint extends JointPicture {
-  /** Wires side by side, wires wound, a barrel over both ends, or an end with its terminal. */
+  /** Wires side by side, wires wrapped, a barrel over both ends, or an end with its terminal. */
   readonly form: 'lap' | 'wound' | 'barrel' | 'terminal'
   readonly stripMm: number
-  /** Cut back from each end that is cut, and wire put in. */
+  /** Length cut from each end, and inserted length. */
   readonly cutBackMm: number
   readonly cutEnds: 1 | 2
   readonly insertMm: number
   readonly splices: number
 }
 
-/** Strands drawn where the job does not count them: a common bunch. */
+/** Strands drawn if the job does not give a count: a common bunch. */
 const usualStrands = 19
-/** More strands than this are drawn as this many: a section at the scale of a page shows no more. */
+/** Most strands drawn: a page's scale shows no more. */
 const mostDrawnStrands = 37
 
 function layerOf(sleeve: Sleeve, ontoMm: number, cutMm: number): LayerPicture {
@@ -77,7 +77,7 @@ const forms: Readonly<Record<JudgedWay['method'], DecidedJoint['form']>> = {
   'replace-the-run': 'terminal',
 }
 
-/** The joint of the decided way; null where nothing is joined. */
+/** The joint of the chosen way; null if nothing is joined. */
 export function decidedJoint({ deciding }: WorkedOut): DecidedJoint | null {
   const { way } = deciding.decided
   if (way === null) return null

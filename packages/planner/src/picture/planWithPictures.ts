@@ -7,15 +7,15 @@ import { type DecidedJoint, decidedJoint } from './jointPicture.ts'
 
 /** The pictures of a plan as numbers. */
 export interface PlanPictures {
-  /** The decided joint; null where nothing is joined. */
+  /** The chosen joint; null if nothing is joined. */
   readonly joint: DecidedJoint | null
-  /** null where nothing is soldered, no tool is named, or its heat cannot be reckoned. */
+  /** null if nothing is soldered, no tool is named, or the heating cannot be computed. */
   readonly heating: HeatingPicture | null
   readonly currents: CurrentPicture
 }
 
 /**
- * The plan of a job and its pictures, from one pass: nothing is parsed or judged twice. The pictures are null where the job is refused.
+ * The plan of a job and its pictures in one pass, so that nothing is computed twice. The pictures are null if the job is refused.
  *
  * @throws JobError where the job is not one that parseRepairJob would return
  * @example

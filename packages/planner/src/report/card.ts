@@ -2,7 +2,7 @@ import { firstSentence, printed } from '../facts/inner.ts'
 import type { RepairPlan } from './repairPlan.ts'
 import { valueText } from './words.ts'
 
-/** Words that a card may have; past them the second thing to settle stands among the findings alone. */
+/** Most words on a card; above that, the second point to settle is only among the findings. */
 const mostWords = 130
 
 const wordsIn = (lines: readonly string[]): number =>
@@ -11,7 +11,7 @@ const wordsIn = (lines: readonly string[]): number =>
     .split(/\s+/)
     .filter((word) => word !== '').length
 /**
- * The card, first thing in every report: what to do, not what was meant, what to fetch, lengths, what to settle, the reading that shows it is done.
+ * The card at the head of every report: what to do, why not the intended way, what to fetch, lengths, points to settle, the final reading.
  *
  * @throws nothing
  * @example
@@ -31,7 +31,7 @@ export function cardLines(plan: RepairPlan): readonly string[] {
   return [...lines, ...before, ...done, verdict]
 }
 
-/** Wire, fuse and terminal as they are asked for over a counter. */
+/** Wire, fuse and terminal as shopping items. */
 function fetchLine({ decision, parts, units, sequence }: RepairPlan): string {
   if (decision.kind !== 'mend' && decision.kind !== 'replace the run') return ''
   const items: string[] = []

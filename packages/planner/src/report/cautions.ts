@@ -2,18 +2,18 @@ import type { Decided } from '../decision/inner.ts'
 import { type Finding, type JobFacts, rule } from '../facts/inner.ts'
 import { type RulesTold, rulesOf } from './rulesTold.ts'
 
-/** Said before every repair that touches a wire. */
+/** Cautions before every repair that touches a wire. */
 const always = ['ca-power-off', 'ca-prove-dead', 'ca-all-sources', 'ca-jewellery', 'ca-eyes-cutting', 'ca-identify-wire'] as const
 export const generalCautions: readonly string[] = always.map((id) => rule(id).statement)
 export const localCodes = 'Local codes and licensed practice come before this plan.'
 
-/** A refusal says who to ask, and nothing that tells how to probe. */
+/** Cautions of a refusal: who to ask, and nothing about probing. */
 export function stopCautions(stops: readonly Finding[], circuit: string): readonly string[] {
   const forbidding = rulesOf('method', { circuit }).holding.filter(({ id, effect }) => effect === 'forbids' && rule(id).conditions.length > 0)
   return [...new Set([...stops.map(({ text }) => text), ...forbidding.map(({ text }) => text), localCodes])]
 }
 
-/** The cautions that this job needs, each once; vapour first. */
+/** The cautions for this job, each once; explosive vapour first. */
 export function cautionsFor(facts: JobFacts, decided: Decided, topics: readonly RulesTold[]): readonly string[] {
   if (decided.kind === 'leave it') return [localCodes]
   if (decided.code === 'data-pair') return [rule('me-databus').statement, localCodes]

@@ -6,17 +6,17 @@ import type { WorkedOut } from './workOut.ts'
 
 /** Hotter air than most plans assume: an engine space or a roof in the sun. */
 const hotPlaceC = 65
-/** A few loaded wires tied together, and how thick they lie: four equal ones across two diagonals. */
+/** A few loaded wires in a bundle, and its diameter: four equal ones, across two diagonals. */
 const fewWires = 4
 const fewWiresAcross = 1 + Math.SQRT2
 
 interface Otherwise {
   readonly job: (job: RepairJob, facts: JobFacts) => RepairJob
-  /** The sections of the decided way that the field acts on. */
+  /** Sections of the chosen way that the field affects. */
   readonly acts: readonly SectionId[]
 }
 
-/** What else an assumed field could well be, and what of the plan it acts on. */
+/** Alternative values of an assumed field, and the parts of the plan they affect. */
 const otherwise: Readonly<Record<string, Otherwise>> = {
   'surroundings.flexes': { job: (job) => ({ ...job, surroundings: { ...job.surroundings, flexes: true } }), acts: ['method', 'strain-relief'] },
   'surroundings.flammableVapour': { job: (job) => ({ ...job, surroundings: { ...job.surroundings, flammableVapour: true } }), acts: ['method'] },
@@ -31,7 +31,7 @@ const otherwise: Readonly<Record<string, Otherwise>> = {
   },
 }
 
-/** Marks the assumptions which, if known better, would change the plan's verdict. */
+/** Marks assumptions whose alternatives would change the plan's verdict. */
 export function changingAssumptions({ assumptions, deciding }: WorkedOut, verdict: PlanVerdict): readonly PlanAssumption[] {
   const { way } = deciding.decided
   if (way === null) return assumptions
@@ -39,7 +39,7 @@ export function changingAssumptions({ assumptions, deciding }: WorkedOut, verdic
     const other = Object.hasOwn(otherwise, item.field) ? otherwise[item.field] : undefined
     if (other === undefined) return item
     const job = other.job(way.facts.job, way.facts)
-    // What no job can be, such as a load that gets its power no more, the plan would refuse.
+    // An alternative that makes the job contradictory would get it refused.
     if (contradictions(job).length > 0) return { ...item, changesVerdict: true }
     const changed = jobFacts(job)
     const again: Readonly<Partial<Record<SectionId, () => PlanSection>>> = {

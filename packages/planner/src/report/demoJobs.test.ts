@@ -3,7 +3,7 @@ import { demoJobs } from '../demo/index.ts'
 import type { RepairJob } from '../job/index.ts'
 import { planRepair, type RepairPlan } from './index.ts'
 
-/** What each demo job must come to, written by hand before it was planned. */
+/** Expected result of each demo job, written by hand before planning it. */
 interface Expected {
   readonly kind: RepairPlan['decision']['kind']
   readonly method: RepairPlan['decision']['method']
@@ -49,7 +49,7 @@ describe('the figures that decide them', () => {
     const plan = planOf('bilge-pump-feed')
     expect(plan.decision.lengths[0]).toMatchObject({ name: 'cut back', value: 70 })
     expect(plan.decision.notAsMeant?.text).toMatch(/solder sleeve.*50 mm/)
-    // 45 mm of slack less 25 + 60 + 10 mm: 50 mm short, 20 mm to keep, and 150 mm is the least that is put in.
+    // 45 mm of slack less 25 + 60 + 10 mm: 50 mm short; with 20 mm to keep, the least insert of 150 mm is used.
     expect(figureOf(plan, 'slack left')).toBe(-50)
     expect(plan.decision.wire).toMatchObject({ size: '16 AWG', lengthM: 0.15 })
   })

@@ -1,4 +1,4 @@
-// What the planner's later rooms build on and no user sees.
+// Internal exports for the planner's other rooms.
 export { generalCautions, localCodes } from './cautions.ts'
 export { planOf } from './planRepair.ts'
 export type { WorkedOut } from './workOut.ts'

@@ -5,7 +5,7 @@ type Parts = {
   readonly [Key in 'circuit' | 'load' | 'wire' | 'damage' | 'surroundings']?: Readonly<Record<string, unknown>>
 } & Omit<Partial<RepairJob>, 'circuit' | 'load' | 'wire' | 'damage' | 'surroundings'>
 
-/** The trailer's lamp with some of its parts changed; null takes an answer out. */
+/** The trailer's lamp with some fields replaced; null removes one. */
 export function lampWith({ circuit, load, wire, damage, surroundings, ...rest }: Parts): RepairJob {
   const merged = (one: object | undefined, more: Readonly<Record<string, unknown>> | undefined) =>
     Object.fromEntries(Object.entries({ ...one, ...more }).filter(([, value]) => value !== null && value !== undefined))
@@ -63,7 +63,7 @@ const everyReading = [
   read('resistance', 'joint-in', 'joint-out', 0.1),
 ]
 
-/** Jobs of every kind, by name: between them every decision, every step and every rule of the trade is told. */
+/** Jobs of every kind by name: together they cover every decision, step and rule. */
 export const planJobs: Readonly<Record<string, RepairJob>> = {
   ...demoJobs,
   ...Object.fromEntries(

@@ -23,7 +23,7 @@ export function planRepair(job: RepairJob): RepairPlan {
   return planOf(parseRepairJob(job)).plan
 }
 
-/** The plan of a job that was parsed, with what it was made from; null where it is refused. */
+/** The plan of a parsed job, with its intermediate results; null if refused. */
 export function planOf(job: RepairJob): { readonly plan: RepairPlan; readonly worked: WorkedOut | null } {
   const worked = workOut(job)
   if ('stops' in worked) return { plan: refusal(job, worked.stops), worked: null }
@@ -98,7 +98,7 @@ function fullPlan(job: RepairJob, worked: WorkedOut): RepairPlan {
   }
 }
 
-/** Of the repair as decided: what is left when its steps are done. */
+/** Verdict on the repair as decided: its state once the steps are done. */
 function verdictOf({ deciding: { decided }, wire, facts }: WorkedOut, own: readonly PlanSection[]): PlanVerdict {
   if (decided.kind === 'measure first') return 'cannot tell'
   const judged = own.map(({ verdict }) => verdict)

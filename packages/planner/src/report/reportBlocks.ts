@@ -7,12 +7,12 @@ import type { RepairPlan } from './repairPlan.ts'
 import type { RuleTold } from './rulesTold.ts'
 import { statusMark, valueText } from './words.ts'
 
-/** Which report: the card, cautions and steps, or everything. */
+/** Extent of the report: card, cautions and steps, or everything. */
 export interface ReportOptions {
   readonly all?: boolean
 }
 
-/** The report as blocks: the job's title and the card first, cautions, steps; everything else where it is asked for. */
+/** The report as blocks: the job's title and the card, cautions, steps; the rest with `all`. */
 export function reportBlocks(plan: RepairPlan, { all = false }: ReportOptions = {}): readonly Block[] {
   const [says = '', ...card] = cardLines(plan)
   const blocks: Block[] = [

@@ -29,7 +29,7 @@ function html(block: Block): string {
 }
 
 /**
- * The plan as one page of HTML that needs nothing else: to read, to print, to keep. Names and titles are escaped.
+ * The plan as one self-contained HTML page, to read, print or keep. Names and titles are escaped.
  *
  * @throws nothing
  * @example

@@ -2,7 +2,7 @@ import { type Block, plainText } from './blocks.ts'
 import type { RepairPlan } from './repairPlan.ts'
 import { type ReportOptions, reportBlocks } from './reportBlocks.ts'
 
-/** Punctuation that Markdown could read as markup, and what turns bare text into a link. */
+/** Escapes Markdown punctuation, and text that would become a link. */
 const inMarkdown = (text: string): string =>
   plainText(text)
     .replace(/[\\`*_[\]<>|#~&]/g, (mark) => `\\${mark}`)

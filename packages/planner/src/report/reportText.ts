@@ -4,7 +4,7 @@ import { type ReportOptions, reportBlocks } from './reportBlocks.ts'
 
 const width = 96
 
-/** Breaks a line at spaces; the rest hangs under the first letter. */
+/** Wraps a line at spaces, with the rest indented under the first letter. */
 function wrapped(text: string, lead: string): readonly string[] {
   const hang = ' '.repeat(lead.length)
   const lines: string[] = []

@@ -2,13 +2,13 @@ import type { MethodName, RuleFacts } from '@strandwise/core'
 import { clampedKinds, type JobFacts, studKinds } from '../facts/inner.ts'
 import { alloyFor, isSoldered, type JudgedWay } from '../ways/inner.ts'
 
-/** What comes with a body of rules, though no answer names it: the negative side tied to the frame, a battery taken off and others close by. */
+/** Facts implied by a rule set that no field states: the negative side tied to the frame, the battery disconnected, other batteries close by. */
 const ofBodies: Readonly<Record<string, readonly string[]>> = {
   'road-vehicle': ['battery-disconnect', 'negative-ground'],
   'small-craft': ['battery-disconnect', 'negative-ground', 'battery-near'],
 }
 
-/** Situations that plainly follow from the job and the way. */
+/** Situations that follow from the job and the way. */
 function situations(facts: JobFacts, way: JudgedWay | null): readonly string[] {
   const { job, terminal } = facts
   const found = (job.circuit.rules ?? []).flatMap((body) => ofBodies[body] ?? [])
@@ -31,10 +31,10 @@ function situations(facts: JobFacts, way: JudgedWay | null): readonly string[] {
   return [...new Set(found)]
 }
 
-/** What is done to the wire in the decided work: where nothing is cut, rules on cutting have nothing to say. */
+/** Work on the wire in the decision: without cutting, rules on cutting do not apply. */
 type StepsTaken = 'none' | 'measuring' | 'joining'
 
-/** The facts of the job in the words of the trade rules; a list means any of them. */
+/** The facts of the job by the field names of the trade rules; a list means any of them. */
 export function ruleFactsOf(facts: JobFacts, way: JudgedWay | null, taken: StepsTaken): RuleFacts {
   const { job } = facts
   const method: MethodName | null = way?.method ?? null

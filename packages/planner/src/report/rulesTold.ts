@@ -1,16 +1,16 @@
 import { conditionHolds, type PracticeRule, type Provenance, practiceRulesBySection, type RuleFacts } from '@strandwise/core'
 
-/** A rule of the trade as it is told: it holds, or it would if a situation is given that the job does not tell. */
+/** A rule of the trade that holds, or would hold in a situation that the job does not state. */
 export interface RuleTold {
   readonly id: string
   readonly effect: PracticeRule['effect']
   readonly text: string
-  /** The situation that it asks for, in words; absent where it holds. */
+  /** The situation required, in words; absent if the rule holds. */
   readonly when?: string
   readonly source: Provenance
 }
 
-/** The rules of one topic, ranked: what forbids, requires, limits, favours, informs; published before common practice before memory. */
+/** The rules of one topic, sorted by effect (forbids, requires, limits, favours, informs), then by source (published, common practice, from memory). */
 export interface RulesTold {
   readonly topic: PracticeRule['decides']
   readonly holding: readonly RuleTold[]
@@ -22,7 +22,7 @@ const statuses = ['published', 'derived', 'common practice', 'from memory'] as c
 
 const rank = (rule: PracticeRule): number => effects.indexOf(rule.effect) * statuses.length + statuses.indexOf(rule.source.status)
 
-/** A situation of the rules in words: "stud-terminal" is "a stud terminal". */
+/** A situation in words: "stud-terminal" is "a stud terminal". */
 const situationWords = (rule: PracticeRule): string =>
   rule.conditions
     .filter(({ field }) => field === 'situation')
@@ -33,7 +33,7 @@ function told(rule: PracticeRule, when?: string): RuleTold {
   return { id: rule.id, effect: rule.effect, text: rule.statement, ...(when === undefined ? {} : { when }), source: rule.source }
 }
 
-/** The rules of a topic that hold for the facts, and those that only a situation is missing for. */
+/** The rules of a topic that hold for the facts, and those that would in an unstated situation. */
 export function rulesOf(topic: PracticeRule['decides'], facts: RuleFacts): RulesTold {
   const holding: PracticeRule[] = []
   const possible: PracticeRule[] = []

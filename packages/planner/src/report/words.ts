@@ -2,7 +2,7 @@ import { type ProvenanceStatus, requireFinite } from '@strandwise/core'
 import type { PlanValue } from '../facts/index.ts'
 import { printedValue } from '../facts/inner.ts'
 
-/** How the status of a source is said to a person. */
+/** Provenance status in words for readers. */
 export const statusMark: Readonly<Record<ProvenanceStatus, string>> = {
   published: 'published',
   'common practice': 'common practice, no published source',

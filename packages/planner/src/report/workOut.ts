@@ -6,19 +6,19 @@ import type { PlanAssumption, RepairJob } from '../job/index.ts'
 import type { Assume } from '../job/inner.ts'
 import { chooseWire, type JudgedWay, judgeWays, type WireChoice } from '../ways/inner.ts'
 
-/** A job worked out once: what the plan and its pictures are both made from. */
+/** Intermediate results of a job, the source of both plan and pictures. */
 export interface WorkedOut {
   readonly facts: JobFacts
   readonly assumptions: readonly PlanAssumption[]
   readonly diagnosis: Diagnosis
   readonly readings: PlanSection
   readonly wire: WireChoice
-  /** Empty where nothing is joined. */
+  /** Empty if nothing is joined. */
   readonly ways: readonly JudgedWay[]
   readonly deciding: Deciding
 }
 
-/** Facts, diagnosis, ways and decision of a job that was parsed; or what stops it. */
+/** Facts, diagnosis, ways and decision of a parsed job; or the reasons to refuse it. */
 export function workOut(job: RepairJob): WorkedOut | { readonly stops: readonly Finding[] } {
   const stops = stopList(job)
   if (stops.length > 0) return { stops }

@@ -28,29 +28,29 @@ import { alloyFor, conductorsMm, isSoldered, jointShape } from './jointShape.ts'
 
 type Draft = SectionDraft<typeof coveringWords>
 
-/** What goes over the joint. */
+/** Covering of the joint. */
 export interface Covering {
   readonly section: PlanSection
   readonly options: readonly PlanOption[]
   readonly sleeve: Sleeve | null
-  /** Cut length of the sleeve that is taken or needed; 0 where none is. */
+  /** Cut length of the sleeve used or needed; 0 without one. */
   readonly cutMm: number
-  /** Where none at hand does: what to fetch. */
+  /** Sleeve to fetch if none at hand fits. */
   readonly needed: { readonly words: string; readonly lined: boolean } | null
   readonly toFetch: readonly string[]
   readonly against: Finding | null
 }
 
-/** A joint more than this behind a plug never meets its housing: common practice. */
+/** A joint farther than this from a plug does not have to pass its housing: common practice. */
 const housingReachMm = 100
 
-/** Cover past each cut edge of insulation, counted after shrinking: the largest of the figures that sources give for the place. */
+/** Overlap past each edge of insulation after shrinking: the largest figure of the sources for the place. */
 export function overlapEachSideMm(facts: JobFacts): number {
   const diameters = figure('co-overlap-min', 'overlapEachSideMinDiameters')
   return Math.max(diameters * conductorsMm(facts).outsideMm.high, figure('co-conflict-overlap', facts.wet ? 'wetMinMm' : 'dryMinMm'))
 }
 
-/** Across the widest part that the sleeve slides over, and the thinnest that it grips. */
+/** The widest part that the sleeve slides over, and the thinnest that it must grip. */
 function spanned(facts: JobFacts, method: MethodName): { readonly largestMm: number; readonly smallestMm: number } {
   const { outsideMm } = conductorsMm(facts)
   return { largestMm: Math.max(outsideMm.high, jointShape(method, facts).widthMm), smallestMm: outsideMm.low }
@@ -76,7 +76,7 @@ function inWords(reason: Reason, facts: JobFacts): string {
   return `${words} (${printed(reason.value, 'mm', facts.units)} against ${printed(reason.limit, 'mm', facts.units)})`
 }
 
-/** Which tube, how long, how thick after, whether it fits through the housing, what heat it stands, and in which order heat may come. */
+/** Covering of a method: which tube, length, wall after shrinking, passage through the housing, heat resistance, and order of heating. */
 export function judgeCovering(facts: JobFacts, method: MethodName, jointC: number | null): Covering {
   const draft: Draft = new SectionDraft('covering', coveringWords, facts.units)
   const done = (more: Partial<Covering> = {}): Covering => ({
@@ -104,7 +104,7 @@ export function judgeCovering(facts: JobFacts, method: MethodName, jointC: numbe
   if (facts.wet) draft.say('creep', 'sound', { rule: 'me-wet-seal' })
   if (stock.length === 0) {
     const wanted = toFetch(facts, method)
-    // What was not asked can be at hand; an empty list says that it is not.
+    // Without a list of sleeves one may be at hand; an empty list means none.
     draft.say('none-named', facts.job.sleeves === undefined ? 'sound' : 'caution', { names: { needed: wanted.needed.words }, rule: 'co-recovery-margin' })
     draft.say('slide-first', 'sound', { rule: 'co-slide-first' })
     return done({ ...wanted, toFetch: facts.job.sleeves === undefined ? [] : [wanted.needed.words] })
@@ -130,7 +130,7 @@ function atTerminal(draft: Draft, facts: JobFacts): Partial<Covering> {
   return wanted
 }
 
-/** A sleeve that would do, where none at hand is one. */
+/** A suitable sleeve to fetch, if none at hand fits. */
 function toFetch(facts: JobFacts, method: MethodName): Pick<Covering, 'cutMm'> & { readonly needed: NonNullable<Covering['needed']> } {
   const lined = facts.wet
   const { longitudinalChange } = sleeveMaterial(lined ? 'polyolefin-adhesive-lined' : 'polyolefin')
@@ -141,7 +141,7 @@ function toFetch(facts: JobFacts, method: MethodName): Pick<Covering, 'cutMm'> &
   return { needed: { words, lined }, cutMm }
 }
 
-/** One sleeve on this joint, with everything that speaks against it. */
+/** One sleeve on this joint, with the reasons against it. */
 interface Fitted {
   readonly sleeve: Sleeve
   readonly outsideMm: number

@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** Which tube, how long, how thick, and in which order heat may come. */
+/** Text of the covering: which tube, length, wall, and order of heating. */
 export const coveringWords = {
   'no-joint': { says: 'no joint to cover', text: 'No joint to cover: the insulation of the new run is whole.' },
   'in-housing': { says: 'the housing covers the terminal', text: 'The housing covers the terminal: no sleeve, unless it is open.' },

@@ -4,7 +4,7 @@ import { assumed } from '../job/inner.ts'
 import { jointShape } from './jointShape.ts'
 import { isSplice } from './methodTitles.ts'
 
-/** Nearer to the plug than this a splice has no room for barrel, sleeve, tie and a straight piece of wire; and the rule that says so. */
+/** Least distance from the plug that leaves room for a splice with barrel, sleeve, tie and a straight piece of wire; and its rule. */
 export function spliceRoom({ job }: JobFacts): { readonly needsMm: number; readonly rule: string } {
   const [rule, key] = job.circuit.rules?.includes('aircraft')
     ? (['cb-splice-12in', 'minDistanceMm'] as const)
@@ -12,35 +12,35 @@ export function spliceRoom({ job }: JobFacts): { readonly needsMm: number; reado
   return { needsMm: figure(rule, key), rule }
 }
 
-/** Whether the break lies too near to its terminal for a splice. */
+/** True if the break is too near to its terminal for a splice. */
 export const nearTerminal = (facts: JobFacts): boolean => facts.job.damage.fromTerminationMm < spliceRoom(facts).needsMm
 
-/** What goes, what stays, what comes in. */
+/** Lengths of the cut-back. */
 export interface CutBack {
-  /** From each end that is cut. */
+  /** Cut from each end. */
   readonly eachMm: number
-  /** One end at a terminal, both ends of a break in the run. */
+  /** 1 at a terminal, 2 for a break in the run. */
   readonly ends: 1 | 2
-  /** In all, the stub at the plug included. */
+  /** Total, including the stub at the plug. */
   readonly totalMm: number
   readonly leftMm: number
-  /** Wire put in; 0 where the slack is enough. Where more goes in than is missing, as much more is cut back. */
+  /** Inserted length; 0 if the slack is enough. If it exceeds the missing length, the excess is cut back too. */
   readonly insertMm: number
-  /** Splices from wire to wire. */
+  /** Number of wire-to-wire splices. */
   readonly splices: 0 | 1 | 2
   readonly inputs: Parameters<typeof slackAfterCutBack>[0]
 }
 
-/** Past the last dark copper, and one short cut more. */
+/** Past the last dark copper, plus a short cut. */
 function eachMm({ job: { damage } }: JobFacts): number {
   return (damage.discolouredMm ?? 0) + figure('cb-bright-metal', 'extraCutMm')
 }
 
-/** A lead that moves is spliced at both ends of an inserted length, outside the zone that moves. */
+/** True for a moving lead whose inserted length is spliced at both ends outside the moving zone. */
 export const splicedOutside = (method: MethodName, facts: JobFacts): boolean =>
   facts.flexes && method !== 'replace-the-run' && (isSplice(method) || !nearTerminal(facts))
 
-/** What cutting back leaves for the method: a new terminal loses the stub at the plug, a break in the run is cut on both sides. */
+/** The cut-back for a method: a new terminal loses the stub at the plug, a break in the run is cut on both sides. */
 export function cutBackFor(method: MethodName, facts: JobFacts): CutBack {
   const each = eachMm(facts)
   const terminal = method === 'new-crimped-terminal'

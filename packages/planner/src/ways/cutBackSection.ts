@@ -7,7 +7,7 @@ import { isSplice } from './methodTitles.ts'
 
 type Draft = SectionDraft<typeof cutBackWords>
 
-/** Cutting back to bright metal, whether slack is left, and whether there is room for a splice. */
+/** Section on cutting back to bright metal, remaining slack, and room for a splice. */
 export function cutBackSection(
   facts: JobFacts,
   method: MethodName,
@@ -56,7 +56,7 @@ function room(draft: Draft, facts: JobFacts, method: MethodName): Finding | null
   return draft.say('no-room', 'unsound', { values, names: { place: facts.terminal.place }, rule: id })
 }
 
-/** What broken strands leave of the conductor. */
+/** Remaining area after broken strands. */
 function strands(draft: Draft, facts: JobFacts): void {
   const { brokenStrands = 0 } = facts.job.damage
   const count = facts.strandCount ?? 0

@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** Cutting back, slack, and room for a splice. */
+/** Text of cutting back, slack, and room for a splice. */
 export const cutBackWords = {
   'new-run': { says: 'the whole run goes', text: 'The whole run goes, from terminal to terminal: nothing is cut back.' },
   'cut-one-end': {

@@ -35,10 +35,10 @@ const moveWords: Readonly<Record<HeatMove['lever'], string>> = {
   press: 'a firmer press',
   nearer: 'holding the tool nearer',
 }
-/** Levers that a contact stands for are told as moves of the hand. */
+/** Levers left out here, since moves of the hand cover the contact. */
 const notTold: readonly HeatChange['lever'][] = ['contactResistanceKPerW', 'tipResistanceKPerW', 'toolOffS']
 
-/** Says what would make it sound: moves of the hand with their gain, then the smallest single changes. */
+/** Adds advice that would make the heating sound: moves of the hand with their gain, then the smallest single changes. */
 export function heatAdvice(draft: Draft, facts: JobFacts, method: MethodName, best: ToolHeat): void {
   const { heat } = best
   if (heat.verdict === 'sound') return
@@ -75,7 +75,7 @@ function toSpare(draft: Draft, facts: JobFacts, best: ToolHeat): void {
 
 function advised({ inputs }: ToolHeat, toolOffS: number): ReturnType<typeof heatJointAdvice> {
   const { tube: _tube, tipWidthMm: _width, limitStatuses: _statuses, contactFactor: _contact, streamFactor: _stream, ...joint } = inputs
-  // Workmanship wants at most two outer diameters of bare wire.
+  // By workmanship, at most two outside diameters of bare wire.
   const stubMm = { low: 0, high: 2 * Math.max(...inputs.conductors.map((side) => side.insulationOutsideMm)) }
   return heatJointAdvice({ ...joint, toolOffS, observeS: toolOffS + heatVerdictDefaults.watchAfterS, limits: { stubMm } })
 }
@@ -83,7 +83,7 @@ function advised({ inputs }: ToolHeat, toolOffS: number): ReturnType<typeof heat
 const stepK = 10
 const mostC = 500
 
-/** The least air temperature, to 10 K, that wets the joint in time; the stream beside the joint is as hot. null where none does. */
+/** Lowest air temperature, in steps of 10 K, at which the joint wets in time, with the swept air equally hot; null if none. */
 function hotterAirC(facts: JobFacts, method: MethodName, { tool, index }: ToolHeat): number | null {
   if (tool.kind !== 'hot-air') return null
   const { wettedWithinS } = heatVerdictDefaults['hot-air']

@@ -3,7 +3,7 @@ import { type JobFacts, type PlanValue, type PlanVerdict, planValue } from '../f
 import type { heatingWords } from './heatingWords.ts'
 import { jointShape, solderFill } from './jointShape.ts'
 
-/** Why the heating of a soldered joint cannot be computed: something is not known, or can't be. */
+/** Why the heating of a soldered joint cannot be computed: a value is unknown or impossible. */
 interface HeatObstacle {
   readonly code: keyof typeof heatingWords
   readonly verdict: PlanVerdict
@@ -12,7 +12,7 @@ interface HeatObstacle {
   readonly sources: readonly Provenance[]
 }
 
-/** What the heating needs to know of each, with its words. */
+/** Insulation properties needed, in words. */
 const ofInsulation: Readonly<Partial<Record<keyof Insulation, string>>> = {
   specificHeatJPerKgK: 'specific heat',
   densityKgPerM3: 'density',
@@ -28,7 +28,7 @@ function unknownOf(material: Insulation | Solder, wanted: Readonly<Record<string
   return [{ code: 'property-unknown', verdict: 'cannot tell', values: {}, names: { material: material.name, missing: missing.join(' and its ') }, sources: [] }]
 }
 
-/** Air that melts the solder before any tool does. */
+/** Air hot enough to melt the solder without a tool. */
 function airMelts(facts: JobFacts, method: MethodName): readonly HeatObstacle[] {
   const { alloy } = solderFill(method, facts)
   const { nominal, provenance } = solder(alloy).solidusC
@@ -37,7 +37,7 @@ function airMelts(facts: JobFacts, method: MethodName): readonly HeatObstacle[] 
   return [{ code: 'air-melts', verdict: 'unsound', values, names: { alloy }, sources: [provenance] }]
 }
 
-/** A solder sleeve that does not go over the joint, or shrinks before it is heated. */
+/** A solder sleeve that does not fit over the joint, or shrinks before heating. */
 function tubeFails(facts: JobFacts): readonly HeatObstacle[] {
   const tube = facts.job.solderSleeve?.tube
   if (tube === undefined) return []
@@ -56,7 +56,7 @@ function tubeFails(facts: JobFacts): readonly HeatObstacle[] {
   return found
 }
 
-/** All that keeps the heat of a soldered method from being computed; empty where it can be. */
+/** Everything that prevents computing the heating of a soldered method; empty if nothing does. */
 export function heatObstacles(facts: JobFacts, method: MethodName): readonly HeatObstacle[] {
   const insulations = [...new Set([facts.insulationName, facts.beyond?.insulationName ?? facts.insulationName])]
   return [

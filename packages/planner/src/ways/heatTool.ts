@@ -15,14 +15,14 @@ import type { JobTool } from '../job/index.ts'
 import { type Assume, assumed } from '../job/inner.ts'
 import { jointShape, solderFill } from './jointShape.ts'
 
-/** The tool as the model takes it: what the person did not say is assumed, and listed. */
+/** The tool as input of the model; missing values are assumed and listed. */
 function modelTool(tool: JobTool, index: number, facts: JobFacts, overlapMm: number, assume: Assume): Tool {
   const path = `tools.${index}`
   if (tool.kind === 'iron') {
     const width = assume(`${path}.tipWidthMm`, tool.tipWidthMm, assumed.tipWidthMm.value, assumed.tipWidthMm.why)
     const contact = assume(`${path}.contact`, tool.contact, 'wetted', 'the tip is tinned and a bead of solder bridges tip and joint')
     const usual = contact === 'dry' ? assumed.iron.dryContactKPerW : assumed.iron.wettedContactKPerW
-    // The contact grows with the face of the tip; the usual figure is a tip's of 2 mm.
+    // Contact conductance is proportional to the tip's area; the usual figure is for a 2 mm tip.
     const byWidth = usual * (assumed.tipWidthMm.value / width) ** 2
     return {
       kind: 'iron',
@@ -47,7 +47,7 @@ function modelTool(tool: JobTool, index: number, facts: JobFacts, overlapMm: num
 /** A joint under one tool, as the model takes it. */
 type HeatVerdictInputs = Parameters<typeof heatVerdict>[0]
 
-/** One tool on one joint: what ran and what it found. */
+/** Result of one tool on one joint, with its inputs. */
 export interface ToolHeat {
   readonly tool: JobTool
   readonly index: number
@@ -57,7 +57,7 @@ export interface ToolHeat {
 
 type Heated = Omit<HeatJointInput, 'toolOffS' | 'observeS'>
 
-/** The joint under the tool; a clip that the tool's entry names stands on both wires. */
+/** The joint under the tool; a clip given with the tool is set on both wires. */
 function heatInput(method: MethodName, facts: JobFacts, job: JobTool, index: number, tool: Tool): Heated {
   const shape = jointShape(method, facts, index)
   const fill = solderFill(method, facts)
@@ -98,7 +98,7 @@ function heatInput(method: MethodName, facts: JobFacts, job: JobTool, index: num
   }
 }
 
-/** The joint under a tool, with the tube of a solder sleeve over it. */
+/** Input for a joint under a tool, with the tube of a solder sleeve over it. */
 export function toolInputs(facts: JobFacts, method: MethodName, tool: JobTool, index: number, assume: Assume): HeatVerdictInputs {
   const model = modelTool(tool, index, facts, jointShape(method, facts, index).overlapMm, assume)
   const base = heatInput(method, facts, tool, index, model)
@@ -108,7 +108,7 @@ export function toolInputs(facts: JobFacts, method: MethodName, tool: JobTool, i
   return { ...base, tube: tubeOf(solderSleeve.tube, base.joint.lapMm) }
 }
 
-/** The tube as supplied: it keeps its volume, so its wall is the recovered wall stretched onto the supplied inside. */
+/** The tube as supplied; constant volume gives its wall at the supplied inside. */
 function tubeOf(tube: NonNullable<JobFacts['job']['solderSleeve']>['tube'], lapMm: number): SolderSleeveTube {
   const material = sleeveMaterial(tube.material)
   return {

@@ -10,10 +10,10 @@ import { isSoldered, jointShape, solderFill } from './jointShape.ts'
 
 type Draft = SectionDraft<typeof heatingWords>
 
-/** The heat of a way, judged; advice is reckoned only where it is asked for. */
+/** Heating of a way; advice is computed on demand. */
 interface HeatJudged {
   readonly section: () => PlanSection
-  /** Adds what would make it sound to the section. */
+  /** Adds the advice to the section. */
   readonly advise: () => void
   readonly best: ToolHeat | null
   readonly all: readonly ToolHeat[]
@@ -24,7 +24,7 @@ interface HeatJudged {
 
 const toolName: Readonly<Record<'iron' | 'hot-air', string>> = { iron: 'a soldering iron', 'hot-air': 'a hot-air tool' }
 
-/** Whether each tool brings the joint to wet in time, and what that does to the insulation: the best tool's verdict counts. */
+/** Section on heating: wetting in time and the insulation, for each tool; the best tool's verdict counts. */
 export function judgeHeat(facts: JobFacts, method: MethodName, assume: Assume): HeatJudged {
   const draft: Draft = new SectionDraft('heating', heatingWords, facts.units)
   const done = (more: Partial<HeatJudged> = {}): HeatJudged => ({
@@ -78,7 +78,7 @@ function runTool(facts: JobFacts, method: MethodName, tool: JobTool, index: numb
 
 const secondsOf = (name: string, value: number) => planValue(name, value, 's')
 
-/** What was found of the tool that does best, in the section's words. */
+/** Adds the findings on the best tool. */
 function tellTool(draft: Draft, facts: JobFacts, method: MethodName, { tool, inputs, heat }: ToolHeat): readonly Finding[] {
   const { alloy } = solderFill(method, facts)
   const material = solder(alloy)
@@ -125,7 +125,7 @@ function tellLimit(draft: Draft, facts: JobFacts, method: MethodName, found: Hea
   return draft.say(found.code === 'limit-kept' ? 'limit-kept' : 'limit-passed', found.verdict, { values, names: { insulation } })
 }
 
-/** The same in short, for the list of tools. */
+/** The same in brief, for the list of tools. */
 function toolReasons(facts: JobFacts, method: MethodName, item: ToolHeat): readonly string[] {
   return tellTool(new SectionDraft('heating', heatingWords, facts.units), facts, method, item).map(({ text }) => text)
 }

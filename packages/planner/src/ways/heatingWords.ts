@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** Heat: whether it flows, how long it takes, and what the insulation's edge sees. */
+/** Text of the heating: flow, time, and temperature of the insulation's edge. */
 export const heatingWords = {
   'no-solder': { says: 'nothing is soldered', text: 'Nothing is soldered: heat only shrinks the sleeve.' },
   vapour: {

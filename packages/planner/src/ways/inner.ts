@@ -1,4 +1,4 @@
-// What the planner's later rooms build on and no user sees.
+// Internal exports for later rooms of the planner.
 export { type Covering, overlapEachSideMm, sleeveName } from './coveringSection.ts'
 export { type CutBack, cutBackFor, nearTerminal, splicedOutside, spliceRoom } from './cutBack.ts'
 export { type ToolHeat, toolInputs } from './heatTool.ts'

@@ -2,27 +2,27 @@ import { acceptanceResistanceOhm, type JointSite, type MethodName } from '@stran
 import { airAroundJointC, figure, type JobFacts } from '../facts/inner.ts'
 import { jointShape } from './jointShape.ts'
 
-/** What the joint may measure. */
+/** Limits of a joint's resistance. */
 export interface JointLimits {
   readonly lengthMm: number
-  /** A new joint: at most its own length of wire. */
+  /** New: at most that of its own length of wire. */
   readonly newOhm: number
-  /** Once aged. */
+  /** After ageing. */
   readonly agedOhm: number
-  /** By drop, temperature or as much wire as a joint may be worth, whichever comes first; null where that leaves nothing beyond an aged joint. */
+  /** Rework limit: the smallest of drop, temperature, and a multiple of plain wire; null if it is below an aged joint. */
   readonly outerOhm: number | null
 }
 
-/** What every joint on the same wire in the same place shares, reckoned once. */
+/** Values common to all joints of the same wire and place, computed once. */
 export interface JointGround {
   readonly site: JointSite
-  /** As much plain wire as a millimetre of joint. */
+  /** Resistance of a millimetre of plain wire. */
   readonly plainOhmPerMm: number
-  /** What heat allows a joint of any length. */
+  /** Resistance limit by temperature, whatever the joint's length. */
   readonly byHeatOhm: number
 }
 
-/** The joint in service: both wires, the current that warms it (of a cycle, what warms as much as its peak), the air around it. */
+/** The joint in service: both wires, equivalent steady current (for a cycle, by its peak), surrounding air. */
 export function jointGround(facts: JobFacts, warmingA: number): JointGround {
   const side = {
     areaMm2: facts.areaMm2,
@@ -50,10 +50,10 @@ export function jointGround(facts: JobFacts, warmingA: number): JointGround {
   }
 }
 
-/** A tenth of the drop budget: the outer limit of one joint. */
+/** Outer limit of one joint: a tenth of the drop budget. */
 const jointShareOfDropV = (facts: JobFacts): number => facts.allowedDropV * figure('wp-joint-share', 'maxShareOfBudget')
 
-/** Limits of a joint made that way, at the working current in the hottest air. */
+/** Limits of a joint by this method, at the working current in the hottest air. */
 export function jointLimits(method: MethodName, facts: JobFacts, ground: JointGround): JointLimits {
   const { lengthMm } = jointShape(method, facts)
   const newOhm = lengthMm * ground.plainOhmPerMm

@@ -17,7 +17,7 @@ import { jointWords } from './jointWords.ts'
 
 type Draft = SectionDraft<typeof jointWords>
 
-/** How good the joint is: predicted resistance, temperature at full load in the hottest air, and what it may measure. */
+/** Section on the joint: predicted resistance, temperature at full load in the hottest air, and limits. */
 export function jointSection(facts: JobFacts, method: MethodName, ground: JointGround): { readonly section: PlanSection; readonly limits: JointLimits | null } {
   const draft: Draft = new SectionDraft('joint', jointWords, facts.units)
   if (method === 'replace-the-run') {
@@ -46,7 +46,7 @@ export function jointSection(facts: JobFacts, method: MethodName, ground: JointG
   return { section: draft.done(), limits }
 }
 
-/** Predicted resistance of an overlap; the band is the width of bond, half to one wire diameter. */
+/** Predicted resistance of an overlap; the band is for a bond half to one wire diameter wide. */
 function lap(draft: Draft, facts: JobFacts, method: MethodName) {
   const { overlapMm } = jointShape(method, facts)
   const fill = solderFill(method, facts)

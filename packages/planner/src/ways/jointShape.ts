@@ -3,25 +3,25 @@ import { figure, type JobFacts } from '../facts/inner.ts'
 import { assumed } from '../job/inner.ts'
 import { solderedMethods } from './methodTitles.ts'
 
-/** The solder wire that lengths are told for: a common one. */
+/** Diameter of the common solder wire in which solder is measured out. */
 export const solderWireMm = 1
 
-/** A joint by its measures: how wide and long it is, what is stripped for it, and what it takes of the slack. */
+/** Dimensions of a joint: width and length, stripping, and wire consumed. */
 interface JointShape {
-  /** Bare or in its barrel, from one edge of insulation to the other. */
+  /** Bare length or barrel, from one edge of insulation to the other. */
   readonly lengthMm: number
-  /** Across its widest part, without a sleeve. */
+  /** Width of its widest part, without a sleeve. */
   readonly widthMm: number
   readonly stripMm: number
-  /** What it takes of the wire's length. */
+  /** Length of wire that it consumes. */
   readonly consumesMm: number
-  /** Length over which the wires lie in solder side by side; 0 in a crimp. */
+  /** Overlap of the soldered wires; 0 for a crimp. */
   readonly overlapMm: number
-  /** Bare wire between solder and insulation; 0 in a crimp. */
+  /** Bare wire between solder and insulation; 0 for a crimp. */
   readonly stubMm: number
 }
 
-/** The thinner and the thicker of the two conductors that are joined. */
+/** Diameters of the thinner and the thicker conductor. */
 export function conductorsMm(facts: JobFacts): {
   readonly thinMm: number
   readonly thickMm: number
@@ -37,12 +37,12 @@ export function conductorsMm(facts: JobFacts): {
   }
 }
 
-/** Bare wire left between solder and insulation: as the tool's entry says, else about one outer diameter. */
+/** Bare wire between solder and insulation: as given with the tool, else about one outside diameter. */
 function stubMm(facts: JobFacts, tool = 0): number {
   return facts.job.tools?.[tool]?.stubMm ?? facts.outsideMm
 }
 
-/** The measures of a joint made that way. */
+/** Dimensions of a joint by this method. */
 export function jointShape(method: MethodName, facts: JobFacts, tool = 0): JointShape {
   const { thinMm, thickMm, outsideMm } = conductorsMm(facts)
   if (method === 'soldered-lap' || method === 'solder-sleeve') {
@@ -53,12 +53,12 @@ export function jointShape(method: MethodName, facts: JobFacts, tool = 0): Joint
   if (method === 'soldered-lineman-splice') return wrapped(thinMm, thickMm, stubMm(facts, tool))
   if (method === 'new-crimped-terminal')
     return { lengthMm: terminalStripMm(facts), widthMm: outsideMm.high, stripMm: terminalStripMm(facts), consumesMm: 0, overlapMm: 0, stubMm: 0 }
-  // A common uninsulated barrel stands about a millimetre proud of the wire's insulation.
+  // A common uninsulated barrel is about a millimetre wider than the wire's insulation.
   const barrelMm = assumed.barrelMm.value
   return { lengthMm: barrelMm, widthMm: outsideMm.high + 1, stripMm: assumed.stripOfBarrel.value * barrelMm, consumesMm: 0, overlapMm: 0, stubMm: 0 }
 }
 
-/** Each end wound round the other: a turn takes the way round both wires, and is as wide as its wire. */
+/** Each end wrapped round the other: a turn goes round both wires, and is as wide as its wire. */
 function wrapped(thinMm: number, thickMm: number, stub: number): JointShape {
   const turns = figure('jg-lineman', 'minTurnsEach')
   const windsMm = turns * thickMm
@@ -67,14 +67,14 @@ function wrapped(thinMm: number, thickMm: number, stub: number): JointShape {
   return { lengthMm, widthMm: thinMm + 2 * thickMm, stripMm, consumesMm: 2 * stripMm - lengthMm, overlapMm: 2 * windsMm, stubMm: stub }
 }
 
-/** Stripped for the terminal's barrel or clamp: as its maker prints it, else about this. Common practice. */
+/** Strip length for the terminal's barrel or clamp: the maker's, else this. Common practice. */
 function terminalStripMm({ conductorDiameterMm: d, terminal }: JobFacts): number {
   if (terminal.kind === 'contact-in-housing' || terminal.kind === 'push-on') return Math.max(4, 2.5 * d)
   if (terminal.kind === 'screw-clamp' || terminal.kind === 'spring-clamp') return Math.max(8, 3 * d)
   return Math.max(6, 2 * d)
 }
 
-/** The solder of a joint: its alloy, how much, and that as so much solder wire. */
+/** Solder of a joint: alloy, volume, and length of solder wire. */
 interface SolderFill {
   readonly alloy: SolderName
   readonly alloyOhmM: number
@@ -82,7 +82,7 @@ interface SolderFill {
   readonly wireMm: number
 }
 
-/** The alloy that is really used: the sleeve's ring, else the first of the job's solders, else tin-lead. */
+/** The alloy used: the sleeve's ring, else the first of the job's solders, else tin-lead. */
 export function alloyFor(method: MethodName, facts: JobFacts): SolderName {
   if (method === 'solder-sleeve' && facts.job.solderSleeve !== undefined) return facts.job.solderSleeve.ringAlloy
   return facts.job.solders?.[0] ?? 'Sn60Pb40'
@@ -93,7 +93,7 @@ export function solderFill(method: MethodName, facts: JobFacts): SolderFill {
   const { overlapMm } = jointShape(method, facts)
   const name = alloyFor(method, facts)
   const alloy = solder(name)
-  // Gaps between the strands of both wires fill with solder as well.
+  // Solder also fills the voids between strands of both wires.
   const void1Mm2 = Math.max(0, (Math.PI / 4) * facts.conductorDiameterMm ** 2 - facts.areaMm2)
   const void2Mm2 = facts.beyond === null ? void1Mm2 : Math.max(0, (Math.PI / 4) * facts.beyond.conductorDiameterMm ** 2 - facts.beyond.areaMm2)
   const volumeMm3 = solderVolumeMm3({ overlapMm, diametersMm: [thinMm, thickMm], strandVoidMm2: void1Mm2 + void2Mm2 })

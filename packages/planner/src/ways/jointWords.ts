@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** How good the joint is. */
+/** Text of the joint's quality. */
 export const jointWords = {
   none: { says: 'no joint: the run is whole', text: 'No joint: the run is whole from terminal to terminal.' },
   'lap-resistance': {

@@ -23,7 +23,7 @@ const methods: readonly MethodName[] = [
   'replace-the-run',
 ]
 
-/** The stated order by which ways are compared; each a number, lower is better. */
+/** Criteria by which ways are ranked, in order; for each a lower number is better. */
 export const rankNames = [
   'forbidden by a rule that binds',
   'unsafe',
@@ -40,7 +40,7 @@ export const rankNames = [
   'not what was meant',
 ] as const
 
-/** Steps that a way takes beyond stripping and joining: for the last word between two. */
+/** Steps beyond stripping and joining, the last criterion. */
 const stepsOf: Readonly<Record<MethodName, number>> = {
   'crimped-and-sealed-butt-splice': 3,
   'new-crimped-terminal': 3,
@@ -51,7 +51,7 @@ const stepsOf: Readonly<Record<MethodName, number>> = {
   'replace-the-run': 4,
 }
 
-/** All ways, best first, each judged by the same checks. */
+/** All ways, best first, judged by the same checks. */
 export function judgeWays(facts: JobFacts, wire: WireChoice, assume: Assume): readonly JudgedWay[] {
   const ground = jointGround(facts, warmingA(facts, wire.found.verdict))
   const assess = assessor(facts)
@@ -66,7 +66,7 @@ export function compareRanks(one: readonly number[], other: readonly number[]): 
   return 0
 }
 
-/** The answer of a question that is asked more than once, reckoned the first time. */
+/** Caches the first result. */
 function once<T extends object>(ask: () => T): () => T {
   let known: T | null = null
   return () => {
@@ -75,7 +75,7 @@ function once<T extends object>(ask: () => T): () => T {
   }
 }
 
-/** What all ways are judged from. */
+/** Common input of all ways. */
 interface Bench {
   readonly found: JobFacts
   readonly wire: WireChoice
@@ -86,7 +86,7 @@ interface Bench {
 
 function judgeWay({ found, wire, ground, assess, assume }: Bench, method: MethodName): JudgedWay {
   const newRun = method === 'replace-the-run'
-  // Only a new run takes other wire: what is joined to the old one is limited by it.
+  // Only a new run uses other wire: a joint to the old wire is limited by the old wire.
   const facts = newRun ? wire.facts : found
   const judged = newRun ? wire.judged : wire.found
   const wireSection = method === 'new-crimped-terminal' || newRun ? terminalRenewed(judged.section) : judged.section
@@ -145,7 +145,7 @@ function judgeWay({ found, wire, ground, assess, assume }: Bench, method: Method
   }
 }
 
-/** Conditions of the rules that are not met, each once, and other sections that come with a caution; the wire is the same for all. */
+/** Number of unmet conditions, each once, plus other sections with a caution; the wire's is the same for all. */
 function conditionsOf(sections: readonly PlanSection[], rules: PlanSection): number {
   const conditions = new Set(
     rules.findings
@@ -156,7 +156,7 @@ function conditionsOf(sections: readonly PlanSection[], rules: PlanSection): num
   return conditions.size + others.length
 }
 
-/** The finding that decides: what speaks against it, else its worst, else what favours it. */
+/** The deciding finding: the one against the way, else its worst, else one in favour. */
 function decidesOf(method: MethodName, against: Finding | null, sections: readonly PlanSection[]): Finding {
   const order = isSplice(method) ? ['heating', 'cut-back', 'method', 'joint', 'covering'] : ['method', 'cut-back', 'joint', 'covering', 'heating']
   const findings = sections
@@ -172,7 +172,7 @@ function decidesOf(method: MethodName, against: Finding | null, sections: readon
   return (worstOne?.verdict === 'caution' ? worstOne : rules) ?? (worstOne as Finding)
 }
 
-/** A terminal too small for its current is renewed in this way: what is to be fitted is a caution. */
+/** A terminal too small for its current is replaced in this way: the one to fit is a caution. */
 function terminalRenewed(section: PlanSection): PlanSection {
   const findings = section.findings.map((finding) => (finding.code === 'terminal-too-small' ? ({ ...finding, verdict: 'caution' } as const) : finding))
   return {

@@ -6,7 +6,7 @@ import { methodWords } from './methodWords.ts'
 
 type Draft = SectionDraft<typeof methodWords>
 
-/** Tools that a rule asks for, as they are fetched. */
+/** Tools of the rules, as parts to fetch. */
 const toolOf: Readonly<Record<string, string>> = {
   'me-ratchet-tool': 'a ratchet crimp tool made for barrel and wire',
   'me-barrel-range': 'the die for that terminal',
@@ -14,7 +14,7 @@ const toolOf: Readonly<Record<string, string>> = {
   'he-solder-sleeve-order': 'a hot-air tool',
   'he-heat-the-work': 'a soldering iron with a tip as wide as the joint',
 }
-/** Conditions that the steps and the covering of this plan meet. */
+/** Conditions that this plan's steps and covering meet. */
 const metBySteps: readonly string[] = [
   'me-wet-seal',
   'me-unsealed-not-in-wet',
@@ -24,19 +24,19 @@ const metBySteps: readonly string[] = [
   'me-thermocouple-junction-pair',
   'me-sealed-splice-permanent',
 ]
-/** Room at the terminal is the cut-back's own matter. */
+/** Rules reported in the section on cutting back or elsewhere. */
 const toldElsewhere: readonly string[] = ['cb-no-room-at-plug', 'cb-splice-12in', 'me-databus']
-/** What the trade thinks of solder in general stands among its rules. */
+/** General rule on solder, listed among the rules only. */
 const solderOrder = 'me-conflict-solder'
-/** A new run longer than this has to find its way: a limit of ours. */
+/** A longer new run needs routing: a limit of ours. */
 const longRunM = 2
-/** Days after which a temporary repair is due: ours. */
+/** Days until a temporary repair is due for renewal: ours. */
 const temporaryDays = 30
 
-/** A way's rules, as the choice between the ways needs them. */
+/** Rules on a way, as needed for the choice. */
 interface MethodJudged {
   readonly section: PlanSection
-  /** A rule that binds forbids it. */
+  /** The finding of a binding prohibition. */
   readonly forbidden: Finding | null
   readonly conditional: Finding | null
   readonly toFetch: readonly string[]
@@ -45,7 +45,7 @@ interface MethodJudged {
 /** All methods by the rules, for a place that moves or not. */
 export type Assess = (flexes: boolean) => readonly MethodAssessment[]
 
-/** Asks the rules once for each kind of place. */
+/** Evaluates the rules once for moving and once for still places. */
 export function assessor(facts: JobFacts): Assess {
   const context = methodContext(facts)
   const asked = new Map<boolean, readonly MethodAssessment[]>()
@@ -56,7 +56,7 @@ export function assessor(facts: JobFacts): Assess {
   }
 }
 
-/** Whether the rules of the trade let this way be taken here. */
+/** Section on the method: whether the rules of the trade allow it here. */
 export function methodSection(facts: JobFacts, method: MethodName, assess: Assess = assessor(facts)): MethodJudged {
   const draft: Draft = new SectionDraft('method', methodWords, facts.units)
   const title = methodTitles[method]
@@ -109,7 +109,7 @@ function told(draft: Draft, facts: JobFacts, title: string, reason: MethodAssess
   return draft.say('condition', 'caution', { names, rule: id })
 }
 
-/** A new run has two ends to crimp, clamps apart. */
+/** Tools of a new run: both ends crimped, except in clamps. */
 function runTools(draft: Draft, facts: JobFacts, toFetch: string[]): void {
   if (clampedKinds.includes(facts.terminal.kind) || (facts.job.hasTerminalDie ?? facts.job.hasCrimpTool) !== false) return
   const tool = 'the die for that terminal'
@@ -117,7 +117,7 @@ function runTools(draft: Draft, facts: JobFacts, toFetch: string[]): void {
   draft.say('fetch-tool', 'caution', { names: { tool }, rule: 'me-barrel-range' })
 }
 
-/** Pairs of metals that touch in this way. */
+/** Pairs of metals in contact. */
 function metals(draft: Draft, facts: JobFacts, method: MethodName): void {
   const { metal, matingMetal } = facts.job.terminal ?? {}
   const pairs: (readonly [string, Parameters<typeof galvanicDifferenceV>[0], Parameters<typeof galvanicDifferenceV>[1]])[] = []

@@ -1,6 +1,6 @@
 import type { MethodName } from '@strandwise/core'
 
-/** What each way to join is called. */
+/** Titles of the methods. */
 export const methodTitles: Readonly<Record<MethodName, string>> = {
   'soldered-lap': 'soldered lap',
   'soldered-lineman-splice': 'wrapped and soldered splice',
@@ -11,8 +11,8 @@ export const methodTitles: Readonly<Record<MethodName, string>> = {
   'replace-the-run': 'new run of wire',
 }
 
-/** Ways in which solder makes the joint. */
+/** Soldered methods. */
 export const solderedMethods: readonly MethodName[] = ['soldered-lap', 'soldered-lineman-splice', 'solder-sleeve']
 
-/** Whether wire is joined to wire. */
+/** True if wire is joined to wire. */
 export const isSplice = (method: MethodName): boolean => method !== 'new-crimped-terminal' && method !== 'replace-the-run'

@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** Why a way to join suits the place or not. */
+/** Text on the suitability of a method. */
 export const methodWords = {
   suits: { says: '{title}: suits this place', text: 'A {title} suits this place: no rule of the trade that binds here speaks against it.' },
   forbidden: { says: '{title}: the wrong joint here', text: 'A {title} is the wrong joint here: a rule forbids it. {statement} It changes if {changesIf}.' },

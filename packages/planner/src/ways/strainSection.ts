@@ -8,7 +8,7 @@ import { strainWords } from './strainWords.ts'
 
 type Draft = SectionDraft<typeof strainWords>
 
-/** First tie, bend, flex life, drip loop and support, so that it doesn't break again. */
+/** Section on strain relief: first tie, bend, flex life, drip loop and support. */
 export function strainSection(facts: JobFacts, method: MethodName): PlanSection {
   const draft: Draft = new SectionDraft('strain-relief', strainWords, facts.units)
   const splice = isSplice(method)
@@ -67,7 +67,7 @@ function bend(draft: Draft, facts: JobFacts): void {
   else draft.say('bend', 'sound', { values: { radius, diameters }, rule: 'sr-bend-10d' })
 }
 
-/** How many bends the strands stand, by a recalled law with its scatter: caution at most. */
+/** Flex life of the strands, by a law from memory with its scatter: caution at most. */
 function flexing(draft: Draft, facts: JobFacts): void {
   const { bendRadiusMm, bendCycles } = facts.job.surroundings ?? {}
   const strandMm = facts.job.wire.strandDiameterMm ?? (facts.strandCount === null ? null : evenStrandMm(facts.areaMm2, facts.strandCount))

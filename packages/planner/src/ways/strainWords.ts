@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** Why it would break again, and what keeps it from that. */
+/** Text on strain relief. */
 export const strainWords = {
   bend: { says: 'no bend tighter than {radius}', text: 'No bend tighter than {radius} to its inside, {diameters} outer diameters, at the repair.' },
   'bend-too-tight': {

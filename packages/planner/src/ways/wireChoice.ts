@@ -6,43 +6,43 @@ import { wireJob } from './wireJob.ts'
 import { judgeWire, type WireJudged } from './wireSection.ts'
 import { wireWords } from './wireWords.ts'
 
-/** The wire that is to be there when the work is done. */
+/** The wire after the repair. */
 export interface WireChoice {
-  /** The wire as found, judged. */
+  /** Judgement of the wire as found. */
   readonly found: WireJudged
-  /** The wire as found does. */
+  /** True if the wire as found suits. */
   readonly suits: boolean
-  /** Facts and judgement of the wire to use: of the one found where it does or none does, of the new one else. */
+  /** Facts and judgement of the wire to use: the one found if it suits (or no size does), else the new one. */
   readonly facts: JobFacts
   readonly judged: WireJudged
-  /** The new wire's size; null where the wire found does, or none does. */
+  /** The new wire's size; null if the wire found suits, or no size does. */
   readonly size: string | null
   readonly options: readonly PlanOption[]
 }
 
-/** A bundle is at least so much larger in section than its wires: round ones leave gaps. */
+/** Area of a bundle over that of its wires, at least: round wires leave gaps. */
 const bundleRoom = 1.1
 
-/** The job with another wire drawn in: its own strands and diameters are no longer known, and a bundle grows with it. */
+/** The job with another wire: its own strands and diameters are unknown, and a bundle grows. */
 function withWire(facts: JobFacts, { size, standard, areaMm2 }: Pick<SizeFound, 'size' | 'standard' | 'areaMm2'>): RepairJob {
   const { job } = facts
   const { strandCount: _count, strandDiameterMm: _strand, insulationThicknessMm: _wall, outsideDiameterMm: _outside, areaMm2: _area, ...kept } = job.wire
   const { wireBeyond: _beyond, ...rest } = job
   const named = standard === 'AWG' || standard === 'SAE J1128' ? { size: `${sold(size)} AWG` } : { size: `${areaMm2} mm²` }
-  // Copper in place of what should not be in a new run.
+  // A new run gets copper instead of copper-clad aluminium.
   const material = facts.material === 'copper-clad-aluminium' ? ({ material: 'annealed-copper' } as const) : {}
   const wire = { ...kept, ...material, standard, ...named }
   return { ...rest, wire: { ...wire, ...growBundle(facts, wire) } }
 }
 
-/** A gauge that is sold: odd ones hardly are, so that the next thicker takes their place. */
+/** A gauge in the trade: odd ones are rarely sold, so the next thicker is taken. */
 function sold(size: string): string {
   const gauge = size.replace(/ ?AWG$/, '')
   const number = Number(gauge)
   return Number.isInteger(number) && number > 1 && number % 2 === 1 ? String(number - 1) : gauge
 }
 
-/** The bundle's outside grows as the thicker wires fill it. */
+/** Widens the bundle for thicker wires. */
 function growBundle(facts: JobFacts, wire: RepairJob['wire']): { readonly bundleOutsideMm?: number } {
   const { bundleOutsideMm } = facts.job.wire
   if (bundleOutsideMm === undefined) return {}
@@ -51,7 +51,7 @@ function growBundle(facts: JobFacts, wire: RepairJob['wire']): { readonly bundle
   return { bundleOutsideMm: Math.sqrt(Math.max(grown, bundleRoom * facts.loadedInBundle * thickerMm ** 2)) }
 }
 
-/** Keeps the wire where it suits current, drop and fuse; else takes the smallest standard size that does. */
+/** Keeps a wire that suits in current, drop and fuse; else takes the smallest standard size that does. */
 export function chooseWire(facts: JobFacts): WireChoice {
   const found = judgeWire(facts)
   if (found.against === null) return { found, suits: true, facts, judged: found, size: null, options: [] }
@@ -69,7 +69,7 @@ export function chooseWire(facts: JobFacts): WireChoice {
   return { found, suits: false, facts: other, judged, size: other.sizeText, options }
 }
 
-/** What the old wire lacks, told as the reason for the new one. */
+/** The old wire's fault as the reason for the new one. */
 function replacedBy(against: Finding, other: JobFacts): Finding {
   return findingOf(wireWords, other.units, 'wire-replaced', 'caution', {
     values: against.values,

@@ -2,7 +2,7 @@ import { conductorTemperatureC, NoSteadyStateError, type SizeStandard, type Wire
 import { figure, type JobFacts } from '../facts/inner.ts'
 import type { RepairJob } from '../job/index.ts'
 
-/** What kind of protector guards the wire. */
+/** Kind of fuse or breaker. */
 type FuseKind = NonNullable<RepairJob['circuit']['fuseKind']>
 
 export const fuseKindWords: Readonly<Record<FuseKind, string>> = {
@@ -12,12 +12,12 @@ export const fuseKindWords: Readonly<Record<FuseKind, string>> = {
   breaker: 'circuit breaker',
 }
 
-/** Standard sizes are those of the job's standard, else AWG where the job speaks AWG or inch, else IEC 60228. */
+/** Standard of the sizes: the job's, else AWG for a job in AWG or inch, else IEC 60228. */
 function standardOf({ job, gauge, units }: JobFacts): SizeStandard {
   return job.wire.standard ?? (gauge !== null || units === 'inch' ? 'AWG' : 'IEC 60228')
 }
 
-/** The most that the source drives into a short at its own terminals, as a resistance. */
+/** Source resistance from the largest current into a short at its terminals. */
 function sourceOhm({ job: { circuit } }: JobFacts): { readonly sourceOhm?: number } {
   if (circuit.sourceResistanceOhm !== undefined && circuit.prospectiveCurrentA !== undefined)
     return { sourceOhm: Math.min(circuit.sourceResistanceOhm, circuit.supplyV / circuit.prospectiveCurrentA) }
@@ -25,7 +25,7 @@ function sourceOhm({ job: { circuit } }: JobFacts): { readonly sourceOhm?: numbe
   return circuit.prospectiveCurrentA === undefined ? {} : { sourceOhm: circuit.supplyV / circuit.prospectiveCurrentA }
 }
 
-/** The wire in its place, as core judges it. */
+/** Input of core's verdict on the wire. */
 export function wireJob(facts: JobFacts): WireJob {
   const { circuit, load, wire } = facts.job
   const { fuseA, fuseKind, fuseSeries } = circuit
@@ -54,7 +54,7 @@ export function wireJob(facts: JobFacts): WireJob {
   }
 }
 
-/** Core's verdict on the wire; where a stall is what no fuse can open, the fuse that guards the wire all the same. */
+/** Core's verdict on the wire; if no fuse can open a stall, with the fuse that protects the wire all the same. */
 export function verdictOn(facts: JobFacts): {
   readonly job: WireJob
   readonly verdict: WireVerdict
@@ -69,7 +69,7 @@ export function verdictOn(facts: JobFacts): {
   return { job, verdict, fitA, stallPasses: fitA !== null }
 }
 
-/** The steady current that warms a joint as much as the load's cycle, at its peak, warms the wire. */
+/** The steady current that heats a joint like the peak of the load's cycle. */
 export function warmingA(facts: JobFacts, { conductorC, equivalentA }: WireVerdict): number {
   if (facts.duty === null) return facts.currentA
   try {
@@ -83,5 +83,5 @@ export function warmingA(facts: JobFacts, { conductorC, equivalentA }: WireVerdi
   }
 }
 
-/** Whether a fuse is asked for at all: a signal's source and a thermocouple feed nothing that could burn a wire. */
+/** True if a fuse is required: signal sources and thermocouples cannot overheat a wire. */
 export const wantsFuse = ({ job }: JobFacts): boolean => !['signal', 'thermocouple', 'data-pair'].includes(job.circuit.kind)

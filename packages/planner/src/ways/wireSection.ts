@@ -7,23 +7,23 @@ import { wireWords } from './wireWords.ts'
 
 type Draft = SectionDraft<typeof wireWords>
 
-/** A wire in service: the section, and what the choice of wire and fuse rests on. */
+/** Judgement of a wire in service: the section, and the basis for choosing wire and fuse. */
 export interface WireJudged {
   readonly section: PlanSection
   readonly verdict: WireVerdict
-  /** The fuse that is to be there in the end; null where none is needed, or none does. */
+  /** Rating of the fuse after the repair; null if none is needed, or none suits. */
   readonly fuseA: number | null
-  /** Says that a fuse must go or come; null where the one there stays. */
+  /** Finding that the fuse must be changed or added; null if the present one stays. */
   readonly fuseChange: Finding | null
-  /** Why this wire will not do, where it will not. */
+  /** Why this wire does not suit; null if it does. */
   readonly against: Finding | null
-  /** The terminal does not suit this wire or current: another is to be fitted. */
+  /** Finding that the terminal must be replaced, as it does not suit wire or current. */
   readonly terminal: Finding | null
 }
 
 const amperes = (name: string, value: number) => planValue(name, value, 'A')
 
-/** Whether wire, terminal and fuse suit the current, in that heat, bundle and duty. `replaced` says which wire this one comes in place of. */
+/** Judges wire, terminal and fuse for the current, heat, bundle and duty. `replaced` is the finding against the wire that this one replaces. */
 export function judgeWire(facts: JobFacts, replaced: Finding | null = null): WireJudged {
   const draft: Draft = new SectionDraft('wire-and-protection', wireWords, facts.units)
   if (replaced !== null) draft.add(replaced, `the new run is ${facts.sizeText}`)

@@ -6,13 +6,13 @@ import type { wireWords } from './wireWords.ts'
 type Draft = SectionDraft<typeof wireWords>
 
 const thickerTodo = 'Take thicker wire or better insulation.'
-/** Of its rating: beyond it a lasting load tires a fuse. A limit of ours. */
+/** Fraction of its rating above which a continuous load ages a fuse. A limit of ours. */
 const tiredShare = 0.9
 const amperes = (name: string, value: number) => planValue(name, value, 'A')
 
-/** Findings of core by which the wire itself will not do. */
+/** Core's findings that reject the wire itself. */
 const againstWire: readonly WireFinding['code'][] = ['current-over-limit', 'no-steady-state', 'air-at-limit']
-/** Rules on which the findings of core rest. */
+/** Rules behind core's findings. */
 const ruleOf: Readonly<Partial<Record<WireFinding['code'], string>>> = {
   'drop-within-budget': 'wp-conflict-drop-budget',
   'drop-over-budget': 'wp-conflict-drop-budget',
@@ -32,7 +32,7 @@ const ruleOf: Readonly<Partial<Record<WireFinding['code'], string>>> = {
   'fuse-slow-on-far-fault': 'wp-far-end-fault',
 }
 
-/** Words core's findings, and settles what becomes of the fuse. */
+/** Words core's findings, and decides on the fuse. */
 export class WireTeller {
   readonly #draft: Draft
   readonly #facts: JobFacts
@@ -50,7 +50,7 @@ export class WireTeller {
     this.#run = job.run as NonNullable<WireJob['run']>
   }
 
-  /** The finding where it speaks against this wire, else null. */
+  /** Adds the finding; returns it if it rejects this wire, else null. */
   wire(found: WireFinding): Finding | null {
     const code = found.code === 'drop-over-budget' && found.verdict !== 'unsound' ? 'drop-over-ours' : found.code
     const said = this.#say(code, found.verdict, found)
@@ -61,7 +61,7 @@ export class WireTeller {
     const given = this.#facts.job.circuit.fuseA ?? null
     const findings = this.#verdict.findings.filter(({ topic }) => topic === 'fuse')
     const says = (code: WireFinding['code']) => findings.find((found) => found.code === code)
-    // Without a current at all the wire has told it.
+    // If no current is allowed, the wire's finding has said so.
     if (this.#verdict.continuousA === null) return { fuseA: given, change: null, none: null }
     if (given === null && this.#limited()) return { fuseA: null, change: null, none: null }
     if (says('fuse-no-band') !== undefined) return this.#only(findings, given)
@@ -69,14 +69,14 @@ export class WireTeller {
     const [first] = wrong.flatMap((code) => says(code) ?? [])
     const larger = says('fuse-may-open-on-inrush') !== undefined && this.#fitA !== null && given !== null && this.#fitA > given
     const missing = says('fuse-missing')
-    // A fuse at nearly its rating is renewed where a larger one guards the wire as well.
+    // A fuse near its rating is replaced if a larger one also protects the wire.
     const near = says('fuse-near-load')
     const tired = near !== undefined && (near.values.share ?? 0) > tiredShare && this.#fitA !== null && given !== null && this.#fitA > given
     const swaps = (first !== undefined && first.code !== 'fuse-none-serves') || larger || missing !== undefined
     let change: Finding | null = null
     let none: Finding | null = null
     for (const found of findings) {
-      // What must be fitted is a caution: the steps see to it. Without one that serves the wire will not do.
+      // A fuse to fit is a caution, as the steps include it. If none suits, the wire is rejected.
       if (found.code === 'fuse-none-serves' || found.code === 'fuse-missing') continue
       if (found.code === 'fuse-passes-stall' && this.#stallPasses && this.#fitA === given) this.#say(found.code, 'caution', found)
       else if (
@@ -102,7 +102,7 @@ export class WireTeller {
     return { fuseA: stays ? given : this.#fitA, change: stays ? null : change, none }
   }
 
-  /** A dynamo or a small supply that drives less into a short than the wire bears for good needs no fuse for the wire's sake. */
+  /** True for a source, such as a dynamo, whose short-circuit current is below the wire's continuous current: it needs no fuse. */
   #limited(): boolean {
     const { sourceOhm } = this.#run
     const bearsA = this.#verdict.continuousA?.low ?? 0
@@ -117,7 +117,7 @@ export class WireTeller {
     return { fuseA: given, change: null, none: null }
   }
 
-  /** The fuse to fit guards the wire and lets a stalled motor go on. */
+  /** The fuse to fit protects the wire but does not open a stalled motor. */
   #stall(): void {
     const { stallA = 0 } = this.#facts.job.load
     const values = { stall: amperes('stalled', stallA), fuse: amperes('fuse', this.#fitA ?? 0), sure: amperes('sure to open from', 1.35 * (this.#fitA ?? 0)) }
@@ -156,7 +156,7 @@ export class WireTeller {
     }
   }
 
-  /** Core's figures under the names of the words. */
+  /** Core's values under the names in the texts. */
   #values({ values }: WireFinding): Readonly<Record<string, PlanValue>> {
     const facts = this.#facts
     const { conductorC, continuousA, largestFuseA } = this.#verdict

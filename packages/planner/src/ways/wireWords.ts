@@ -1,6 +1,6 @@
 import type { SectionWords } from '../facts/inner.ts'
 
-/** Wire, terminal and fuse: what is said of them. The codes of wire and fuse are those of core's verdict on a wire. */
+/** Text on wire, terminal and fuse. The codes of wire and fuse are those of core's verdict. */
 export const wireWords = {
   'current-within-limit': {
     says: '{size} carries {current}',

@@ -1,4 +1,4 @@
-// What the planner's later rooms build on and no user sees.
+// Internal exports for later rooms of the planner.
 export { partsFor } from './parts.ts'
 export { samplePull } from './samplePull.ts'
 export { readsMillivolts, sequenceFor, settlingS } from './sequence.ts'

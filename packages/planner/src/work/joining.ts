@@ -8,7 +8,7 @@ import { step } from './step.ts'
 import { torqueWords } from './torque.ts'
 import type { Mending } from './worked.ts'
 
-/** Where a way hands its wires together: strip, join, solder or crimp. */
+/** Steps of joining: strip, join, solder or crimp. */
 export function joining(work: Mending): readonly PlanStep[] {
   const { to, way } = work
   if (to.job.circuit.kind === 'thermocouple') return [step(to.units, 'polarity'), step(to.units, 'thermocouple')]
@@ -16,7 +16,7 @@ export function joining(work: Mending): readonly PlanStep[] {
   return way.method === 'new-crimped-terminal' ? terminal(work) : crimping(work)
 }
 
-/** A sample first, pulled to destruction: what the tool really does with this wire and barrel. */
+/** A sample first, pulled to destruction: it tests this tool with this wire and barrel. */
 export function sampleStep({ to }: Mending): PlanStep {
   const pull = samplePull(to)
   if (pull === null) return step(to.units, 'sample-no-table')
@@ -59,7 +59,7 @@ function terminal(work: Mending): readonly PlanStep[] {
   return [sampleStep(work), ...aluminiumStep(work), step(to.units, 'strip-crimp-terminal', { values, names: { terminal: terminalName(to) } }), ...spliced]
 }
 
-/** A way whose heat is unsound has no solder step: nobody is told to heat what cannot flow. */
+/** Unsound heating gets no solder step, as the solder would not flow. */
 function soldering(work: Mending): readonly PlanStep[] {
   const { to, way } = work
   const shape = jointShape(way.method, to, way.heat?.index ?? 0)
@@ -74,7 +74,7 @@ function soldering(work: Mending): readonly PlanStep[] {
   return [laid, ...clipping(work), heated(work)]
 }
 
-/** A clip where the edge gets hot, or where the job's tool comes with one. */
+/** A clip if the edge gets hot, or if the job's tool comes with one. */
 function clipping({ to, way }: Mending): readonly PlanStep[] {
   if (way.method === 'solder-sleeve' || way.heat === null) return []
   const { tool, heat } = way.heat
@@ -96,7 +96,7 @@ function heated({ to, way }: Mending): PlanStep {
   return step(to.units, way.method === 'solder-sleeve' ? 'heat-sleeve' : 'solder', { values, names: { tool: tool?.name ?? 'tool', alloy: fill.alloy } })
 }
 
-/** Taking the old terminal off, and putting the new one home. */
+/** Removing the old terminal. */
 export function releasing({ to }: Mending): PlanStep {
   const { kind } = to.terminal
   const names = { terminal: terminalName(to) }

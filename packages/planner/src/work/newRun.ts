@@ -7,7 +7,7 @@ import { step } from './step.ts'
 import { torqueWords } from './torque.ts'
 import type { Mending } from './worked.ts'
 
-/** A new run with both ends: released, drawn in, a sample pulled, both crimped and seated. */
+/** Steps of a new run: both ends released, wire drawn in, a sample pulled, both ends crimped and seated. */
 export function newRun(work: Mending): readonly PlanStep[] {
   const { to, decision } = work
   const { units } = to

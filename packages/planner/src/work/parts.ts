@@ -4,7 +4,7 @@ import { isSoldered, methodTitles, sleeveName, solderFill, solderWireMm } from '
 import { fuseKindText } from './fuseText.ts'
 import type { Mending, Work } from './worked.ts'
 
-/** What to fetch before beginning. */
+/** Parts to fetch before beginning. */
 export function partsFor(work: Work): readonly PlanPart[] {
   const { facts, decided, decision } = work
   const parts: PlanPart[] = []
@@ -46,7 +46,7 @@ function joinParts(work: Mending, add: Add): void {
   if (to.material === 'aluminium-1350') add('brush and joint paste for aluminium', 1)
 }
 
-/** Terminals, and one more of what is crimped for the sample. */
+/** Terminals, with one extra for the crimp sample. */
 function ends(work: Mending, count: number, add: Add): void {
   const { to } = work
   const clamped = clampedKinds.includes(to.terminal.kind)

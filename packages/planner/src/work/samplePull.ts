@@ -1,7 +1,7 @@
 import { minimumPullForceN, type Provenance, pullForce, UnknownEntryError } from '@strandwise/core'
 import type { JobFacts } from '../facts/inner.ts'
 
-/** What a sample made the same way must hold, by the wire's gauge, else by its area; null where no table has the size. */
+/** Required pull force of a sample, by the wire's gauge, else by its area; null if no table has the size. */
 export function samplePull(facts: JobFacts): { readonly forceN: number; readonly source: Provenance } | null {
   const standard = facts.gauge === null ? 'IEC 60352-2' : 'UL 486A-486B'
   try {

@@ -9,7 +9,7 @@ import { step } from './step.ts'
 import { torqueWords } from './torque.ts'
 import { fuseChangeOf, type Mending, type Work } from './worked.ts'
 
-/** The work step by step, in its order, each with what shows that it is right; `proof` are the values that the last reading is held to. */
+/** Steps of the work in order, each with its check; `proof` has the limits of the final reading. */
 export function sequenceFor(work: Work, proof: readonly PlanValue[]): readonly PlanStep[] {
   const { facts, decided } = work
   const { units } = facts
@@ -45,7 +45,7 @@ function withoutJoint(work: Work): readonly PlanStep[] {
 
 const vented = (facts: JobFacts): readonly PlanStep[] => (facts.flammableVapour ? [step(facts.units, 'vent')] : [])
 
-/** The fuse to change or to add, where one is. */
+/** The step that changes or adds a fuse, if any. */
 function fuseSteps(work: Work): readonly PlanStep[] {
   const { facts, decision } = work
   const change = fuseChangeOf(work)
@@ -60,7 +60,7 @@ function fuseSteps(work: Work): readonly PlanStep[] {
   return [step(facts.units, old === undefined ? 'add-fuse' : 'swap-fuse', { values, names })]
 }
 
-/** Wire and fuse to fetch stand in the first step. */
+/** The first step: wire and fuse to fetch. */
 function fetched(work: Work): readonly PlanStep[] {
   const { facts, decision, decided } = work
   const { wire, fuseA } = decision
@@ -119,7 +119,7 @@ function inserting({ to, way }: Mending): PlanStep {
   return step(to.units, 'insert', { values, names: { wire: `${to.sizeText} ${to.insulationName} wire`, lay } })
 }
 
-/** Whatever goes over the joint goes on the wire before it. */
+/** Sleeves go onto the wire before it is joined. */
 function slideOn({ to, way }: Mending): readonly PlanStep[] {
   const { covering, method } = way
   if (method === 'solder-sleeve') return [step(to.units, 'slide-solder-sleeve')]
@@ -143,10 +143,10 @@ function shrink({ to, way }: Mending): readonly PlanStep[] {
   return [step(to.units, 'shrink', { names })]
 }
 
-/** A signal's millivolts are below what a hand meter shows. */
+/** False for signals, whose millivolts a hand meter cannot show. */
 export const readsMillivolts = ({ job }: JobFacts): boolean => !['signal', 'thermocouple', 'data-pair'].includes(job.circuit.kind)
 
-/** Time that the real load must stand before the reading counts. */
+/** Time under real load before the reading counts. */
 export function settlingS(facts: JobFacts): number {
   const tau = thermalTimeConstantS({ ...facts.wire, ambientC: facts.ambientC, currentA: 0 })
   return Math.max(figure('pr-load-test-time', 'minS'), figure('pr-load-test-time', 'minTimeConstants') * tau)
@@ -165,7 +165,7 @@ function afterwards(work: Mending, proof: readonly PlanValue[]): readonly PlanSt
   return steps
 }
 
-/** The joint is covered by now, and insulation is not pierced: the reading is taken between open metal on both sides. */
+/** The joint is covered now and insulation is not pierced: the reading is taken between open metal on both sides. */
 function lastReading({ facts, to, way, decision: _decision }: Mending, proof: readonly PlanValue[]): PlanStep {
   const { units } = facts
   if (!readsMillivolts(facts)) return step(units, 'last-reading-signal')

@@ -1,7 +1,7 @@
 import { type Filling, filled, type PlanStep, type PlanValue, type Units } from '../facts/inner.ts'
 import { type StepCode, stepWords } from './stepWords.ts'
 
-/** One step in the job's units; its values are those that its words name, and what is handed beside them. */
+/** One step in the job's units; its values are those named in its text, and those in `beside`. */
 export function step(units: Units, code: StepCode, filling: Filling = {}, beside: readonly PlanValue[] = []): PlanStep {
   const { text, check } = stepWords[code]
   const named = Object.entries(filling.values ?? {}).flatMap(([name, value]) => (text.includes(`{${name}}`) || check.includes(`{${name}}`) ? [value] : []))

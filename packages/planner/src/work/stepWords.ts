@@ -1,10 +1,10 @@
-/** A step of the work and what shows that it is right, with {name} where a value or a word stands. */
+/** Text of a step and its check, with {name} as placeholder for a value or word. */
 interface StepWords {
   readonly text: string
   readonly check: string
 }
 
-/** The words of every step, by its code. */
+/** Texts of all steps by code. */
 export const stepWords = {
   vent: {
     text: 'Air the space and check it with a detector before anything is switched or unplugged.',
@@ -145,7 +145,7 @@ export const stepWords = {
     text: 'Mark it as temporary and write down place, method, reading and the date by which to renew it.',
     check: 'The mark is on the lead.',
   },
-  // Where nothing is joined.
+  // Without a joint.
   'take-reading': { text: '{next}', check: 'The reading, its two places, the load’s state and the current are written down; plan again with them.' },
   'clean-fuse': { text: 'Draw the fuse, brush its contacts and the holder’s bright, and fit a new {fuse} fuse.', check: 'It grips; nothing is discoloured.' },
   'clean-return': {

@@ -3,9 +3,9 @@ import type { Diagnosis } from '../diagnosis/index.ts'
 import type { Finding, JobFacts } from '../facts/inner.ts'
 import type { JudgedWay, WireChoice } from '../ways/inner.ts'
 
-/** What the steps and the parts are made from. */
+/** Input of steps and parts. */
 export interface Work {
-  /** Of the job as found. */
+  /** Facts of the job as found. */
   readonly facts: JobFacts
   readonly diagnosis: Diagnosis
   readonly wire: WireChoice
@@ -16,7 +16,7 @@ export interface Work {
 /** The same with a way to mend. */
 export interface Mending extends Work {
   readonly way: JudgedWay
-  /** Of the wire that the way uses. */
+  /** Facts of the wire that the way uses. */
   readonly to: JobFacts
 }
 

@@ -20,7 +20,7 @@ function line(item: Assumption, plan: RepairPlan, answers: Answers): Markup {
   }</li>`
 }
 
-/** What was assumed, by the group of the form in which an answer would replace it; what can change the verdict comes first. */
+/** Assumptions by the form group whose answer would replace them; those that can change the verdict first. */
 export function assumptionsByGroup(plan: RepairPlan, answers: Answers): Readonly<Record<string, string>> {
   const ranked = [...plan.assumptions].sort((a, b) => Number(b.changesVerdict === true) - Number(a.changesVerdict === true))
   const groups = new Set(ranked.map((item) => item.field.split('.')[0] ?? ''))

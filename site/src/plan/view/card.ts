@@ -11,15 +11,15 @@ const kindWords: Readonly<Record<Decision['kind'], string>> = {
   refused: 'Refused',
 }
 
-/** What, by how much, what to do: the rest of a finding stands under everything. */
+/** First sentence of a finding: what, by how much, what to do. */
 const firstSentence = (text: string): string => text.split(/(?<=[.!?]) (?=[A-Z])/)[0] ?? text
 
-/** The verdict of the repair as decided, in its word; the shape of the mark on the wire says the same. */
+/** The verdict on the repair as a word; the mark's shape on the wire says the same. */
 export const verdictWord = (verdict: string): Markup => html`<span class="verdict" data-verdict="${verdict}">${verdict}</span>`
 
 const row = (name: string, value: string): Markup => html`<div><dt>${name}</dt><dd>${value}</dd></div>`
 
-/** What is fetched, cut and set: the figures that a hand needs. */
+/** Figures for the hand: what to fetch, cut and set. */
 function figures({ units, decision }: RepairPlan): readonly Markup[] {
   const { wire, fuseA, lengths } = decision
   return [
@@ -38,7 +38,7 @@ const named = (title: string, findings: readonly Finding[]): Markup | null =>
     ? null
     : html`<div class="say"><h3>${title}</h3><ul>${findings.map((finding) => html`<li data-verdict="${finding.verdict}">${firstSentence(finding.text)}</li>`)}</ul></div>`
 
-/** The first thing of every plan: what to do, why, what to fetch and set, what to settle first, and the reading that shows it is done. */
+/** The card at the head of every plan: what to do, why, what to fetch and set, points to settle first, and the final reading. */
 export function decisionCard(plan: RepairPlan): Markup {
   const { decision } = plan
   const rows = figures(plan)

@@ -21,7 +21,7 @@ const said: Readonly<Record<RepairPlan['diagnosis']['fault'], string>> = {
 
 const asWords = (id: string): string => id.replaceAll('-', ' ')
 
-/** What the readings show: stretch by stretch expected and measured, what each reading says, the leading causes and the next reading. */
+/** Results of the readings: expected and measured by stretch, each reading's finding, leading causes and the next reading. */
 export function diagnosis(plan: RepairPlan): Markup | null {
   const { stretches, fault, at, answered, leading, next } = plan.diagnosis
   if (stretches.length === 0 && answered.length === 0 && next === null) return null

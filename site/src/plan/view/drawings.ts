@@ -13,7 +13,7 @@ export interface Drawn {
   readonly sentence: string
 }
 
-/** What of a plan is drawn: the decided way to scale, and charts by section. */
+/** Drawings of a plan: the chosen way to scale, and charts by section. */
 export interface DrawnPlan {
   readonly drawings: readonly Drawn[]
   readonly charts: Readonly<Partial<Record<SectionId, Markup>>>
@@ -38,7 +38,7 @@ function sideOf(joint: DecidedJoint): Drawn {
   })
 }
 
-/** The decided way to scale: the cuts, the joint from the side, and across it through the housing's hole. */
+/** The chosen way to scale: the cuts, the joint from the side, and its cross-section in the housing's hole. */
 export function decidedDrawings(joint: DecidedJoint | null, damage: RepairJob['damage']): readonly Drawn[] {
   if (joint === null) return []
   const { cutBackMm, cutEnds, insertMm, jointMm, outsideMm, form } = joint
@@ -60,7 +60,7 @@ export const figures = (drawn: readonly Drawn[]): Markup | null =>
 const chart = ({ spec, sentence }: { readonly spec: ChartSpec; readonly sentence: string }): Markup =>
   html`<figure class="chart"><live-chart data-chart="${JSON.stringify(spec)}">${made(lineChart(spec))}</live-chart><figcaption>${sentence}</figcaption></figure>`
 
-/** Charts, each for the section that it belongs to. */
+/** Charts by section. */
 export function sectionCharts(pictures: PlanPictures | null): DrawnPlan['charts'] {
   if (pictures === null) return {}
   return {

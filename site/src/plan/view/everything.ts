@@ -9,7 +9,7 @@ import type { DrawnPlan } from './drawings.ts'
 type Source = RepairPlan['tables'][number]
 const sourceLine = (source: Source): string => `${source.source}${source.clause === undefined ? '' : `, ${source.clause}`} (${statusMark[source.status]})`
 
-/** The formulas behind a section, each opened on request with its numbers. */
+/** Formulas of a section, each opened on request with its numbers. */
 function workings(section: PlanSection): Markup | null {
   if (section.workings.length === 0) return null
   return html`<ul class="workings">${section.workings.map(
@@ -18,7 +18,7 @@ function workings(section: PlanSection): Markup | null {
   )}</ul>`
 }
 
-/** "lapJointResistanceOhm" as a person says it: "lap joint resistance". */
+/** "lapJointResistanceOhm" in words: "lap joint resistance". */
 const words = (id: string): string =>
   id
     .replace(/(?:MPerS|WPerM|OhmPerM|Mm2|Mm3|Ohm|Mm|MPa|[ACKMNSVW])$/, '')
@@ -38,7 +38,7 @@ function section(found: PlanSection, plan: RepairPlan, chart: Markup | undefined
   </details>`
 }
 
-/** The rules of the trade that hold beside the findings, and those that would in a situation that the job does not tell. */
+/** Rules of the trade that hold, and those that would in a situation that the job does not state. */
 function rulesOf(plan: RepairPlan, { id, findings }: PlanSection): Markup | null {
   const told = plan.rules.find(({ topic }) => topic === id)
   const quoted = new Set(findings.map(({ rule }) => rule))
@@ -50,7 +50,7 @@ function rulesOf(plan: RepairPlan, { id, findings }: PlanSection): Markup | null
   return html`<details class="more" id="rules-${id}"><summary>${lines.length === 1 ? '1 rule' : `${lines.length} rules`} of the trade</summary><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></details>`
 }
 
-/** All that was judged, so that the choice can be followed. */
+/** All ways considered, to show the choice. */
 function ways(plan: RepairPlan): Markup | null {
   if (plan.ways.length === 0) return null
   const name = (method: string) => choiceWord(method)
@@ -77,7 +77,7 @@ function sources(plan: RepairPlan): Markup | null {
     <ul>${plan.tables.map((source) => html`<li>${sourceLine(source)}</li>`)}</ul></details>`
 }
 
-/** Every section with its findings, figures, workings and sources; each opens by itself. */
+/** Every section with findings, values, workings and sources, each collapsible. */
 export function everything(plan: RepairPlan, { charts }: DrawnPlan): Markup {
   return html`<section class="everything" aria-labelledby="plan-everything"><h2 id="plan-everything">Everything</h2>
     ${plan.sections.map((found) => section(found, plan, charts[found.id]))}${ways(plan)}${options(plan)}${sources(plan)}</section>`

@@ -4,7 +4,7 @@ import { decisionCard } from './card.ts'
 import { type DrawnPlan, figure } from './drawings.ts'
 import { partText, stepText } from './work.ts'
 
-/** Above so many characters the card is set smaller, so that it stays on few sheets. */
+/** Above this many characters the card is printed smaller, to stay on few sheets. */
 const roomyCharacters = 3600
 
 export interface JobCard {
@@ -15,7 +15,7 @@ export interface JobCard {
 const box = html`<span class="box" aria-hidden="true"></span>`
 const blank = (words: string): Markup => html`<span class="blank">${words}</span>`
 
-/** Room for each reading that the proof asks for, with its limit. */
+/** Blanks for each reading of the proof, with its limit. */
 function measured(findings: readonly Finding[]): Markup | null {
   if (findings.length === 0) return null
   return html`<h3>Measure</h3><table class="measured"><thead><tr><th scope="col">Reading and limit</th><th scope="col">As found</th><th scope="col">As left</th></tr></thead><tbody>${findings.map(
@@ -23,7 +23,7 @@ function measured(findings: readonly Finding[]): Markup | null {
   )}</tbody></table>`
 }
 
-/** The plan as a card for the bench: the decision, cautions, steps to tick, readings with their limits, blanks for as left. */
+/** The plan as a card for the bench: decision, cautions, steps to tick, readings with limits, blanks for the results. */
 export function jobCard(plan: RepairPlan, facts: readonly string[], { drawings }: DrawnPlan): JobCard {
   const { units, cautions, parts, sequence, decision } = plan
   const ticked = (text: string): Markup => html`<li>${box} ${text}</li>`

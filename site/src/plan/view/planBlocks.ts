@@ -6,7 +6,7 @@ import { type DrawnPlan, figures } from './drawings.ts'
 import { everything } from './everything.ts'
 import { cautions, parts, steps } from './work.ts'
 
-/** A part of the plan that is replaced only where it changed. */
+/** A part of the plan, replaced only if changed. */
 export interface PlanBlock {
   readonly key: string
   readonly markup: string
@@ -14,7 +14,7 @@ export interface PlanBlock {
 
 const block = (key: string, markup: Markup | null): PlanBlock => ({ key, markup: markup?.text ?? '' })
 
-/** The plan in its order: card, cautions, drawings of the decided way, steps, what to fetch, readings, proof, and everything else on request. */
+/** The plan in order: card, cautions, drawings of the chosen way, steps, parts, readings, proof, and everything else on request. */
 export function planBlocks(plan: RepairPlan, drawn: DrawnPlan): readonly PlanBlock[] {
   const works = plan.decision.kind !== 'refused'
   return [

@@ -2,13 +2,13 @@ import type { RepairPlan } from '@strandwise/planner'
 import { html, type Markup } from '../../lib/markup.ts'
 import { valueIn } from '../units.ts'
 
-/** The cautions of this job: each once, none left out. */
+/** All cautions of this job, each once. */
 export const cautions = (plan: RepairPlan): Markup | null =>
   plan.cautions.length === 0
     ? null
     : html`<section class="cautions" aria-labelledby="plan-cautions"><h2 id="plan-cautions">Cautions</h2><ul>${plan.cautions.map((line) => html`<li>${line}</li>`)}</ul></section>`
 
-/** "crimp contact: 2", "wire: 0.6 m"; a single piece needs no count. */
+/** "crimp contact: 2", "wire: 0.6 m"; no count for a single piece. */
 export const partText = (part: RepairPlan['parts'][number]): string => {
   const count = `${Number(part.quantity.toPrecision(4))} ${part.unit}`.trim()
   return count === '1' ? part.name : `${part.name}: ${count}`
