@@ -103,7 +103,7 @@ describe('assessMethods: place, wire and tools', () => {
           expect(damp?.verdict).toBe('conditional')
           const reason = damp?.reasons.find(({ rule }) => rule === 'me-galvanic-harsh')
           expect(reason?.effect).toBe('requires')
-          expect(reason?.changesIf).toContain('0.25 V apart on the anodic index, 0.15 V at most here')
+          expect(reason?.changesIf).toContain('anodic indexes 0.25 V apart, 0.15 V allowed')
         }
       expect(verdict({ metals: [plating, plating], location: 'dry' }, 'new-crimped-terminal')).toBe('suitable')
     },

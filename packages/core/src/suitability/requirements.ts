@@ -60,8 +60,7 @@ function judgePair(context: MethodContext, _method: MethodName, rule: PracticeRu
   if (anodicIndex[metal1] === undefined || anodicIndex[metal2] === undefined) return null
   const limitV = ruleFigure(rule, isWet(context) ? 'harshMaxV' : 'normalMaxV')
   const apartV = galvanicDifferenceV(metal1, metal2)
-  const figures = `${apartV.toFixed(2)} V apart on the anodic index, ${limitV.toFixed(2)} V at most here`
-  return unless(apartV <= limitV, `the joint is sealed all round, or both sides have like platings: the metals are ${figures}`)
+  return unless(apartV <= limitV, `the joint is sealed all round or plated alike: anodic indexes ${apartV.toFixed(2)} V apart, ${limitV.toFixed(2)} V allowed`)
 }
 
 /**
