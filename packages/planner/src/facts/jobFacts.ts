@@ -13,7 +13,7 @@ export interface JobFacts {
   readonly areaMm2: number
   /** Size as printed on the job card. */
   readonly sizeText: string
-  /** Whole gauge; null if the size is none. */
+  /** Whole AWG gauge; null for a size that is not a gauge. */
   readonly gauge: number | null
   readonly strandCount: number | null
   readonly material: MetalName

@@ -44,7 +44,7 @@ export interface Covering {
 /** A joint farther than this from a plug does not have to pass its housing: common practice. */
 const housingReachMm = 100
 
-/** Overlap past each edge of insulation after shrinking: the largest figure of the sources for the place. */
+/** Overlap past each edge of insulation after shrinking: sources differ, and the largest figure that applies to the place is used. */
 export function overlapEachSideMm(facts: JobFacts): number {
   const diameters = figure('co-overlap-min', 'overlapEachSideMinDiameters')
   return Math.max(diameters * conductorsMm(facts).outsideMm.high, figure('co-conflict-overlap', facts.wet ? 'wetMinMm' : 'dryMinMm'))

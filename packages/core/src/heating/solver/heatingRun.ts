@@ -34,7 +34,7 @@ interface Run {
   lossJ: number
 }
 
-/** Finds the slopes just after a discontinuity; without them the course is a straight line. */
+/** Finds the slopes just after a discontinuity; 0 for the lumps if the stage does not converge. */
 function restart(run: Run): void {
   const { joint, course } = run
   const { start, startSlope } = course
@@ -44,7 +44,7 @@ function restart(run: Run): void {
   edges.forEach((slope, w) => {
     startSlope[edgeEntry(w)] = slope
   })
-  // The short stage used only the first stage's lists.
+  // Nothing to restore: the short stage used only the first stage's lists.
 }
 
 /** Heat of the joint (0) or tip (1) at which the heater leaves full power; Infinity if it never does. */
