@@ -50,9 +50,9 @@ export const ceilings: readonly Ceiling[] = [
     what: "core's models, without tables, materials and rules",
     code: all(models),
     leftOut: data,
-    atMost: 54_000,
-    // The design hoped for 30 kB, before heating was a model of its own. Of 206 files the largest is 2 kB: to reach it, models would have to go.
-    why: 'measured 51.6 kB: heating a joint 18, the joint in service 7, packing and bending 4, every other room 3 or less; a function ships its own part alone',
+    atMost: 59_000,
+    // The design hoped for 30 kB, before heating was a model of its own: to reach it, models would have to go.
+    why: 'measured 58.1 kB: heating a joint 19, the joint in service 8, packing of bundles 4, the verdict on a wire 4, suitability 3, every other room 2 or less; a function ships its own part alone',
     // Rows of tables, or a code that only tables contain; identifyWire names standards itself.
     without: /plainOhmPerKm:[\d.]|NFPA/,
   },
