@@ -36,11 +36,17 @@ export interface BuiltSite {
   close(): Promise<void>
 }
 
+/** What Playwright writes in place of a registration. */
+const blockedWorker = 'Service Worker registration blocked by Playwright'
+
 async function openPage(browser: Browser, address: string, path: string, options: BrowserContextOptions): Promise<Opened> {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...options })
+  // An offline worker keeps the whole site with each new context, which costs more than the page under test; tests of it pass 'allow'.
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block', ...options })
   const page = await context.newPage()
   const faults: string[] = []
-  page.on('console', (message) => faults.push(`console: ${message.text()}`))
+  page.on('console', (message) => {
+    if (message.text() !== blockedWorker) faults.push(`console: ${message.text()}`)
+  })
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`))
   page.on('request', (request) => {
     if (!/^(?:data|blob):/.test(request.url()) && !request.url().startsWith(address)) faults.push(`request to another host: ${request.url()}`)

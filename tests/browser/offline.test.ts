@@ -11,7 +11,7 @@ afterAll(async () => {
 })
 
 test('after one visit every page works without a network', async () => {
-  const { page, context, faults } = await site.open('')
+  const { page, context, faults } = await site.open('', { serviceWorkers: 'allow' })
   await page.evaluate(async () => {
     const ready = await navigator.serviceWorker.ready
     if (ready.active?.state !== 'activated')
@@ -41,7 +41,7 @@ test('after one visit every page works without a network', async () => {
 
 test('another program that answers on the same address is shown as it is, for every path', async () => {
   const own = await builtSite()
-  const { page, context } = await own.open('')
+  const { page, context } = await own.open('', { serviceWorkers: 'allow' })
   await page.evaluate(async () => {
     const ready = await navigator.serviceWorker.ready
     if (ready.active?.state !== 'activated')

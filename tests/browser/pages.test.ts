@@ -46,17 +46,23 @@ const alike = /^handbook\/(?!$|resistanceOhm\/|heatJoint\/|parseQuantity\/|table
 const looked = pages().filter((path) => !alike.test(path))
 
 describe.each(looked.map((path) => [path === '' ? 'home' : path, path] as const))('%s', (_name, path) => {
-  test.each(widths)('at %i px: nothing to scroll sideways, no text over text, no fault', async (width) => {
-    const { page, context, faults } = await site.open(path, { viewport: { width, height: 900 } })
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
-    expect(await page.evaluate(overlaps)).toEqual([])
+  test(`at ${widths.join(', ')} px: nothing to scroll sideways, no text over text, no fault`, async () => {
+    const { page, context, faults } = await site.open(path)
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 900 })
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), `${width} px`).toBeLessThanOrEqual(width)
+      expect(await page.evaluate(overlaps), `${width} px`).toEqual([])
+    }
     expect(faults).toEqual([])
     await context.close()
   })
 
-  test.each(['light', 'dark'] as const)('in %s: no finding of the accessibility rules, contrast included', async (colorScheme) => {
-    const { page, context } = await site.open(path, { colorScheme, reducedMotion: 'reduce', bypassCSP: true })
-    expect(await axeFindings(page)).toEqual([])
+  test('in light and in dark: no finding of the accessibility rules, contrast included', async () => {
+    const { page, context } = await site.open(path, { reducedMotion: 'reduce', bypassCSP: true })
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme })
+      expect(await axeFindings(page), colorScheme).toEqual([])
+    }
     await context.close()
   })
 

@@ -63,6 +63,7 @@ describe('a link to a job', () => {
     expect(new URL(page.url()).hash).toBe('')
     await seePlan(page)
     await page.click('[data-act="link"]')
+    await page.waitForFunction(() => document.querySelector('[data-said]')?.textContent !== '')
     expect(await page.textContent('[data-said]')).toBe('There is no whole job yet: Distance from the plug is missing.')
     expect(await page.locator('[data-link]').isVisible()).toBe(false)
     await page.context().close()

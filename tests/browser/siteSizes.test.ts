@@ -55,7 +55,7 @@ const zipped = (path: string): number => gzipSync(readFileSync(join(built, path)
 /** Bytes fetched by a page, by kind, gzipped, inline scripts included; `use` may interact first. */
 async function fetched(path: string, use?: (page: Awaited<ReturnType<BuiltSite['open']>>['page']) => Promise<void>) {
   const names = new Map<string, string>()
-  const { page, context } = await site.open('404.html', { serviceWorkers: 'block' })
+  const { page, context } = await site.open('404.html')
   page.on('request', (request) => names.set(new URL(request.url()).pathname.slice(1), request.resourceType()))
   await page.goto(site.address + path, { waitUntil: 'networkidle' })
   await use?.(page)
