@@ -60,7 +60,10 @@ export async function builtSite(): Promise<BuiltSite> {
   const program = findChromium()
   if (program === undefined) throw new Error('no Chromium found: set CHROMIUM_PATH to its program')
   const server = await serve(built, 0)
-  const browser = await chromium.launch({ executablePath: program, args: ['--no-sandbox', '--disable-background-networking', '--disable-quic'] })
+  const browser = await chromium.launch({
+    executablePath: program,
+    args: ['--no-sandbox', '--disable-background-networking', '--disable-quic', '--disable-gpu'],
+  })
   return {
     address: server.address,
     open: (path, options = {}) => openPage(browser, server.address, path, options),
