@@ -1,4 +1,5 @@
 import { cpus } from 'node:os'
+import { audits } from './audits.ts'
 import { closedForm } from './closedForm.ts'
 import { heatBalance } from './heatBalance.ts'
 import { heating } from './heating.ts'
@@ -11,6 +12,7 @@ const parts: Readonly<Record<string, () => readonly Figure[] | Promise<readonly 
   'heat balance': heatBalance,
   heating,
   planning,
+  audits,
   sizes,
 }
 

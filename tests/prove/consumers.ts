@@ -84,7 +84,7 @@ export async function consumers(say: (text: string) => void): Promise<PartResult
     findings.push(await attempt('packed and unpacked', () => strangersProject(folder)))
     findings.push(await attempt(`runs on Node ${process.versions.node}`, () => run(process.execPath, ['use.js'], { cwd: folder })))
     findings.push(await attempt('runs on the Node of the machine', () => run('node', ['use.js'], { cwd: folder, env: npmEnvironment() })))
-    const command = join(folder, 'node_modules', '@strandwise', 'planner', 'dist', 'command', 'main.js')
+    const command = join(folder, 'node_modules', '@strandwise', 'planner', 'bin', 'strandwise.mjs')
     findings.push(
       await attempt(
         'its command prints the schema of a job',
