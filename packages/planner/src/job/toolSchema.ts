@@ -11,7 +11,7 @@ const ironSchema = z.strictObject({
   kind: z.literal('iron'),
   powerW: quantity('powerW', { from: 1, to: 1000 }, 'Power', 'The most it draws, from its plate.', 60),
   setC: z.exactOptional(quantity('temperatureC', { from: 100, to: 550 }, 'Set temperature', 'Of the tip; 360 °C is assumed where you do not say.', 360)),
-  tipWidthMm: z.exactOptional(quantity('lengthMm', { from: 0.05, to: 20 }, 'Tip width', 'Of the face that touches the joint.', 2.4)),
+  tipWidthMm: z.exactOptional(quantity('lengthMm', { from: 0.1, to: 20 }, 'Tip width', 'Of the face that touches the joint.', 2.4)),
   contact: z.exactOptional(choice(['wetted', 'dry'], 'Contact', 'Wetted: a bead of solder bridges tip and joint. Dry: bare metal on metal.', 'wetted')),
   tipResistanceKPerW: z.exactOptional(
     quantity('thermalResistanceKPerW', { from: 0.01, to: 1000 }, 'Tip resistance', 'From the sensor to the working face, where it is known.', 1.5),
@@ -20,7 +20,7 @@ const ironSchema = z.strictObject({
     quantity('thermalResistanceKPerW', { from: 0.01, to: 1000 }, 'Contact resistance', 'From the working face into the joint, where it is known.', 3),
   ),
   clipMm: z.exactOptional(
-    quantity('lengthMm', { from: 0, to: 500 }, 'Clip', 'Distance from the solder to a metal clip on the wire that takes heat off, where you use one.', 2),
+    quantity('lengthMm', { from: 0.5, to: 500 }, 'Clip', 'Distance from the solder to a metal clip on the wire that takes heat off, where you use one.', 2),
   ),
   stubMm: stubMm(),
 })
