@@ -104,7 +104,9 @@ export function readConductor(side: HeatSide, path: string, { ambientC, sweep, s
   const d = requireWithin(`${path}.diameterMm`, side.diameterMm ?? Math.sqrt((4 * areaMm2) / Math.PI), 'diameterMm') / 1000
   const tails = side.tails ?? defaults.tails.value
   if (tails !== 1 && tails !== 2) throw new DomainError(`${path}.tails`, tails, '1 or 2', undefined, 'wrong-choice')
-  const stubM = requireWithin(`${path}.stubMm`, side.stubMm, 'stubMm') / 1000
+  const givenStubMm = requireWithin(`${path}.stubMm`, side.stubMm, 'stubMm')
+  // A bare length below a nanometre is none: an element that short would drive the time steps to nothing.
+  const stubM = givenStubMm < 1e-6 ? 0 : givenStubMm / 1000
   const stubFilm = requireWithin(`${path}.stubFilmWPerM2K`, side.stubFilmWPerM2K ?? still(d, defaults.stubEmissivity.value), 'filmWPerM2K')
   const { outsideM: D, wallMKPerW, storeJPerMK, limitC } = readWall(side, path, d)
   const film = requireWithin(`${path}.insulationFilmWPerM2K`, side.insulationFilmWPerM2K ?? still(D, defaults.insulationEmissivity.value), 'filmWPerM2K')
