@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest'
 import { planOrRefuse } from '../../random/planOrRefuse.ts'
 
-// 10,000 jobs in four files, to run in parallel.
+// 400 jobs in four files, to run in parallel.
 test('a random job over the whole schema is planned or refused as a job, part 2 of 4', { timeout: 600_000 }, () => {
-  const { planned, refused } = planOrRefuse(2500, 2)
+  const { planned, refused } = planOrRefuse(100, 2)
   // Both outcomes are common.
-  expect(Math.min(planned, refused)).toBeGreaterThan(250)
+  expect(Math.min(planned, refused)).toBeGreaterThan(10)
 })

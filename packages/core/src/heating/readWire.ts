@@ -93,6 +93,14 @@ interface Around {
   readonly tube: ReadTube | null
 }
 
+/** Places closer together than this are one: an element between them would drive the time steps to nothing. */
+const samePlaceM = 1e-9
+
+/** The first of the other places that is the same place, else the place itself. */
+function snapped(placeM: number, othersM: readonly number[]): number {
+  return othersM.find((other) => Math.abs(other - placeM) < samePlaceM) ?? placeM
+}
+
 /** Reads one conductor in SI units; path prefixes the parameter names. */
 export function readConductor(side: HeatSide, path: string, { ambientC, sweep, still, tube }: Around): ReadConductor {
   const defaults = heatJointDefaults
@@ -104,14 +112,16 @@ export function readConductor(side: HeatSide, path: string, { ambientC, sweep, s
   const d = requireWithin(`${path}.diameterMm`, side.diameterMm ?? Math.sqrt((4 * areaMm2) / Math.PI), 'diameterMm') / 1000
   const tails = side.tails ?? defaults.tails.value
   if (tails !== 1 && tails !== 2) throw new DomainError(`${path}.tails`, tails, '1 or 2', undefined, 'wrong-choice')
-  const givenStubMm = requireWithin(`${path}.stubMm`, side.stubMm, 'stubMm')
-  // A bare length below a nanometre is none: an element that short would drive the time steps to nothing.
-  const stubM = givenStubMm < 1e-6 ? 0 : givenStubMm / 1000
+  const stubM = snapped(requireWithin(`${path}.stubMm`, side.stubMm, 'stubMm') / 1000, [0])
   const stubFilm = requireWithin(`${path}.stubFilmWPerM2K`, side.stubFilmWPerM2K ?? still(d, defaults.stubEmissivity.value), 'filmWPerM2K')
   const { outsideM: D, wallMKPerW, storeJPerMK, limitC } = readWall(side, path, d)
   const film = requireWithin(`${path}.insulationFilmWPerM2K`, side.insulationFilmWPerM2K ?? still(D, defaults.insulationEmissivity.value), 'filmWPerM2K')
   const bareStore = (areaMm2 / 1e6) * density * heat
   const bareLoss = (byFilm: number): number => Math.PI * d * byFilm
+  const over = tube === null ? null : tube.overWire({ stubM, diameterM: d, outsideM: D, insulationMKPerW: wallMKPerW })
+  const tubeOver = over === null ? null : { ...over, toM: snapped(over.toM, [stubM]) }
+  const sweptToM = snapped(sweep?.toM ?? 0, [stubM, tubeOver?.toM ?? 0])
+  const clip = readClip(side, path, ambientC)
   const wire: Wire = {
     tails,
     conductanceWM: (k * areaMm2) / 1e6,
@@ -124,13 +134,13 @@ export function readConductor(side: HeatSide, path: string, { ambientC, sweep, s
       sweep === null
         ? null
         : {
-            toM: sweep.toM,
+            toM: sweptToM,
             bareLossWPerMK: bareLoss(sweep.filmWPerM2K),
             insulatedLossWPerMK: wallLossWPerMK(D, sweep.filmWPerM2K, wallMKPerW),
             riseK: sweep.riseK,
           },
-    tube: tube === null ? null : tube.overWire({ stubM, diameterM: d, outsideM: D, insulationMKPerW: wallMKPerW }),
-    clip: readClip(side, path, ambientC),
+    tube: tubeOver,
+    clip: clip === null ? null : { ...clip, atM: snapped(clip.atM, [stubM, tubeOver?.toM ?? 0, sweptToM]) },
     limitRiseK: limitC - ambientC,
     outerShare: filmShare(D, film, wallMKPerW),
     sweptOuterShare: sweep === null ? 1 : filmShare(D, sweep.filmWPerM2K, wallMKPerW),
