@@ -23,6 +23,11 @@ export function pressureOf(tool: Tool): number {
   return tool.kind === 'iron' ? standard : requireWithin('tool.pressurePa', tool.pressurePa ?? standard, 'pressurePa')
 }
 
+/** Temperatures of the clips on the wires. */
+export function clipTemperaturesC(i: HeatJointInput): readonly number[] {
+  return i.conductors.flatMap(({ clip }, c) => (clip ? [requireJointTemperature(`conductors.${c}.clip.temperatureC`, clip.temperatureC)] : []))
+}
+
 /** The film coefficient of a stream on a cylinder, given or from its speed, times factor. */
 export function readStream(tool: HotAirTool, i: HeatJointInput, diameterM: number, factor: number): StreamFilm {
   const airC = requireJointTemperature('tool.airC', tool.airC)
@@ -32,7 +37,7 @@ export function readStream(tool: HotAirTool, i: HeatJointInput, diameterM: numbe
   if (tool.airSpeedMPerS === undefined) throw new DomainError('tool.airSpeedMPerS', undefined, 'airSpeedMPerS or filmWPerM2K', undefined, 'missing')
   requireAir('tool.airC', airC)
   requireAir('ambientC', i.ambientC)
-  const clipsC = i.conductors.flatMap((side) => (side.clip ? [Math.min(Math.max(side.clip.temperatureC, airLowC), airHighC)] : []))
+  const clipsC = clipTemperaturesC(i).map((clipC) => Math.min(Math.max(clipC, airLowC), airHighC))
   const all = [airC, i.ambientC, ...clipsC]
   return crossFlowFilm({
     ambientC: i.ambientC,

@@ -4,7 +4,7 @@ import { stillFilmWPerM2K } from './films.ts'
 import type { HeatJointInput, HotAirTool } from './heatJointTypes.ts'
 import { requireJointTemperature, requireWithin } from './heatLimits.ts'
 import type { HeatTube, StreamFilm, TubeLayer, TubeOnLap, TubeOverWire } from './heatModel.ts'
-import { airHighC, airLowC, readStream, requireAir } from './readTool.ts'
+import { airHighC, airLowC, clipTemperaturesC, readStream, requireAir } from './readTool.ts'
 import { type SolderSleeveTube, solderSleeveDefaults } from './solderSleeveTube.ts'
 import { filmAt, tabled } from './streamFilm.ts'
 
@@ -59,7 +59,7 @@ export function readTube(i: HeatJointInput, tube: SolderSleeveTube, { pressurePa
   const storeJPerMK = density * heat * Math.PI * sectionM2
   const meanC = (ambientC + recoveryC) / 2
   const gapK = airAt(meanC)
-  const [hottestC, coldestC] = [Math.max(tool.airC, ambientC) + beyondK, Math.min(tool.airC, ambientC, ...clipsC(i)) - beyondK]
+  const [hottestC, coldestC] = [Math.max(tool.airC, ambientC) + beyondK, Math.min(tool.airC, ambientC, ...clipTemperaturesC(i)) - beyondK]
   // The wall keeps its cross-section when it shrinks: its outside over a body of this diameter, and whether it grips.
   const around = (bodyM: number, freeM: number) => {
     const innerM = Math.max(bodyM, freeM)
@@ -120,10 +120,6 @@ export function readTube(i: HeatJointInput, tube: SolderSleeveTube, { pressurePa
 /** Conductivity of air, clamped to the ends of its law. */
 function airAt(temperatureC: number): number {
   return airProperties(Math.min(Math.max(temperatureC, airLowC), airHighC)).conductivityWPerMK
-}
-
-function clipsC(i: HeatJointInput): readonly number[] {
-  return i.conductors.map((side) => side.clip?.temperatureC ?? i.ambientC)
 }
 
 function radiationWPerM2K(surfaceC: number, ambientC: number): number {

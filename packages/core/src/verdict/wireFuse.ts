@@ -21,7 +21,7 @@ function guard(job: WireJob, { ratedA, band }: FuseRating, wireA: number, choice
   if (opensForSureA <= wireA * (1 + roundingShare)) {
     found('fuse-guards-wire', 'sound', values)
     const { limitC } = job
-    const { unprotected } = fuseProtectsWire({ ratedA, band, wire: aloneInBundleAir(job, equivalentA), limitC })
+    const { unprotected } = fuseProtectsWire({ ratedA, band, wire: aloneInBundleAir(job, Math.min(equivalentA, wireA)), limitC })
     const gap = unprotected[0]
     if (gap !== undefined) found('fuse-slower-than-wire', 'caution', { ...gap, limitC })
   } else if (mostOverWire !== undefined && ratedA <= mostOverWire * wireA && job.stallA === undefined)

@@ -95,7 +95,7 @@ export const readingsWords = {
   },
   'volts-in-order': {
     says: 'volts in order',
-    text: '{measured} from {span} is in order: {lost} are lost outside it, and {allowed} is acceptable.',
+    text: '{measured} from {span} is in order: {lost} are lost outside it; {allowed} is acceptable.',
   },
   'volts-cannot-tell': {
     says: 'volts that cannot tell',

@@ -35,7 +35,8 @@ const byIron = { hasCrimpTool: false, hasTerminalDie: false, tools: [iron], slee
 const sleeveAlone = {
   hasCrimpTool: false,
   hasTerminalDie: false,
-  tools: [hotAir],
+  // A sleeve's own tube keeps most of the heat: it takes a strong stream.
+  tools: [{ ...hotAir, airC: 450, airSpeedMPerS: 20 }],
   methods: ['solder-sleeve'],
   solderSleeve: { ringAlloy: 'Sn42Bi58', tube: { ...lined, suppliedInsideMm: 5, recoveredInsideMm: 1.5 } },
   wire: { insulation: 'ETFE' },

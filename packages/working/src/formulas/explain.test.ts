@@ -43,25 +43,13 @@ test('sizes with many zeros stand as powers of ten, those between as they are', 
   expect(shown.substitutedTex).toContain('0.0052')
 })
 
-test('a residual far below its terms is 0 to rounding, and keeps its value; a real one is a number', () => {
+test('a residual far below its terms is shown as 0 to rounding, and keeps its value', () => {
   const overlap = explain('breakEvenOverlapMm', { conductorsOhmPerM: [0.0172, 0.0172], interfaceSPerM: 4.27e7 })
   const residual = overlap.steps.at(-1)
   expect(residual?.tex).toMatch(/= \\text\{0, to rounding\}$/)
   expect(overlap.plain).toMatch(/residual 0, to rounding$/)
   expect(Math.abs(residual?.value ?? 1)).toBeLessThan(1e-15)
   expect(overlap.steps[0]?.tex).not.toContain('rounding')
-  const { steps } = explain('heatJoint', {
-    ambientC: 20,
-    tool: { kind: 'iron', setC: 360, tipResistanceKPerW: 1.5, contactResistanceKPerW: 3 },
-    joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
-    conductors: [{ areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2 }],
-    alloy: 'Sn63Pb37',
-    toolOffS: 3,
-  })
-  const left = steps.at(-1)
-  expect(Math.abs(left?.value ?? 0)).toBeGreaterThan(1e-6)
-  expect(left?.text).toMatch(/^residual/)
-  expect(left?.tex).not.toContain('rounding')
 })
 
 test('positional functions take an object of their parameters', () => {

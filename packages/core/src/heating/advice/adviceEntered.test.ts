@@ -71,7 +71,7 @@ const flows = ({ wettedAtS }: HeatJointResult): boolean => wettedAtS !== null
 const spares = ({ insulationExposureS }: HeatJointResult, allowedS: number): boolean => Math.max(...insulationExposureS) <= allowedS
 
 describe('the advice, entered, comes out as advised', () => {
-  test('random tools and wires: the result that the change promises, and its goal reached', () => {
+  test('random tools and wires: the result that the change promises, and its goal reached', { timeout: 60_000 }, () => {
     const seen = { toFlow: 0, toSpareInsulation: 0, both: 0 }
     fc.assert(
       fc.property(joints, fc.constantFrom(0, 0.5), (input, allowedExposureS) => {
