@@ -14,6 +14,7 @@ import { tipContactKPerW } from '../packages/core/src/heating/index.ts'
 import { fuseProtectsWire } from '../packages/core/src/protection/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, integral, root } from './numerics.ts'
+import { lossWPerM, rayleighOf } from './remake/air.ts'
 
 /** One insulated wire in still air, from the published equations: Churchill and Chu, Sutherland, radiation to the air's temperature. */
 const wire = { areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30 } as const
@@ -21,34 +22,10 @@ const outsideM = 2.48e-3
 const ohmPerM = (c: number) => (1.7241e-8 / 1e-6) * (1 + 0.00393 * (c - 20))
 const insulationKmPerW = Math.log(2.48 / 1.28) / (2 * Math.PI * 0.17)
 
-interface Air {
-  readonly kinematic: number
-  readonly conductivity: number
-  readonly prandtl: number
-  readonly expansion: number
-}
-function air(c: number): Air {
-  const t = c + 273.15
-  const viscosity = (1.458e-6 * t ** 1.5) / (t + 110.4)
-  const conductivity = (2.64638e-3 * t ** 1.5) / (t + 245.4 * 10 ** (-12 / t))
-  const density = (101325 * 28.9586e-3) / (8.314462618 * t)
-  return { kinematic: viscosity / density, conductivity, prandtl: (viscosity * 1006) / conductivity, expansion: 1 / t }
-}
-function rayleigh(surfaceC: number, ambientC: number, diameterM: number): number {
-  const { kinematic, prandtl, expansion } = air((surfaceC + ambientC) / 2)
-  return (9.80665 * expansion * Math.abs(surfaceC - ambientC) * diameterM ** 3 * prandtl) / kinematic ** 2
-}
-/** Heat loss of a long horizontal cylinder, W/m. */
-function lossWPerM(surfaceC: number, ambientC: number, diameterM: number, emissivity = 0.9): number {
-  const { conductivity, prandtl } = air((surfaceC + ambientC) / 2)
-  const nusselt = (0.6 + (0.387 * rayleigh(surfaceC, ambientC, diameterM) ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2
-  const radiation = emissivity * 5.670374419e-8 * Math.PI * diameterM * ((surfaceC + 273.15) ** 4 - (ambientC + 273.15) ** 4)
-  return nusselt * conductivity * Math.PI * (surfaceC - ambientC) + radiation
-}
 /** Conductor temperature of one wire at a current: solves for the surface at which loss equals heat. */
 function aloneC(currentA: number, ambientC: number): number {
-  const conductor = (surface: number) => surface + lossWPerM(surface, ambientC, outsideM) * insulationKmPerW
-  const surface = root((s) => lossWPerM(s, ambientC, outsideM) - currentA ** 2 * ohmPerM(conductor(s)), ambientC + 1e-9, 500)
+  const conductor = (surface: number) => surface + lossWPerM(surface, outsideM, { ambientC }) * insulationKmPerW
+  const surface = root((s) => lossWPerM(s, outsideM, { ambientC }) - currentA ** 2 * ohmPerM(conductor(s)), ambientC + 1e-9, 500)
   return conductor(surface)
 }
 /** Centre temperature of n loaded wires packed in the middle of a bundle: uniform heat in the core, then conduction through the filling. */
@@ -56,7 +33,7 @@ function centreC(currentA: number, n: number, bundleM: number, ambientC: number)
   const coreM = Math.min(n === 1 ? outsideM : outsideM * Math.sqrt(n / 0.8), bundleM)
   const fill = 0.2
   const heat = (centre: number) => n * currentA ** 2 * ohmPerM(centre)
-  const surface = (centre: number) => root((s) => lossWPerM(s, ambientC, bundleM) - heat(centre), ambientC + 1e-9, 900)
+  const surface = (centre: number) => root((s) => lossWPerM(s, bundleM, { ambientC }) - heat(centre), ambientC + 1e-9, 900)
   return root((c) => c - (surface(c) + heat(c) / (4 * Math.PI * fill) + (heat(c) * Math.log(bundleM / coreM)) / (2 * Math.PI * fill)), ambientC + 0.01, 600)
 }
 /** Loaded wires packed alone: the core is the bundle. */
@@ -148,7 +125,7 @@ export const reference: readonly Reference[] = [
     status: 'derived',
     cases: [
       solved('conductor at 15 A: the hotter of the two correlations', 'C', aloneC(15, 30), () => conductorTemperatureBandC({ ...wire, currentA: 15 }).high),
-      solved('Rayleigh number of 2.48 mm at 60 C in 30 C', '1', rayleigh(60, 30, outsideM), () => rayleighNumber(60, 30, outsideM, 101325)),
+      solved('Rayleigh number of 2.48 mm at 60 C in 30 C', '1', rayleighOf(60, 30, outsideM), () => rayleighNumber(60, 30, outsideM, 101325)),
       solved(
         'centre of five loaded wires in a bundle of 12 mm, 7 A each',
         'C',

@@ -29,6 +29,13 @@ export function churchillBernstein(reynolds: number, prandtl: number): number {
   return 0.3 + ((0.62 * Math.sqrt(reynolds) * Math.cbrt(prandtl)) / (1 + (0.4 / prandtl) ** (2 / 3)) ** 0.25) * (1 + (reynolds / 282000) ** (5 / 8)) ** 0.8
 }
 
+/** Rayleigh number of a horizontal cylinder, on its diameter. */
+export function rayleighOf(surfaceC: number, ambientC: number, diameterM: number, pressurePa?: number): number {
+  const filmC = (surfaceC + ambientC) / 2
+  const { density, viscosity, prandtl } = air(filmC, pressurePa)
+  return (9.80665 * Math.abs(surfaceC - ambientC) * diameterM ** 3 * prandtl) / ((filmC + 273.15) * (viscosity / density) ** 2)
+}
+
 export interface Surroundings {
   readonly ambientC: number
   readonly emissivity?: number
@@ -45,7 +52,7 @@ export function lossWPerM(surfaceC: number, diameterM: number, around: Surroundi
   if (filmWPerM2K !== undefined) return filmWPerM2K * Math.PI * diameterM * (surfaceC - ambientC) - solarAbsorbedWPerM
   const { density, viscosity, conductivity, prandtl } = air((surfaceC + ambientC) / 2, pressurePa)
   const kinematic = viscosity / density
-  const rayleigh = (9.80665 * Math.abs(surfaceC - ambientC) * diameterM ** 3 * prandtl) / (((surfaceC + ambientC) / 2 + 273.15) * kinematic ** 2)
+  const rayleigh = rayleighOf(surfaceC, ambientC, diameterM, pressurePa)
   const [, factor, exponent] = morgan.find(([below]) => rayleigh < below) ?? morgan[4]
   const natural =
     correlation === 'morgan'
