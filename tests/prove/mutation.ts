@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import { Stryker } from '@stryker-mutator/core'
 import { entries } from '../docs/entries.ts'
 import { isTest } from '../repository/source.ts'
@@ -22,7 +22,7 @@ interface Mutant {
 /** Rooms of data only (tables, materials, rules), checked by data tests and references. */
 const data = new Set(['materials', 'rules'])
 /** Rooms mutated file by file: a mutated file runs some thirty times slower, and here a test takes thousands of steps. */
-const byFile = new Set(['core/heating', 'core/joint', 'core/ampacity', 'core/routing', 'working/uncertainty', 'working/quantity'])
+const byFile = new Set(['core/heating', 'core/joint', 'core/ampacity', 'core/bundle', 'working/uncertainty', 'working/quantity'])
 /** Least mutation score of a room in %; higher for the models of the joint and its heating. */
 const least = (room: string): number => (room === 'core/heating' || room === 'core/joint' ? 90 : 80)
 const shown = 60
@@ -67,9 +67,11 @@ function halfway(sources: string): Halfway {
   return found?.sources === sources ? found : { sources, files: {} }
 }
 
-/** A room's own files, without tests and indexes. */
+/** A room's own files, folders inside it included, without tests and indexes. */
 function sourcesIn(place: string): readonly string[] {
-  return readdirSync(root + place).filter((file) => file.endsWith('.ts') && !isTest(file) && !/^(index|inner)\.ts$/.test(file))
+  return readdirSync(root + place, { recursive: true, encoding: 'utf8' }).filter(
+    (file) => file.endsWith('.ts') && !isTest(file) && !/^(index|inner)\.ts$/.test(basename(file)),
+  )
 }
 
 /** File by file; finished files of an interrupted run are not repeated. */
