@@ -25,6 +25,15 @@ const morgan = [
   [Number.POSITIVE_INFINITY, 0.125, 0.333],
 ] as const
 
+export function morganNusselt(rayleigh: number): number {
+  const [, factor, exponent] = morgan.find(([below]) => rayleigh < below) ?? morgan[4]
+  return factor * rayleigh ** exponent
+}
+
+export function churchillChu(rayleigh: number, prandtl: number): number {
+  return (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2
+}
+
 export function churchillBernstein(reynolds: number, prandtl: number): number {
   return 0.3 + ((0.62 * Math.sqrt(reynolds) * Math.cbrt(prandtl)) / (1 + (0.4 / prandtl) ** (2 / 3)) ** 0.25) * (1 + (reynolds / 282000) ** (5 / 8)) ** 0.8
 }
@@ -53,13 +62,7 @@ export function lossWPerM(surfaceC: number, diameterM: number, around: Surroundi
   const { density, viscosity, conductivity, prandtl } = air((surfaceC + ambientC) / 2, pressurePa)
   const kinematic = viscosity / density
   const rayleigh = rayleighOf(surfaceC, ambientC, diameterM, pressurePa)
-  const [, factor, exponent] = morgan.find(([below]) => rayleigh < below) ?? morgan[4]
-  const natural =
-    correlation === 'morgan'
-      ? rayleigh === 0
-        ? 0
-        : factor * rayleigh ** exponent
-      : (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2
+  const natural = correlation === 'churchill-chu' ? churchillChu(rayleigh, prandtl) : rayleigh === 0 ? 0 : morganNusselt(rayleigh)
   const reynolds = (airSpeedMPerS * diameterM) / kinematic
   const forced = reynolds * prandtl > 0.2 ? churchillBernstein(reynolds, prandtl) : 0
   const radiation = emissivity * stefanBoltzmann * Math.PI * diameterM * ((surfaceC + 273.15) ** 4 - (ambientC + 273.15) ** 4)

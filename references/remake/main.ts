@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { heatDifferences } from './heat.ts'
 import { remadeHeatJoint } from './heatJoint.ts'
 import { remadeJointService } from './jointService.ts'
 import { remadeAfterC, remadeSteadyA, remadeSteadyC } from './wire.ts'
@@ -65,4 +66,10 @@ for (const { file, remake, share, kelvin } of sets) {
     `${file}: ${count} cases solved again, within ${worstShare.toExponential(1)} (allowed ${share}) and ${worstKelvin.toExponential(1)} K (allowed ${kelvin})\n`,
   )
 }
+const heat = heatDifferences()
+const heatAllowed = { share: 1e-9, percent: 1e-7 }
+if (heat.share > heatAllowed.share || heat.percent > heatAllowed.percent) missed += 1
+process.stdout.write(
+  `goldenHeat: ${heat.count} figures computed again, within ${heat.share.toExponential(1)} (allowed ${heatAllowed.share}), the distances of the air fits within ${heat.percent.toExponential(1)} % (allowed ${heatAllowed.percent})\n`,
+)
 process.exitCode = missed === 0 ? 0 : 1
