@@ -35,3 +35,10 @@ export const practiceRulesBySection: Readonly<Record<PracticeRule['decides'], re
  * @source each rule carries its own
  */
 export const practiceRules: readonly PracticeRule[] = /* @__PURE__ */ frozen(Object.values(practiceRulesBySection).flat())
+
+/**
+ * Rules that a plan may quote by id: every rule, as `practiceRules`.
+ *
+ * @source each rule carries its own
+ */
+export const quotedRules: readonly PracticeRule[] = practiceRules
