@@ -6,6 +6,7 @@ import { jobs } from './jobs.ts'
 import { audits } from './lighthouse.ts'
 import { mutate, rooms } from './mutation.ts'
 import { planner } from './planner.ts'
+import { recalled } from './recalled.ts'
 import { isDone, keep, type PartResult, sourcesHash } from './results.ts'
 
 const { values } = parseArgs({
@@ -35,6 +36,7 @@ const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   planner: () => planner(seed, say),
   consumers: () => consumers(say),
   goldens: async () => goldens(),
+  recalled: () => recalled(say),
   lighthouse: () => audits(say),
   ...Object.fromEntries(rooms().map((room) => [`mutation ${room}`, () => mutate(room, say)])),
 }
