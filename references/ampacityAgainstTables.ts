@@ -1,6 +1,6 @@
 import { bundleTemperatureC, groupingFactor, steadyCurrentA, steadyCurrentBandA, type WireHeat } from '../packages/core/src/ampacity/index.ts'
-import { awgToAreaMm2, circularMilsToMm2 } from '../packages/core/src/conductor/index.ts'
-import { cfr183425, faaAc4313, iec60364Currents, nec31016 } from '../packages/core/src/tables/index.ts'
+import { awgToAreaMm2 } from '../packages/core/src/conductor/index.ts'
+import { cfr183425, nec31016 } from '../packages/core/src/tables/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
 /** Where a table and the heat balance of one wire in free air differ: the share of the balance's lower answer that the table allows, recorded to two digits. */
@@ -33,28 +33,6 @@ function building(gauge: number, printed: string): ReferenceCase {
   return { title: `${row?.size} AWG, 90 C in 30 C, table ${tableA} A`, printed, unit: '1', got: share(tableA, wire(awgToAreaMm2(gauge), wall(gauge), 30), 90) }
 }
 
-function clipped(areaMm2: number, printed: string): ReferenceCase {
-  const tableA = iec60364Currents.methodCA.find((row) => row.areaMm2 === areaMm2)?.ambient30C ?? Number.NaN
-  return {
-    title: `${areaMm2} mm2, 70 C in 30 C, table ${tableA} A`,
-    printed,
-    unit: '1',
-    got: share(tableA, wire(areaMm2, areaMm2 < 3 ? 0.7 : areaMm2 < 12 ? 0.8 : 1.2, 30), 70),
-  }
-}
-
-function harness(gauge: number, printed: string): ReferenceCase {
-  const row = faaAc4313.wires.find((one) => one.gauge === gauge)
-  const areaMm2 = circularMilsToMm2(row?.circularMils ?? Number.NaN)
-  const it = { ...wire(areaMm2, 0.25, 70), insulationConductivityWPerMK: 0.24, pressurePa: 7171 }
-  return {
-    title: `${gauge} AWG, 200 C in 70 C at 60,000 ft, table ${row?.limit200CA} A`,
-    printed,
-    unit: '1',
-    got: share(row?.limit200CA ?? Number.NaN, it, 200),
-  }
-}
-
 /** Fraction of the free-air current of each of n equal loaded wires in a round bundle, modelled as one cylinder. */
 function bundled(loadedWires: number, packing: number): number {
   const one = { areaMm2: 1, conductorDiameterMm: 1.28, insulationThicknessMm: 0.4, insulationConductivityWPerMK: 0.2, ambientC: 20 }
@@ -85,34 +63,6 @@ export const reference: readonly Reference[] = [
     status: 'recorded',
     notes: 'The table allows a third less: it is for three loaded conductors together in a raceway, cable or earth, not for one in free air.',
     cases: [building(10, '0.66'), building(8, '0.66'), building(2, '0.63')],
-  },
-  {
-    source,
-    clause: 'IEC 60364-5-52 method C, PVC of 70 C',
-    status: 'recorded',
-    notes: 'The table allows a quarter to a third less: three loaded conductors in one cable on a wall, which shields half of its surface.',
-    cases: [clipped(1.5, '0.75'), clipped(2.5, '0.78'), clipped(6, '0.76'), clipped(16, '0.74'), clipped(35, '0.69')],
-  },
-  {
-    source,
-    clause: 'FAA AC 43.13-1B, table 11-9, 200 C wire in a harness',
-    status: 'recorded',
-    notes: 'The table allows less than half: 33 or more wires in a bundle at 60,000 ft. The balance here has the thin air, and not the bundle.',
-    cases: [harness(20, '0.48'), harness(14, '0.47'), harness(10, '0.47')],
-  },
-  {
-    source,
-    clause: 'FAA AC 43.13-1B, figure 11-4, 14 AWG, 150 K above the air: 47 A read in its example',
-    status: 'recorded',
-    notes: 'Within 3 % of the lower answer of the band: the figure is for one wire in free air.',
-    cases: [
-      {
-        title: '47 A over the balance by Churchill and Chu, 0.25 mm wall',
-        printed: '0.97',
-        unit: '1',
-        got: share(47, { ...wire(circularMilsToMm2(3831), 0.25, 50), insulationConductivityWPerMK: 0.24 }, 200),
-      },
-    ],
   },
   {
     source: 'bundle curve and factors by count against the heat balance of one cylinder',

@@ -1,8 +1,8 @@
-import { altitudeFactor, deratedCurrentA, steadyCurrentA } from '../packages/core/src/ampacity/index.ts'
+import { altitudeFactor, bundleCurrentA, deratedCurrentA, steadyCurrentA, steadyCurrentBandA } from '../packages/core/src/ampacity/index.ts'
 import { coilResistanceAtOhm, voltageDropV } from '../packages/core/src/circuit/index.ts'
 import { circularMilsToMm2 } from '../packages/core/src/conductor/index.ts'
-import { faaAc4313 } from '../packages/core/src/tables/index.ts'
-import type { Reference, ReferenceCase } from './compare.ts'
+import { type FaaWireRow, faaAc4313 } from '../packages/core/src/tables/index.ts'
+import { halfLastDigit, type Reference, type ReferenceCase } from './compare.ts'
 
 const row = (runFt: number, gauge: string, ohmPerFt: number, printed: string): ReferenceCase => ({
   title: `20 A through ${runFt} ft of AWG ${gauge} at ${ohmPerFt} ohm/ft`,
@@ -46,8 +46,52 @@ const wire = {
   ambientC: 50,
   limitC: 200,
 }
-/** Standard atmosphere at 20,000 ft. */
+/** Standard atmosphere at 20,000 and 60,000 ft. */
 const pressureAt20000FtPa = 46563
+const pressureAt60000FtPa = 7171
+
+const resistivityOf = ({ circularMils, tinnedOhmPer1000Ft }: FaaWireRow): number =>
+  (tinnedOhmPer1000Ft / (1000 * footM)) * circularMilsToMm2(circularMils) * 1e-6
+const fourteen = faaAc4313.wires.find(({ gauge }) => gauge === 14) as FaaWireRow
+
+/** A wire of table 11-9 in its harness: 33 wires for 24 to 10 and 9 for the thicker, a fifth of them loaded. */
+function harness(row: FaaWireRow, limitC: number): number {
+  const areaMm2 = circularMilsToMm2(row.circularMils)
+  const conductorDiameterMm = Math.sqrt((4 * areaMm2) / Math.PI / 0.75)
+  const wires = row.gauge >= 10 ? 33 : 9
+  const bundleOutsideMm = Math.sqrt(wires / 0.8) * (conductorDiameterMm + 2 * wire.insulationThicknessMm)
+  const loadedWires = Math.round(wires / 5)
+  const resistivity20OhmM = resistivityOf(row)
+  const current = bundleCurrentA({
+    ...wire,
+    areaMm2,
+    conductorDiameterMm,
+    resistivity20OhmM,
+    ambientC: 70,
+    pressurePa: pressureAt60000FtPa,
+    limitC,
+    loadedWires,
+    bundleOutsideMm,
+  })
+  return current ?? Number.NaN
+}
+
+const harnessCases = faaAc4313.wires.flatMap((row) =>
+  ([105, 150, 200] as const).map((limitC): ReferenceCase => {
+    const printed = row[`limit${limitC}CA`]
+    const ohm = String(row.tinnedOhmPer1000Ft)
+    return {
+      title: `AWG ${row.size}, ${limitC} C`,
+      printed: String(printed),
+      unit: 'A',
+      got: () => harness(row, limitC),
+      allowed: {
+        absolute: 0.5 + 0.07 * printed + ((0.5 * halfLastDigit(ohm)) / row.tinnedOhmPer1000Ft) * printed,
+        why: 'whole amperes; the resistance has two or three digits; 7 % for the walls, fillings and the number of wires, which the table gives as 33 or more',
+      },
+    }
+  }),
+)
 
 export const reference: readonly Reference[] = [
   {
@@ -91,6 +135,32 @@ export const reference: readonly Reference[] = [
       { title: '47 A times the altitude factor 0.91', printed: '42.77', unit: 'A', got: () => chain(47, 0.91) },
       { title: 'and times the bundle factor 0.6', printed: '26', unit: 'A', got: () => chain(47, 0.91, 0.6) },
     ],
+  },
+  {
+    source,
+    edition,
+    clause: 'figure 11-4 as its example reads it: 14 AWG in free air of 50 C, at 200 C',
+    status: 'published',
+    cases: [
+      {
+        title: 'middle of the band of two correlations, tinned wire of table 11-9',
+        printed: '47',
+        unit: 'A',
+        got: () => {
+          const band = steadyCurrentBandA({ ...wire, resistivity20OhmM: resistivityOf(fourteen) })
+          return band === null ? Number.NaN : (band.low + band.high) / 2
+        },
+        allowed: { relative: 0.03, why: 'the two correlations lie 6 % apart, and the example reads a curve' },
+      },
+    ],
+  },
+  {
+    source,
+    edition,
+    clause: 'table 11-9, currents of wires in a harness at 60,000 ft in 70 C, a fifth of the wires loaded',
+    status: 'published',
+    notes: "One heat balance for all gauges and ratings: walls of 0.25 mm and 0.24 W/(m K) are ours, areas and resistances the table's own.",
+    cases: harnessCases,
   },
   {
     source,
