@@ -12,6 +12,12 @@ function withoutBand(job: WireJob, wireA: number, equivalentA: number, found: Fo
   const inrush = job.inrush === undefined ? {} : { inrushA: job.inrush.currentA, inrushS: job.inrush.timeS }
   const stall = job.stallA === undefined ? {} : { stallA: job.stallA }
   found('fuse-no-band', 'cannot tell', { mustOpenA: wireA, mustHoldA: equivalentA, ...inrush, ...stall })
+  // Any fuse carries its rating, and opens sooner or later above it.
+  const { ratedA } = job.fuse ?? {}
+  if (ratedA === undefined) return
+  const { loadA } = fuseLoad(job, equivalentA)
+  if (ratedA > wireA * (1 + roundingShare)) found('fuse-over-wire', 'unsound', { ratedA, opensForSureA: ratedA, wireA })
+  if (loadA > ratedA * (1 + roundingShare)) found('fuse-below-load', 'unsound', { ratedA, atAmbientA: ratedA, loadA, share: loadA / ratedA })
 }
 
 function guard(job: WireJob, { ratedA, band }: FuseRating, wireA: number, choice: FuseChoice, equivalentA: number, found: Found): void {

@@ -85,8 +85,15 @@ describe('wireVerdict: fuse', () => {
     expect(wireVerdict({ ...thick, fuse: { ratedA: 80 } })).toMatchObject({ verdict: 'caution', fuseSeries: 'ISO 8820-3 type E', fuseToFitA: 80 })
     expect(wireVerdict({ ...job, currentA: 4, fuse: { ratedA: 6.3 } })).toMatchObject({ fuseSeries: 'IEC 60127-2 F' })
     expect(finding({ ...job, fuse: { ratedA: 6.3 } }, 'fuse-below-load')?.verdict).toBe('unsound')
-    expect(wireVerdict({ ...job, fuse: { ratedA: 125 } })).toMatchObject({ verdict: 'cannot tell', fuseSeries: null })
-    expect(wireVerdict({ ...job, fuse: { ratedA: 6.3, kind: 'blade' } }).verdict).toBe('cannot tell')
+    expect(wireVerdict({ ...thick, wire: { ...wire, areaMm2: 50 }, fuse: { ratedA: 125 } })).toMatchObject({ verdict: 'cannot tell', fuseSeries: null })
+    expect(wireVerdict({ ...job, currentA: 4, fuse: { ratedA: 6.3, kind: 'blade' } }).verdict).toBe('cannot tell')
+  })
+
+  test('also without a band a fuse of a higher rating than the wire bears guards nothing, and one of a lower rating than the load opens', () => {
+    const boltDown = (ratedA: number) => codes({ ...job, fuse: { ratedA, kind: 'bolt-down' } })
+    expect(boltDown(125)).toEqual(['fuse-over-wire', 'fuse-no-band', 'current-within-limit'])
+    expect(boltDown(5)).toEqual(['fuse-below-load', 'fuse-no-band', 'current-within-limit'])
+    expect(boltDown(10)).toEqual(['fuse-no-band', 'current-within-limit'])
   })
 
   test('a load beyond every blade cannot be told', () => {

@@ -1,5 +1,5 @@
 import type { MethodName } from '@strandwise/core'
-import { bySeverity, type Finding, filled, findingOf, firstSentence, type JobFacts, type PlanValue, planValue } from '../facts/inner.ts'
+import { bySeverity, type Finding, filled, findingOf, firstSentence, fuseKindWords, type JobFacts, type PlanValue, planValue } from '../facts/inner.ts'
 import { type JudgedWay, jointShape, methodTitles, rankNames } from '../ways/inner.ts'
 import { type Decided, decideKind, type Grounds } from './decisionKind.ts'
 import type { Decision } from './decisionShapes.ts'
@@ -71,9 +71,10 @@ function sentence({ facts, diagnosis, wire }: Grounds, { code, way, why }: Decid
       values: {
         insert: planValue('to put in', way?.cut.insertMm ?? 0, 'mm'),
         length: planValue('new run', fetched?.lengthM ?? 0, 'm'),
-        fuse: planValue('fuse to fit', wire.found.fuseA ?? 0, 'A'),
+        fuse: planValue(wire.found.fuseA === null ? 'fuse as found' : 'fuse to fit', wire.found.fuseA ?? facts.job.circuit.fuseA ?? 0, 'A'),
       },
       names: {
+        kind: fuseKindWords[facts.fuseKind ?? 'blade'],
         title: way === null ? '' : methodTitles[way.method],
         wire: wireText(to),
         terminal: terminalName(to),
@@ -121,14 +122,15 @@ function beforeOf({ wire, facts }: Grounds, { way, code }: Decided): readonly Fi
   if (code === 'data-pair') return []
   const judged = way?.method === 'replace-the-run' ? wire.judged : wire.found
   const sections = way === null ? [judged.section] : way.sections
-  const change = code === 'fit-fuse' ? [] : [judged.fuseChange].flatMap((finding) => finding ?? [])
+  const fits = code === 'fit-fuse' || code === 'fit-fuse-by-curve'
+  const change = fits ? [] : [judged.fuseChange].flatMap((finding) => finding ?? [])
   const others = sections.flatMap((section) => section.findings).filter((finding) => finding.verdict !== 'sound' && !notBefore.includes(finding.code))
   const all = [...new Map([...change, ...others].map((finding) => [finding.code, finding])).values()]
   const first = ['fuse-over-wire', 'overheated', 'fetch-tool', 'no-tool', 'does-not-fit', 'length-unknown']
   const place = ({ code: found }: Finding) => (first.includes(found) ? first.indexOf(found) : first.length)
   return all
     .filter((finding) => !(finding.code === 'overheated' && !wire.suits))
-    .filter((finding) => !(code === 'fit-fuse' && finding.code.startsWith('fuse')) && !(facts.duty !== null && finding.code === 'fuse-near-load'))
+    .filter((finding) => !(fits && finding.code.startsWith('fuse')) && !(facts.duty !== null && finding.code === 'fuse-near-load'))
     .sort((one, other) => bySeverity(one.verdict, other.verdict) || place(one) - place(other))
     .slice(0, 2)
 }

@@ -84,7 +84,7 @@ function decideUnseen({ facts, diagnosis, readings, wire, ways, waysAtTerminal }
   if (worn !== null) return mend(ways(), worn)
   if (diagnosis.fault === 'none here') {
     const { fuseChange } = wire.found
-    if (fuseChange !== null && wire.found.fuseA !== null) return { kind: 'mend', code: 'fit-fuse', way: null, why: fuseChange }
+    if (fuseChange !== null) return { kind: 'mend', code: wire.found.fuseA === null ? 'fit-fuse-by-curve' : 'fit-fuse', way: null, why: fuseChange }
     return { kind: 'leave it', code: 'leave', way: null, why: summary('none-here') ?? (first as Finding) }
   }
   return { kind: 'measure first', code: 'measure', way: null, why: first as Finding }

@@ -14,6 +14,7 @@ export const decisionWords = {
   measure: { says: 'measure first', text: '{next} Cut nothing yet.' },
   'measure-short': { says: 'measure first', text: 'Power nothing: a short is proven. Find it by unplugging one part after the other, reading ohms each time.' },
   'fit-fuse': { says: 'mend', text: 'Join nothing: fit a {fuse} fuse in place of the one there.' },
+  'fit-fuse-by-curve': { says: 'mend', text: 'Join nothing: the {fuse} {kind} is wrong for this wire. Fit one by its maker’s curve.' },
   'fuse-contact': { says: 'mend', text: 'Join nothing: renew the fuse and clean its holder’s contacts.' },
   'return-contact': { says: 'mend', text: 'Clean and remake the return connection between {from} and {to}.' },
   supply: { says: 'mend', text: 'Charge or renew the supply, and clean its posts: the lead is not the fault.' },

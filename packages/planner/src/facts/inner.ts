@@ -17,6 +17,7 @@ export {
   sectionIds,
   verdicts,
 } from './finding.ts'
+export { type FuseKind, fuseKindWords } from './fuseKind.ts'
 export { type JobFacts, jobFacts } from './jobFacts.ts'
 export { printed, printedValue, type Units } from './print.ts'
 export { figure, rule } from './rule.ts'

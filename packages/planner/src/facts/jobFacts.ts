@@ -2,6 +2,7 @@ import { type InsulationName, insulation, knownNominal, type MetalName, type Met
 import type { PlanAssumption, RepairJob } from '../job/index.ts'
 import { airNowC, assumed, assumptionList, hottestAirC, loadCurrent, metalOf, metreOhm, strandLay, wayBackM, wireShape, wireSize } from '../job/inner.ts'
 import { type BeyondFacts, beyondFacts } from './beyond.ts'
+import { type FuseKind, fuseKindOf } from './fuseKind.ts'
 import type { Units } from './print.ts'
 import { type TerminalFacts, terminalFacts } from './terminalFacts.ts'
 
@@ -48,6 +49,8 @@ export interface JobFacts {
   readonly wet: boolean
   readonly loadedInBundle: number
   readonly slackMm: number
+  /** Given or assumed; null if neither kind nor fuse is given. */
+  readonly fuseKind: FuseKind | null
   /** The wire on the other side of the joint, if it differs. */
   readonly beyond: BeyondFacts | null
   readonly terminal: TerminalFacts
@@ -135,6 +138,7 @@ export function jobFacts(job: RepairJob): JobFacts {
     wet: location !== 'dry',
     loadedInBundle: assume('wire.loadedInBundle', wire.loadedInBundle, 1, 'the lead runs by itself in free air'),
     slackMm: assume('damage.slackMm', damage.slackMm, assumed.slackMm.value, assumed.slackMm.why),
+    fuseKind: fuseKindOf(job, assume),
     beyond: beyondFacts(job, assume),
     terminal: terminalFacts(job, assume, size.areaMm2),
     temporary: job.repair === 'temporary',

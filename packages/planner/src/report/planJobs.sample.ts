@@ -119,6 +119,15 @@ export const planJobs: Readonly<Record<string, RepairJob>> = {
   moving: lampWith({ surroundings: { flexes: true }, wire: { outLengthM: 8 } }),
   'fuse far off': lampWith({ circuit: { fuseDistanceM: 3, rules: ['small-craft'] } }),
   'no fuse': lampWith({ circuit: { fuseA: null, fuseSeries: null } }),
+  'fuse too large, by its curve': lampWith({ circuit: { fuseA: 125, fuseSeries: null, fuseKind: 'bolt-down' } }),
+  'nothing wrong but a fuse by its curve': lampWith({
+    circuit: { fuseA: 125, fuseSeries: null },
+    damage: { kind: 'unknown' },
+    readings: [
+      read('drop', 'source+', 'load+', 0.04, { currentA: 1.8, resolution: 0.001 }),
+      read('drop', 'load-', 'source-', 0.04, { currentA: 1.8, resolution: 0.001 }),
+    ],
+  }),
   'fuse too large': lampWith({ circuit: { fuseA: 40 } }),
   'at a plug': lampWith({ damage: { fromTerminationMm: 10, slackMm: 200 }, terminal: { kind: 'contact-in-housing', sealInsideMm: { low: 2, high: 4 } } }),
   'at a push-on': lampWith({ damage: { fromTerminationMm: 10, slackMm: 200 }, terminal: { kind: 'push-on' } }),

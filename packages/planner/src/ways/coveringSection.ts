@@ -24,7 +24,9 @@ import {
   worst,
 } from '../facts/inner.ts'
 import { coveringWords } from './coveringWords.ts'
+import { sealRange, throughHousing } from './housing.ts'
 import { alloyFor, conductorsMm, isSoldered, jointShape } from './jointShape.ts'
+import { isLined, liningMm } from './lining.ts'
 
 type Draft = SectionDraft<typeof coveringWords>
 
@@ -91,6 +93,7 @@ export function judgeCovering(facts: JobFacts, method: MethodName, jointC: numbe
   })
   if (method === 'replace-the-run') {
     draft.say('no-joint', 'sound')
+    throughHousing(draft, facts)
     return done()
   }
   if (method === 'new-crimped-terminal') return done(atTerminal(draft, facts))
@@ -115,7 +118,7 @@ export function judgeCovering(facts: JobFacts, method: MethodName, jointC: numbe
 const terminalWords: Readonly<Record<string, string>> = { ring: 'ring', fork: 'fork', 'cable-lug': 'lug' }
 
 function atTerminal(draft: Draft, facts: JobFacts): Partial<Covering> {
-  seal(draft, facts, facts.outsideMm)
+  throughHousing(draft, facts)
   if (!studKinds.includes(facts.terminal.kind)) {
     draft.say('in-housing', 'sound', { rule: 'co-every-termination' })
     return {}
@@ -194,14 +197,18 @@ function fitted(draft: Draft, facts: JobFacts, method: MethodName, stock: readon
     recoveredWallMm({ recoveredWallMm: best.sleeve.recoveredWallMm, recoveredInsideMm: best.sleeve.recoveredInsideMm, ontoMm: onto }),
     'mm',
   )
-  if (method === 'solder-sleeve') draft.say('own-tube', 'sound', { values: { outside }, rule: 'co-slide-first' })
-  else {
+  const { adhesiveWallMm } = best.sleeve
+  if (adhesiveWallMm !== undefined) draft.value('lining on the insulation', liningMm(best.sleeve.recoveredInsideMm, adhesiveWallMm, onto), 'mm')
+  if (method === 'solder-sleeve') {
+    const least = draft.value('length of the solder sleeve, at least', cutMm, 'mm')
+    draft.say('own-tube', 'sound', { values: { outside, least }, rule: 'co-slide-first' })
+  } else {
     const cut = draft.value('cut length', cutMm, 'mm')
     const overlap = planValue('past each cut edge', length.overlapEachSideMm, 'mm', rule('co-conflict-overlap').source)
     draft.say('fits', 'sound', { values: { outside, cut, overlap }, names: { sleeve: name }, rule: 'co-overlap-min' })
   }
   draft.say('slide-first', 'sound', { rule: 'co-slide-first' })
-  seal(draft, facts, best.outsideMm)
+  sealRange(draft, facts, best.outsideMm)
   return { options, sleeve: best.sleeve, cutMm, against }
 }
 
@@ -213,7 +220,7 @@ function weigh(facts: JobFacts, method: MethodName, jointC: number | null, item:
   const why: Fitted['why'][number][] = []
   if (order.remelts === true) why.push({ code: 'remelts', verdict: 'unsound' })
   if (order.spoilsInsulation === true) why.push({ code: 'spoils', verdict: 'unsound' })
-  if (facts.wet && sleeve.material !== 'polyolefin-adhesive-lined') why.push({ code: 'not-lined', verdict: 'caution' })
+  if (facts.wet && !isLined(sleeve)) why.push({ code: 'not-lined', verdict: 'caution' })
   const limit = material.continuousC
   if (limit !== null && jointC !== null && jointC > limit.high)
     why.push({ code: 'too-hot-for-sleeve', verdict: limit.provenance.status === 'published' ? 'unsound' : 'caution', limitC: limit.high })
@@ -227,15 +234,4 @@ function weigh(facts: JobFacts, method: MethodName, jointC: number | null, item:
     why,
     reasons,
   }
-}
-
-function seal(draft: Draft, facts: JobFacts, outsideMm: number): void {
-  const { sealInsideMm } = facts.job.terminal ?? {}
-  if (sealInsideMm === undefined || (outsideMm >= sealInsideMm.low && outsideMm <= sealInsideMm.high)) return
-  const values = {
-    outside: planValue('outside', outsideMm, 'mm'),
-    low: planValue('seal, from', sealInsideMm.low, 'mm'),
-    high: planValue('seal, to', sealInsideMm.high, 'mm'),
-  }
-  draft.say('seal-range', 'caution', { values, rule: 'co-seal-range' })
 }

@@ -12,7 +12,14 @@ export const coveringWords = {
     says: 'the splice brings its own seal',
     text: 'The splice brings its own sealing sleeve: shrink it from the middle until adhesive shows all round at both ends.',
   },
-  'own-tube': { says: 'the solder sleeve is used whole', text: 'The solder sleeve is used whole: it stands {outside} over the joint when shrunk.' },
+  'own-tube': {
+    says: 'the solder sleeve is used whole',
+    text: 'The solder sleeve is used whole: at least {least} long as supplied, it stands {outside} over the joint when shrunk.',
+  },
+  'hole-too-small': {
+    says: 'the wire does not pass the housing',
+    text: '{size} is {outside} over its insulation: more than the {hole} of the housing’s hole. Find thin-walled wire or another housing first.',
+  },
   fits: {
     says: '{sleeve}: {outside} over the joint',
     text: '{sleeve} fits: {outside} over the joint once shrunk, cut {cut} long, {overlap} past each cut edge.',

@@ -1,16 +1,5 @@
 import { conductorTemperatureC, NoSteadyStateError, type SizeStandard, type WireJob, type WireVerdict, wireVerdict } from '@strandwise/core'
 import { figure, type JobFacts } from '../facts/inner.ts'
-import type { RepairJob } from '../job/index.ts'
-
-/** Kind of fuse or breaker. */
-type FuseKind = NonNullable<RepairJob['circuit']['fuseKind']>
-
-export const fuseKindWords: Readonly<Record<FuseKind, string>> = {
-  blade: 'blade fuse',
-  'bolt-down': 'bolt-down fuse',
-  cartridge: 'cartridge fuse',
-  breaker: 'circuit breaker',
-}
 
 /** Standard of the sizes: the job's, else AWG for a job in AWG or inch, else IEC 60228. */
 function standardOf({ job, gauge, units }: JobFacts): SizeStandard {
@@ -28,8 +17,7 @@ function sourceOhm({ job: { circuit } }: JobFacts): { readonly sourceOhm?: numbe
 /** Input of core's verdict on the wire. */
 export function wireJob(facts: JobFacts): WireJob {
   const { circuit, load, wire } = facts.job
-  const { fuseA, fuseKind, fuseSeries } = circuit
-  const kind = fuseKind ?? (fuseSeries === undefined ? undefined : 'blade')
+  const { fuseA } = circuit
   const tolerated = circuit.rules?.includes('small-craft') ? { mostOverWire: figure('wp-cfr-150pct', 'maxRatioToTable') } : {}
   return {
     wire: facts.wire,
@@ -49,7 +37,7 @@ export function wireJob(facts: JobFacts): WireJob {
     },
     ...(load.inrushA !== undefined && load.inrushS !== undefined ? { inrush: { currentA: load.inrushA, timeS: load.inrushS } } : {}),
     ...(load.stallA === undefined ? {} : { stallA: load.stallA }),
-    fuse: { ...(fuseA === undefined ? {} : { ratedA: fuseA }), ...(kind === undefined ? {} : { kind }), ...tolerated },
+    fuse: { ...(fuseA === undefined ? {} : { ratedA: fuseA }), ...(facts.fuseKind === null ? {} : { kind: facts.fuseKind }), ...tolerated },
     sizes: standardOf(facts),
   }
 }

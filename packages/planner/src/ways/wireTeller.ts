@@ -1,6 +1,6 @@
 import type { WireFinding, WireJob, WireVerdict } from '@strandwise/core'
-import { type Finding, figure, type JobFacts, type PlanValue, planValue, printed, rule, type SectionDraft } from '../facts/inner.ts'
-import { fuseKindWords, type verdictOn } from './wireJob.ts'
+import { type Finding, figure, fuseKindWords, type JobFacts, type PlanValue, planValue, printed, rule, type SectionDraft } from '../facts/inner.ts'
+import type { verdictOn } from './wireJob.ts'
 import type { wireWords } from './wireWords.ts'
 
 type Draft = SectionDraft<typeof wireWords>
@@ -112,9 +112,16 @@ export class WireTeller {
     return true
   }
 
+  /** Without a band no rating is named to fit. A fuse whose own rating is wrong has to go all the same; the steps say so. */
   #only(findings: readonly WireFinding[], given: number | null) {
-    for (const found of findings) if (found.code !== 'fuse-missing') this.#say(found.code, found.verdict, found)
-    return { fuseA: given, change: null, none: null }
+    let change: Finding | null = null
+    for (const found of findings) {
+      if (found.code === 'fuse-missing') continue
+      const wrong = found.code === 'fuse-over-wire' || found.code === 'fuse-below-load'
+      const said = this.#say(found.code, wrong ? 'caution' : found.verdict, found)
+      if (wrong) change ??= said
+    }
+    return { fuseA: change === null ? given : null, change, none: null }
   }
 
   /** The fuse to fit protects the wire but does not open a stalled motor. */
@@ -135,9 +142,9 @@ export class WireTeller {
   }
 
   #names(found: WireFinding): Readonly<Record<string, string>> {
-    const { sizeText, limitOf, duty, units, job } = this.#facts
-    const fit = this.#fitA === null ? 'a protector by its own curve' : `a ${printed(this.#fitA, 'A', units)} blade fuse`
-    const kind = fuseKindWords[job.circuit.fuseKind ?? 'bolt-down']
+    const { sizeText, limitOf, duty, units, fuseKind } = this.#facts
+    const fit = this.#fitA === null ? 'one by its maker’s curve' : `a ${printed(this.#fitA, 'A', units)} blade fuse`
+    const kind = fuseKindWords[fuseKind ?? 'bolt-down']
     const { largestFuseA, smallestFuseA } = this.#verdict
     const ends = [
       largestFuseA === null ? '' : `${printed(largestFuseA, 'A')} is the largest for the wire`,

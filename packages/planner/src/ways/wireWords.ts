@@ -77,7 +77,7 @@ export const wireWords = {
   'fuse-missing': { says: 'no fuse is named: fit {fit}', text: 'No fuse is named: fit {fit} within {near} of the source.' },
   'fuse-no-band': {
     says: 'the {kind} is judged by its own curve',
-    text: 'The {fuse} {kind} is judged by its maker’s curve: it must hold {holds}, and at {bears} open before the wire is hot.',
+    text: 'The {fuse} {kind} has its maker’s own curve: it must hold {holds}, and open at {bears} before the wire is hot.',
   },
   'fuse-air-beyond-data': {
     says: 'no fuse is rated for air of {air}',

@@ -2,7 +2,7 @@ import { terminalName } from '../decision/inner.ts'
 import { clampedKinds, type PlanPart } from '../facts/inner.ts'
 import { isSoldered, methodTitles, sleeveName, solderFill, solderWireMm } from '../ways/inner.ts'
 import { fuseKindText } from './fuseText.ts'
-import type { Mending, Work } from './worked.ts'
+import { fuseChangeOf, type Mending, type Work } from './worked.ts'
 
 /** Parts to fetch before beginning. */
 export function partsFor(work: Work): readonly PlanPart[] {
@@ -14,6 +14,8 @@ export function partsFor(work: Work): readonly PlanPart[] {
   if (decided.way !== null) joinParts({ ...work, way: decided.way, to: decided.way.facts }, add)
   if (decision.fuseA !== null && decision.fuseA !== facts.job.circuit.fuseA) add(`${decision.fuseA} A ${fuseKindText(facts)}`, 1)
   else if (decided.code === 'fuse-contact' && decision.fuseA !== null) add(`${decision.fuseA} A ${fuseKindText(facts)}`, 1)
+  if (decision.fuseA === null && facts.job.circuit.fuseA !== undefined && fuseChangeOf(work) !== null)
+    add(`${fuseKindText(facts)}, chosen by its maker’s curve`, 1)
   return parts
 }
 

@@ -1,7 +1,7 @@
 import { thermalTimeConstantS } from '@strandwise/core'
 import { figure, type JobFacts, type PlanStep, type PlanValue, planValue, printed, rule } from '../facts/inner.ts'
 import { assumed } from '../job/inner.ts'
-import { isSoldered, methodTitles, splicedOutside } from '../ways/inner.ts'
+import { isLined, isSoldered, methodTitles, splicedOutside } from '../ways/inner.ts'
 import { fuseKindText } from './fuseText.ts'
 import { joining, releasing, seating } from './joining.ts'
 import { newRun } from './newRun.ts'
@@ -33,7 +33,8 @@ function withoutJoint(work: Work): readonly PlanStep[] {
   const { units } = facts
   const fuse = planValue('fuse', work.decision.fuseA ?? facts.job.circuit.fuseA ?? 0, 'A')
   const done = {
-    'fit-fuse': [...fuseSteps(work)],
+    'fit-fuse': fuseSteps(work),
+    'fit-fuse-by-curve': fuseSteps(work),
     'fuse-contact': [step(units, 'clean-fuse', { values: { fuse } })],
     'return-contact': [step(units, 'clean-return', { names: { torque: torqueWords(facts) } })],
     supply: [step(units, 'clean-supply')],
@@ -50,13 +51,14 @@ function fuseSteps(work: Work): readonly PlanStep[] {
   const { facts, decision } = work
   const change = fuseChangeOf(work)
   const old = facts.job.circuit.fuseA
+  const names = { kind: fuseKindText(facts) }
+  if (change !== null && decision.fuseA === null && old !== undefined) return [step(facts.units, 'swap-by-curve', { values: change.values, names })]
   if (decision.fuseA === null || (change === null && decision.fuseA === old)) return []
   const values = {
     fuse: planValue('fuse to fit', decision.fuseA, 'A'),
     old: planValue('fuse as found', old ?? 0, 'A'),
     near: planValue('fuse from the source, at most', figure('wp-fuse-near-source', 'maxDistanceMm') / 1000, 'm', rule('wp-fuse-near-source').source),
   }
-  const names = { kind: fuseKindText(facts) }
   return [step(facts.units, old === undefined ? 'add-fuse' : 'swap-fuse', { values, names })]
 }
 
@@ -135,7 +137,7 @@ function shrink({ to, way }: Mending): readonly PlanStep[] {
   const own = covering.cutMm > 0 && method !== 'solder-sleeve'
   if (!own && !sealed) return []
   if (to.flammableVapour) return [step(to.units, 'shrink-later')]
-  const lined = sealed || covering.sleeve?.material === 'polyolefin-adhesive-lined' || covering.needed?.lined === true
+  const lined = sealed || (covering.sleeve !== null && isLined(covering.sleeve)) || covering.needed?.lined === true
   const names = {
     sleeve: own ? 'sleeve' : `sealing sleeve of the ${method === 'new-crimped-terminal' ? 'splice' : methodTitles[method].replace('crimped and sealed ', '')}`,
     seal: lined ? 'Adhesive shows all round at both ends.' : 'Tight on the insulation at both ends, no scorch.',

@@ -16,6 +16,10 @@ export const stepWords = {
     check: 'The meter shows a known live point, nothing here, and the known point again.',
   },
   'swap-fuse': { text: 'Fit a {fuse} {kind} in place of the {old} one.', check: 'Its rating is the one named here.' },
+  'swap-by-curve': {
+    text: 'Replace the {fuse} {kind} by one that holds {hold} and opens before the wire passes {bears} for long, by its maker’s curve.',
+    check: 'Its printed rating lies between the two.',
+  },
   'add-fuse': { text: 'Put a {fuse} {kind} into the feed, within {near} of the source.', check: 'Nothing unguarded lies before it.' },
   // The terminal at the end.
   'release-contact': { text: 'Release the contact from its housing with its own tool, and note its place.', check: 'Housing and lock are whole.' },
