@@ -1,9 +1,11 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import type { Explanation } from '@strandwise/working/formulas'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { root } from '../repository/tree.ts'
 import { Clone } from './clone.ts'
+import { asArguments, notedIn, printsOneOf, someOf } from './explained.ts'
 import { type Fence, fencesIn } from './fences.ts'
 import { checkedOnly, commandsIn } from './shell.ts'
 
@@ -74,6 +76,26 @@ describe('the command in a shell', () => {
     expect(answer.output).toMatch(output)
     expect(answer.output).not.toMatch(/\n\s+at /)
     expect(answer.code, answer.output).toBe(code)
+  })
+
+  describe('a plan’s numbers, computed again by "strandwise explain" in a process of their own', () => {
+    const names = ['bilge-pump-feed', 'workshop-led-strip', 'market-stall-fridge']
+    const quoted = (text: string) => `'${text.replaceAll("'", "'\\''")}'`
+
+    test.each(names)('%s', async (name) => {
+      const { output } = await clone.run(`${strandwise} plan --demo ${name} --format json`)
+      const noted = notedIn(name, JSON.parse(output)).filter(({ values }) => values.length > 0)
+      for (const { at, working, values } of someOf(noted, 2)) {
+        const answer = await clone.run([strandwise, 'explain', working.id, ...asArguments(working.inputs).map(quoted), '--format json'].join(' '))
+        expect(answer.code, `${at}\n${answer.output}`).toBe(0)
+        const { value, steps } = JSON.parse(answer.output) as Explanation
+        const numbers = [value, ...steps.flatMap((step) => step.value ?? [])]
+        expect(
+          values.some((one) => printsOneOf(one, numbers)),
+          `${at}: ${numbers}`,
+        ).toBe(true)
+      }
+    })
   })
 
   describe('an audit in parts', () => {

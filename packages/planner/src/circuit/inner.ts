@@ -3,4 +3,4 @@ export { type Chain, type CircuitInput, chainOf, type LoadGiven, type WirePiece 
 export { circuitInput } from './circuitInput.ts'
 export { deadWarmth, healthyOhm, restingSupplyV, supplyOhm, type Warmth, warmthAt } from './healthy.ts'
 export { sound } from './sound.ts'
-export { type PlacedReading, placedReading, type TakenReading, takenReadings } from './takenReading.ts'
+export { meterInputs, type PlacedReading, placedReading, type TakenReading, takenReadings } from './takenReading.ts'

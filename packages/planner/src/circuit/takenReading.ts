@@ -71,9 +71,9 @@ function usualMeter(kind: ReadingKind, value: number) {
   return assumed.meterVolt
 }
 
-/** The interval that contains the true value, from the meter's accuracy and its leads. */
-export function placedReading(reading: JobReading): PlacedReading {
-  const { kind, from, to, load, currentA, atC, when } = reading
+/** A reading as the meter's interval takes it; what is not given of meter and leads is that of an ordinary one. */
+export function meterInputs(reading: JobReading): Parameters<typeof readingInterval>[0] {
+  const { kind } = reading
   const leads =
     kind === 'resistance'
       ? {
@@ -81,11 +81,13 @@ export function placedReading(reading: JobReading): PlacedReading {
           leadUncertaintyOhm: reading.leadUncertaintyOhm ?? assumed.leadOhm.uncertainty,
         }
       : {}
-  const { low, high } = readingInterval({
-    reading: reading.value,
-    ...meterOf(reading),
-    ...leads,
-  })
+  return { reading: reading.value, ...meterOf(reading), ...leads }
+}
+
+/** The interval that contains the true value, from the meter's accuracy and its leads. */
+export function placedReading(reading: JobReading): PlacedReading {
+  const { kind, from, to, load, currentA, atC, when } = reading
+  const { low, high } = readingInterval(meterInputs(reading))
   const open = isOhms(kind) && reading.value >= sound.overRangeOhm
   return {
     kind,

@@ -1,7 +1,9 @@
-import { type Chain, circuitInput, type PlacedReading, placedReading, sound, takenReadings } from '../circuit/inner.ts'
+import { readingInterval } from '@strandwise/core'
+import { circuitInput, meterInputs, placedReading, takenReadings } from '../circuit/inner.ts'
 import type { Finding, PlanSection } from '../facts/index.ts'
 import { type JobFacts, jobFacts, SectionDraft } from '../facts/inner.ts'
 import { type PlanAssumption, parseRepairJob, type RepairJob } from '../job/index.ts'
+import { diagnosisAssumptions } from './assumptions.ts'
 import { defaultCoverage, rankFrom } from './causes/rankFrom.ts'
 import { proofFrom } from './diagnosisFrom.ts'
 import type { Diagnosis } from './diagnosisShapes.ts'
@@ -13,23 +15,6 @@ import { say } from './say.ts'
 function headed({ code, names }: Finding): string {
   const { says } = readingsWords[code as keyof typeof readingsWords]
   return says.replace(/\{(\w+)\}/g, (_, name: string) => names?.[name] ?? '')
-}
-
-/** Limits of a sound circuit that decided something, as assumptions. */
-function soundAssumptions({ input }: Chain, { fault }: Pick<Diagnosis, 'fault'>, placed: readonly PlacedReading[]): readonly PlanAssumption[] {
-  if (fault === 'not shown' || placed.length === 0) return []
-  const millimetres = ({ low, high }: { readonly low: number; readonly high: number }) => `${low} to ${high} mm of its wire`
-  const { jointMm, contactMm, fuseV, lay, lengthShare } = sound
-  return [
-    { field: 'circuit.soundJoint', value: millimetres(jointMm), why: jointMm.source.source },
-    { field: 'circuit.soundContact', value: millimetres(contactMm), why: contactMm.source.source },
-    { field: 'circuit.soundFuse', value: `${fuseV.low} to ${fuseV.high} V${input.fuseA === null ? '' : ` at ${input.fuseA} A`}`, why: fuseV.source.source },
-    {
-      field: 'circuit.soundWire',
-      value: `lay ${lay.low} to ${lay.high}, length within ${Math.round(100 * (lengthShare.high - 1))} %`,
-      why: `${lay.source.source}; ${lengthShare.source.source}`,
-    },
-  ]
 }
 
 /** The diagnosis, its section and its assumptions, from computed facts. */
@@ -49,10 +34,13 @@ export function diagnosisOf(facts: JobFacts): {
     placed.length === 0 || diagnosis.fault === 'none here' ? [] : [say(units, 'causes-leading', 'sound', { names: { causes: listedCauses(ranking.leading) } })]
   const findings = [...proof.summary, ...causes, ...(next === null ? [] : [next.finding]), ...diagnosis.answered.map(({ finding }) => finding)]
   for (const finding of findings) draft.add(finding, headed(finding))
-  for (const { kind, value, percentOfReading, counts, resolution } of facts.job.readings ?? [])
-    if (kind !== 'temperature' && percentOfReading !== undefined && counts !== undefined && resolution !== undefined)
-      draft.working('readingInterval', { reading: value, percentOfReading, counts, resolution })
-  return { diagnosis, section: draft.done(), assumptions: soundAssumptions(proof.chain, diagnosis, placed) }
+  for (const [index, reading] of (facts.job.readings ?? []).entries()) {
+    const inputs = meterInputs(reading)
+    const { high } = readingInterval(inputs)
+    const told = Object.values(diagnosis.answered[index]?.finding.values ?? {}).find((value) => value.high === high)
+    draft.working('readingInterval', inputs, told?.name)
+  }
+  return { diagnosis, section: draft.done(), assumptions: diagnosisAssumptions(proof.chain, facts.job.readings ?? []) }
 }
 
 /**

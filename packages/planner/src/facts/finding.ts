@@ -34,6 +34,8 @@ export interface Finding {
 /** A core function with its inputs, for `explain`. */
 export interface PlanWorking {
   readonly id: string
+  /** Name of the section's value that it computes, as the result or a step; absent if it feeds another working. */
+  readonly gives?: string
   readonly inputs: Readonly<Record<string, unknown>>
 }
 

@@ -81,8 +81,9 @@ export class SectionDraft<W extends SectionWords> {
     return found
   }
 
-  working(id: string, inputs: object): this {
-    this.#workings.push({ id, inputs: { ...inputs } })
+  /** Notes a formula with its inputs, and which of the section's values it gives. */
+  working(id: string, inputs: object, gives?: string): this {
+    this.#workings.push({ id, ...(gives === undefined ? {} : { gives }), inputs: { ...inputs } })
     return this
   }
 

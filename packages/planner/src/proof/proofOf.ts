@@ -1,3 +1,4 @@
+import { thermalTimeConstantS } from '@strandwise/core'
 import { type Chain, chainOf, circuitInput, healthyOhm, sound, warmthAt } from '../circuit/inner.ts'
 import type { PlanValue, PlanVerdict } from '../facts/index.ts'
 import { figure, type JobFacts, planValue, rule, SectionDraft } from '../facts/inner.ts'
@@ -15,8 +16,9 @@ export function proofOf(facts: JobFacts, joint: ProvenJoint | null, runMade = fa
   // What runs only for seconds is read within them.
   const settleS = Math.min(settlingS(facts), facts.job.load.onS ?? Number.POSITIVE_INFINITY)
   const short = settleS < settlingS(facts)
-  draft.working('thermalTimeConstantS', { ...facts.wire, ambientC: facts.ambientC })
   const settle = draft.value('load on before reading', settleS, 's', rule('pr-load-test-time').source)
+  const constant = { ...facts.wire, ambientC: facts.ambientC }
+  draft.working('thermalTimeConstantS', constant, draft.value('time constant of the wire', thermalTimeConstantS(constant), 's').name)
   const current = planValue('current', facts.currentA, 'A')
   const doneWhen = []
   if (!readsMillivolts(facts)) doneWhen.push(draft.say('signal', 'sound', { rule: 'pr-function' }))

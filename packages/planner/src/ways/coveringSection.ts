@@ -158,7 +158,6 @@ function fitted(draft: Draft, facts: JobFacts, method: MethodName, stock: readon
   const outsideLimitMm = facts.job.damage.fromTerminationMm > housingReachMm ? undefined : facts.job.terminal?.housingHoleMm
   const inputs = { ...spanned(facts, method), stock, ...(outsideLimitMm === undefined ? {} : { outsideLimitMm }) }
   const ranked = chooseSleeve(inputs).map((item) => weigh(facts, method, jointC, item))
-  draft.working('chooseSleeve', inputs)
   const best = ranked.reduce((one, other) => (worst(one.verdict, other.verdict) === other.verdict ? one : other))
   const options = ranked.map(
     (item): PlanOption => ({
@@ -189,21 +188,18 @@ function fitted(draft: Draft, facts: JobFacts, method: MethodName, stock: readon
   }
   const length = cover(facts, method, best.sleeve.longitudinalChange)
   const cutMm = cutLengthMm(length)
-  draft.working('cutLengthMm', length)
   const outside = draft.value('outside after shrinking', best.outsideMm, 'mm')
+  draft.working('chooseSleeve', { ...inputs, stock: [best.sleeve] }, outside.name)
+  const cutName = method === 'solder-sleeve' ? 'length of the solder sleeve, at least' : 'cut length'
+  const cut = draft.value(cutName, cutMm, 'mm')
+  draft.working('cutLengthMm', length, cut.name)
   const onto = Math.max(conductorsMm(facts).outsideMm.low, best.sleeve.recoveredInsideMm)
-  draft.value(
-    'wall on the insulation',
-    recoveredWallMm({ recoveredWallMm: best.sleeve.recoveredWallMm, recoveredInsideMm: best.sleeve.recoveredInsideMm, ontoMm: onto }),
-    'mm',
-  )
+  const wall = { recoveredWallMm: best.sleeve.recoveredWallMm, recoveredInsideMm: best.sleeve.recoveredInsideMm, ontoMm: onto }
+  draft.working('recoveredWallMm', wall, draft.value('wall on the insulation', recoveredWallMm(wall), 'mm').name)
   const { adhesiveWallMm } = best.sleeve
   if (adhesiveWallMm !== undefined) draft.value('lining on the insulation', liningMm(best.sleeve.recoveredInsideMm, adhesiveWallMm, onto), 'mm')
-  if (method === 'solder-sleeve') {
-    const least = draft.value('length of the solder sleeve, at least', cutMm, 'mm')
-    draft.say('own-tube', 'sound', { values: { outside, least }, rule: 'co-slide-first' })
-  } else {
-    const cut = draft.value('cut length', cutMm, 'mm')
+  if (method === 'solder-sleeve') draft.say('own-tube', 'sound', { values: { outside, least: cut }, rule: 'co-slide-first' })
+  else {
     const overlap = planValue('past each cut edge', length.overlapEachSideMm, 'mm', rule('co-conflict-overlap').source)
     draft.say('fits', 'sound', { values: { outside, cut, overlap }, names: { sleeve: name }, rule: 'co-overlap-min' })
   }

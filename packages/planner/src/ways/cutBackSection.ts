@@ -63,7 +63,7 @@ function strands(draft: Draft, facts: JobFacts): void {
   if (brokenStrands === 0 || count === 0 || brokenStrands > count) return
   const inputs = { areaMm2: facts.areaMm2, strandCount: count, brokenStrands, corrodedDepthMm: 0 }
   const area = draft.value('metal left at the damage', remainingAreaMm2(inputs), 'mm²')
-  draft.working('remainingAreaMm2', inputs)
+  draft.working('remainingAreaMm2', inputs, area.name)
   const counted = planValue('strands', count, '')
   const severe = brokenStrands / count > figure('cb-quarter-severed', 'spliceIfSeveredShareAbove')
   const broken = planValue('broken strands', brokenStrands, '')
@@ -76,8 +76,8 @@ function strands(draft: Draft, facts: JobFacts): void {
 }
 
 function slack(draft: Draft, facts: JobFacts, cut: CutBack, method: MethodName): void {
-  draft.working('slackAfterCutBack', cut.inputs)
   const left = draft.value('slack left', cut.leftMm, 'mm')
+  draft.working('slackAfterCutBack', cut.inputs, left.name)
   const values = {
     slack: planValue('slack', facts.slackMm, 'mm'),
     cut: planValue('cut back in all', cut.totalMm + cut.inputs.jointConsumesMm, 'mm'),

@@ -6,6 +6,7 @@ import { heatAdvice } from './heatAdvice.ts'
 import { heatingWords } from './heatingWords.ts'
 import { heatObstacles } from './heatObstacles.ts'
 import { type ToolHeat, toolInputs } from './heatTool.ts'
+import { noteHeat } from './heatWorking.ts'
 import { isSoldered, jointShape, solderFill } from './jointShape.ts'
 
 type Draft = SectionDraft<typeof heatingWords>
@@ -79,12 +80,11 @@ function runTool(facts: JobFacts, method: MethodName, tool: JobTool, index: numb
 const secondsOf = (name: string, value: number) => planValue(name, value, 's')
 
 /** Adds the findings on the best tool. */
-function tellTool(draft: Draft, facts: JobFacts, method: MethodName, { tool, inputs, heat }: ToolHeat): readonly Finding[] {
+function tellTool(draft: Draft, facts: JobFacts, method: MethodName, { tool, index, inputs, heat }: ToolHeat): readonly Finding[] {
   const { alloy } = solderFill(method, facts)
   const material = solder(alloy)
   const defaults = heatVerdictDefaults[tool.kind]
   const { favourable, nominal, unfavourable } = heat.ends
-  draft.working('heatVerdict', inputs)
   const liquidus = draft.value('liquidus', material.liquidusC.nominal, '°C', material.liquidusC.provenance)
   const steady = draft.value(`joint at steady state under the ${tool.name}`, nominal.result.steadyC, '°C')
   if (nominal.wettedAtS !== null) {
@@ -92,6 +92,7 @@ function tellTool(draft: Draft, facts: JobFacts, method: MethodName, { tool, inp
     draft.value('lift the tool at', nominal.toolOffS, 's')
   }
   draft.value('bare wire to the insulation', jointShape(method, facts).stubMm, 'mm', rule('jg-insulation-gap-solder').source)
+  noteHeat(draft, { tool, index, inputs, heat }, steady.name)
   const values = {
     nominal: secondsOf('wetted', nominal.wettedAtS ?? 0),
     slow: secondsOf('wetted, unfavourable end', unfavourable.wettedAtS ?? 0),

@@ -26,7 +26,7 @@ export function jointSection(facts: JobFacts, method: MethodName, ground: JointG
   }
   const { site } = ground
   const limits = jointLimits(method, facts, ground)
-  draft.working('acceptanceResistanceOhm', { ...site, jointLengthMm: limits.lengthMm, plainWireMultiple: 1 })
+  draft.working('acceptanceResistanceOhm', { ...site, jointLengthMm: limits.lengthMm, plainWireMultiple: 1 }, 'limit, new')
   const fresh = draft.value('limit, new', limits.newOhm, 'Ω', rule('pr-mv-splice').source)
   const aged = draft.value('limit, aged', limits.agedOhm, 'Ω', rule('pr-mv-splice').source)
   if (limits.outerOhm !== null) draft.value('outer limit', limits.outerOhm, 'Ω', rule('wp-joint-share').source)
@@ -67,10 +67,10 @@ function lap(draft: Draft, facts: JobFacts, method: MethodName) {
   const found = [0.5, 1].map((share) => lapJointResistanceOhm({ overlapMm, conductorsOhmPerM, interfaceSPerM: filletConductanceSPerM(fillet(share * thinMm)) }))
   const narrow = fillet(0.5 * thinMm)
   draft.working('filletConductanceSPerM', narrow)
-  draft.working('lapJointResistanceOhm', { overlapMm, conductorsOhmPerM, interfaceSPerM: filletConductanceSPerM(narrow) })
+  draft.working('lapJointResistanceOhm', { overlapMm, conductorsOhmPerM, interfaceSPerM: filletConductanceSPerM(narrow) }, 'resistance, well wetted')
   const high = Math.max(...found)
   const overlap = draft.value('overlap', overlapMm, 'mm', assumed.ours)
-  draft.value('solder', fill.volumeMm3, 'mm³')
+  draft.working('solderVolumeMm3', fill.volumeOf, draft.value('solder', fill.volumeMm3, 'mm³').name)
   const resistance = draft.value('resistance, well wetted', high, 'Ω', undefined, { low: Math.min(...found), high })
   if (facts.beyond !== null) draft.say('lap-unlike', 'sound', { values: { overlap, resistance }, rule: 'jg-lap-overlap' })
   else {
@@ -85,10 +85,11 @@ function warmth(draft: Draft, facts: JobFacts, method: MethodName, site: JointSi
   const current = planValue('current', facts.currentA, 'A')
   try {
     const inputs = { ...site, jointResistanceOhm }
-    const bands = (['churchill-chu', 'morgan'] as const).map((correlation) => jointTemperatureC({ ...inputs, correlation }))
-    const high = Math.max(...bands)
-    draft.working('jointTemperatureC', inputs)
-    const joint = draft.value('joint, full load in the hottest air', high, '°C', undefined, { low: Math.min(...bands), high })
+    const found = (['churchill-chu', 'morgan'] as const).map((correlation) => ({ correlation, jointC: jointTemperatureC({ ...inputs, correlation }) }))
+    const [cooler, hotter] = found.toSorted((one, other) => one.jointC - other.jointC) as [(typeof found)[0], (typeof found)[0]]
+    const high = hotter.jointC
+    const joint = draft.value('joint, full load in the hottest air', high, '°C', undefined, { low: cooler.jointC, high })
+    draft.working('jointTemperatureC', { ...inputs, correlation: hotter.correlation }, joint.name)
     const limit = planValue('limit', facts.limitC, '°C')
     const names = { limitOf: facts.limitOf }
     if (high > facts.limitC) draft.say('joint-too-hot', 'unsound', { values: { current, joint, limit }, names })

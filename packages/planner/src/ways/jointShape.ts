@@ -79,6 +79,8 @@ interface SolderFill {
   readonly alloy: SolderName
   readonly alloyOhmM: number
   readonly volumeMm3: number
+  /** Inputs of the volume. */
+  readonly volumeOf: Parameters<typeof solderVolumeMm3>[0]
   readonly wireMm: number
 }
 
@@ -96,11 +98,13 @@ export function solderFill(method: MethodName, facts: JobFacts): SolderFill {
   // Solder also fills the voids between strands of both wires.
   const void1Mm2 = Math.max(0, (Math.PI / 4) * facts.conductorDiameterMm ** 2 - facts.areaMm2)
   const void2Mm2 = facts.beyond === null ? void1Mm2 : Math.max(0, (Math.PI / 4) * facts.beyond.conductorDiameterMm ** 2 - facts.beyond.areaMm2)
-  const volumeMm3 = solderVolumeMm3({ overlapMm, diametersMm: [thinMm, thickMm], strandVoidMm2: void1Mm2 + void2Mm2 })
+  const volumeOf = { overlapMm, diametersMm: [thinMm, thickMm], strandVoidMm2: void1Mm2 + void2Mm2 } as const
+  const volumeMm3 = solderVolumeMm3(volumeOf)
   return {
     alloy: name,
     alloyOhmM: knownNominal(alloy, 'resistivityOhmM', alloy.resistivityOhmM),
     volumeMm3,
+    volumeOf,
     wireMm: Math.ceil(solderWireLengthMm({ volumeMm3, wireDiameterMm: solderWireMm })),
   }
 }

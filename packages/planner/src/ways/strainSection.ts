@@ -59,7 +59,7 @@ function aboveWater(draft: Draft): void {
 function bend(draft: Draft, facts: JobFacts): void {
   const inputs = { outsideDiameterMm: facts.outsideMm, rule: 'unsupported' } as const
   const radius = draft.value('least bend radius', minimumBendRadiusMm(inputs), 'mm', rule('sr-bend-10d').source)
-  draft.working('minimumBendRadiusMm', inputs)
+  draft.working('minimumBendRadiusMm', inputs, radius.name)
   const diameters = planValue('outer diameters', figure('sr-bend-10d', 'minRadiusDiameters'), '', rule('sr-bend-10d').source)
   const given = facts.job.surroundings?.bendRadiusMm
   if (given !== undefined && given < radius.value)
@@ -79,7 +79,7 @@ function flexing(draft: Draft, facts: JobFacts): void {
   const strain = { strandDiameterMm: strandMm, bendRadiusMm }
   const amplitude = bendStrain(strain)
   const life = flexLifeCycles({ strainAmplitude: amplitude })
-  draft.working('bendStrain', strain).working('flexLifeCycles', { strainAmplitude: amplitude })
+  draft.working('bendStrain', strain).working('flexLifeCycles', { strainAmplitude: amplitude }, 'bends, at least')
   const memory = { status: 'from memory', source: 'ductility law of copper strands with its scatter' } as const
   const values = {
     low: planValue('bends, at least', Math.round(life.low), '', memory),

@@ -4,6 +4,7 @@ import { assumed } from '../job/inner.ts'
 import { verdictOn, wantsFuse } from './wireJob.ts'
 import { nearSource, WireTeller } from './wireTeller.ts'
 import { wireWords } from './wireWords.ts'
+import { noteWireWorkings } from './wireWorkings.ts'
 
 type Draft = SectionDraft<typeof wireWords>
 
@@ -31,8 +32,8 @@ export function judgeWire(facts: JobFacts, replaced: Finding | null = null): Wir
   const metal = ofMetal(draft, facts)
   if (facts.job.damage.kind === 'overheated') draft.say('overheated', 'caution', { rule: 'me-conditions-overloaded' })
   const judged = verdictOn(facts)
-  const { job, verdict } = judged
-  draft.working('wireVerdict', job)
+  const { verdict } = judged
+  noteWireWorkings(draft, facts, verdict)
   if (verdict.conductorC !== null) draft.value('conductor, in the hottest air', verdict.conductorC.high, '°C', undefined, verdict.conductorC)
   if (verdict.dropV !== null) draft.value('drop over the wire, out and back', verdict.dropV, 'V')
   if (verdict.continuousA !== null) draft.value('wire at steady state, in the hottest air', verdict.continuousA.low, 'A', undefined, verdict.continuousA)
@@ -75,7 +76,7 @@ function judgeTerminal(draft: Draft, facts: JobFacts): Finding | null {
   if (facts.hottestC >= limitC) return draft.say('terminal-hot', 'unsound', { values: { air, limit: planValue('terminal limit', limitC, '°C') } })
   const inputs = { ratedCurrentA, ratedAmbientC, limitC, ambientC: facts.hottestC, reserveFactor: figure('wp-terminal-derating', 'deratingFactor') }
   const carries = draft.value('terminal, in the hottest air', terminalCurrentA(inputs), 'A')
-  draft.working('terminalCurrentA', inputs)
+  draft.working('terminalCurrentA', inputs, carries.name)
   const values = { rated: amperes('rated', ratedCurrentA), carries, air, current: amperes('current', facts.currentA) }
   if (facts.currentA <= carries.value) {
     draft.say('terminal-carries', 'sound', { values, rule: 'wp-terminal-derating' })
