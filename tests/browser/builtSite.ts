@@ -30,6 +30,7 @@ export interface Opened {
 
 export interface BuiltSite {
   readonly address: string
+  /** Opens a page of the site. Closing its context keeps the window, emptied, for the next page with the same options. */
   open(path: string, options?: BrowserContextOptions): Promise<Opened>
   /** Stops the server for good; the browser stays open. */
   stopServer(): Promise<void>
@@ -39,10 +40,30 @@ export interface BuiltSite {
 /** What Playwright writes in place of a registration. */
 const blockedWorker = 'Service Worker registration blocked by Playwright'
 
-async function openPage(browser: Browser, address: string, path: string, options: BrowserContextOptions): Promise<Opened> {
-  // An offline worker keeps the whole site with each new context, which costs more than the page under test; tests of it pass 'allow'.
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block', ...options })
-  const page = await context.newPage()
+/** Chromium without sandbox, graphics process or traffic of its own. */
+export function launched(): Promise<Browser> {
+  const program = findChromium()
+  if (program === undefined) throw new Error('no Chromium found: set CHROMIUM_PATH to its program')
+  return chromium.launch({ executablePath: program, args: ['--no-sandbox', '--disable-background-networking', '--disable-quic', '--disable-gpu'] })
+}
+
+/** Empties a used window of everything a new one would not have: documents, stored work, size, media, pointer. */
+async function emptied({ page, context }: Opened, address: string, { viewport, colorScheme, reducedMotion }: BrowserContextOptions): Promise<void> {
+  for (const other of context.pages()) if (other !== page) await other.close()
+  for (const event of ['console', 'pageerror', 'request'] as const) page.removeAllListeners(event)
+  // Stored work is reached from its own origin alone; this file runs no script that could write it again.
+  await page.goto(`${address}mark.svg`)
+  await page.evaluate(() => {
+    localStorage.clear()
+    sessionStorage.clear()
+  })
+  await page.mouse.move(0, 0)
+  await page.emulateMedia({ media: null, colorScheme: colorScheme ?? 'light', reducedMotion: reducedMotion ?? 'no-preference' })
+  if (viewport !== null && viewport !== undefined) await page.setViewportSize(viewport)
+}
+
+/** Notes what a page may not do, from now on. */
+function faultsOf(page: Page, address: string): readonly string[] {
   const faults: string[] = []
   page.on('console', (message) => {
     if (message.text() !== blockedWorker) faults.push(`console: ${message.text()}`)
@@ -51,22 +72,43 @@ async function openPage(browser: Browser, address: string, path: string, options
   page.on('request', (request) => {
     if (!/^(?:data|blob):/.test(request.url()) && !request.url().startsWith(address)) faults.push(`request to another host: ${request.url()}`)
   })
-  await page.goto(address + path, { waitUntil: 'load' })
-  return { page, context, faults }
+  return faults
 }
 
 /** The built site on a free port of the loopback, and a browser that opens its pages. */
 export async function builtSite(): Promise<BuiltSite> {
-  const program = findChromium()
-  if (program === undefined) throw new Error('no Chromium found: set CHROMIUM_PATH to its program')
   const server = await serve(built, 0)
-  const browser = await chromium.launch({
-    executablePath: program,
-    args: ['--no-sandbox', '--disable-background-networking', '--disable-quic', '--disable-gpu'],
-  })
+  const { address } = server
+  const browser = await launched()
+  /** Windows at rest, by their options: a new one costs four times the page that it shows. */
+  const atRest = new Map<string, Opened[]>()
+
+  async function windowFor(given: BrowserContextOptions): Promise<Opened> {
+    // An offline worker keeps the whole site with each new context, which costs more than the page under test; tests of it pass 'allow'.
+    const options: BrowserContextOptions = { viewport: { width: 390, height: 844 }, serviceWorkers: 'block', ...given }
+    const kind = JSON.stringify(options)
+    const used = atRest.get(kind)?.pop()
+    if (used !== undefined) {
+      await emptied(used, address, options)
+      return used
+    }
+    const context = await browser.newContext(options)
+    const opened: Opened = { context, page: await context.newPage(), faults: [] }
+    if (options.serviceWorkers !== 'allow')
+      context.close = async () => {
+        if (!opened.page.isClosed()) atRest.set(kind, [...(atRest.get(kind) ?? []), opened])
+      }
+    return opened
+  }
+
   return {
-    address: server.address,
-    open: (path, options = {}) => openPage(browser, server.address, path, options),
+    address,
+    open: async (path, options = {}) => {
+      const { page, context } = await windowFor(options)
+      const faults = faultsOf(page, address)
+      await page.goto(address + path, { waitUntil: 'load' })
+      return { page, context, faults }
+    },
     stopServer: () => server.close(),
     close: async () => {
       await browser.close()

@@ -1,11 +1,10 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type Browser, chromium, type Page } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { findChromium } from '../run/chromium.mjs'
 import { serve } from '../run/serve.mjs'
-import { built } from './builtSite.ts'
+import { built, launched } from './builtSite.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'strandwise-new-version-'))
 let browser: Browser
@@ -14,7 +13,7 @@ let server: Awaited<ReturnType<typeof serve>>
 beforeAll(async () => {
   cpSync(built, folder, { recursive: true })
   server = await serve(folder, 0)
-  browser = await chromium.launch({ executablePath: findChromium() ?? '', args: ['--no-sandbox', '--disable-background-networking', '--disable-quic'] })
+  browser = await launched()
 })
 afterAll(async () => {
   await browser.close()

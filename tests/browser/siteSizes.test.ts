@@ -55,13 +55,13 @@ const zipped = (path: string): number => gzipSync(readFileSync(join(built, path)
 /** Bytes fetched by a page, by kind, gzipped, inline scripts included; `use` may interact first. */
 async function fetched(path: string, use?: (page: Awaited<ReturnType<BuiltSite['open']>>['page']) => Promise<void>) {
   const names = new Map<string, string>()
-  const { page, context } = await site.open('404.html')
+  // Never closed before the browser is, so that no page finds another's files in its cache.
+  const { page } = await site.open('404.html')
   page.on('request', (request) => names.set(new URL(request.url()).pathname.slice(1), request.resourceType()))
   await page.goto(site.address + path, { waitUntil: 'networkidle' })
   await use?.(page)
   await page.waitForLoadState('networkidle')
   const written = await page.$$eval('script:not([src])', (scripts) => scripts.map((script) => script.textContent ?? ''))
-  await context.close()
   const inline = written.reduce((total, text) => total + gzipSync(text, { level: 9 }).length, 0)
   const sum = (kind: string) => [...names].filter(([, found]) => found === kind).reduce((total, [name]) => total + zipped(name), 0)
   return { script: sum('script') + inline, style: sum('stylesheet'), names: [...names.keys()] }

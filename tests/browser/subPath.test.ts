@@ -1,13 +1,13 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type Browser, chromium } from 'playwright-core'
+import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { tool } from '../run/build.mjs'
-import { findChromium } from '../run/chromium.mjs'
 import { newNode, root, toolEnvironment } from '../run/place.mjs'
 import { serve } from '../run/serve.mjs'
 import { run } from '../run/terminal.mjs'
+import { launched } from './builtSite.ts'
 
 const base = '/bench/strandwise/'
 const folder = mkdtempSync(join(tmpdir(), 'strandwise-sub-path-'))
@@ -35,7 +35,7 @@ beforeAll(async () => {
   const server = await serve(folder, 0)
   address = server.address.replace(/\/$/, '')
   closeServer = server.close
-  browser = await chromium.launch({ executablePath: findChromium() ?? '', args: ['--no-sandbox', '--disable-background-networking', '--disable-quic'] })
+  browser = await launched()
 }, 180_000)
 
 afterAll(async () => {
