@@ -49,7 +49,7 @@ function printedBehind(trivia: string): string | undefined {
   return [match[1], ...(match[2] ?? '').split('\n').map((line) => line.replace(/^\/\/ ?/, ''))].join('\n').trim()
 }
 
-/** console.log(x) // printed speaks of x. */
+/** The expression that a printed result belongs to: in `console.log(x) // 3`, x. */
 function shown(expression: ts.Expression, source: ts.SourceFile): string {
   const isLog = ts.isCallExpression(expression) && expression.expression.getText(source) === 'console.log' && expression.arguments.length === 1
   return (isLog ? (expression.arguments[0] as ts.Expression) : expression).getText(source)

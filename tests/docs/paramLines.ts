@@ -18,7 +18,7 @@ export function paramLines({ parameters, doc }: Pick<Entry, 'parameters' | 'doc'
     })
 }
 
-/** The declarations of a file with the lines that editors show put into each function's comment; once they stand there, nothing changes. */
+/** The declarations of a file with the lines that editors show put into each function's comment; a second run changes nothing. */
 export function withParamLines(declarations: string, entries: readonly Entry[]): string {
   return entries.reduce((text, entry) => {
     const lines = paramLines(entry)

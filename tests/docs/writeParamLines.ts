@@ -15,7 +15,7 @@ for (const [file, functions] of byFile) {
   const before = readFileSync(root + file, 'utf8')
   const after = withParamLines(before, functions)
   if (after === before) continue
-  // The compiler goes by the time of a file: with its own time it is not built again.
+  // Only comments changed: with its old time stamp the compiler does not build the file again.
   const { atime, mtime } = statSync(root + file)
   writeFileSync(root + file, after)
   utimesSync(root + file, atime, mtime)

@@ -4,7 +4,7 @@ import { wordsOf } from '../methodPage/readable.ts'
 
 /** Of a longer list only both ends are shown. */
 const longest = 12
-/** A result of more values is told by its first; the code has them all. */
+/** Most values shown of one result; the code example has all of them. */
 const mostLines = 80
 const longestText = 240
 

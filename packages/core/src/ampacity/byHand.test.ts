@@ -36,7 +36,7 @@ test('one wire in free air, worked by hand: 76.71 °C', () => {
  *   convection 2.233 x 0.02969 x 3.1416 x 24.3 = 5.062; radiation 0.9 x 5.6704e-8 x 3.1416 x 0.007336 x (357.45^4 - 333.15^4) = 4.713
  *   q = 9.775 W/m; within, q/(4 x 3.1416 x 0.2) = 3.889 K; centre 88.19 C
  *   heat 7 x 8^2 x 0.017241 x (1 + 0.00393 x 68.19) = 9.794 W/m, 0.2 % more: each kelvin sheds 0.46 W/m, so 84.34 and 88.24 C.
- * Library: 84.346 and 88.243 C. In free air at 60 C the same wire with 8 A stands at 69.0 C.
+ * Library: 84.346 and 88.243 C. In free air at 60 C the same wire with 8 A reaches 69.0 C.
  */
 test('seven such wires in a hot bundle, worked by hand: 84.3 °C outside, 88.2 °C in the middle', () => {
   const { centreC, surfaceC } = bundleTemperatureC({ ...wire, ambientC: 60, currentA: 8, loadedWires: 7, bundleOutsideMm: 7.44 })

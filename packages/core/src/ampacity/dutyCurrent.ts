@@ -7,7 +7,7 @@ import { requireFiniteResult, requireNotNegative, requirePositive } from '../err
  * @symbol on - onS - s - time on in each cycle
  * @symbol off - offS - s - time off in each cycle
  * @symbol tau - timeConstantS - s - thermal time constant, the same on and off
- * @symbol I_s - steadyA - A - current that may flow for ever
+ * @symbol I_s - steadyA - A - continuous current
  * @symbol I - result - A - current in the on-time
  * @domain onS: above 0
  * @domain offS: at least 0

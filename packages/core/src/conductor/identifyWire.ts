@@ -29,7 +29,7 @@ interface Scored {
  * Copper ranks before metals that fit equally well. The strand diameter counts together with the strand count.
  *
  * @equation A = n pi/4 d^2 by strands; A = pi/4 D^2 fill by diameter; A = m'/(D K) by mass; A = rho K/R' by resistance; a size fits where all intervals of A meet its own
- * @symbol A - result - mm2 - metal that each reading speaks for
+ * @symbol A - result - mm2 - metal area according to each reading
  * @symbol D - conductorDiameterMm - mm - across the bare conductor
  * @symbol n - strandCount - 1 - strands
  * @symbol d - strandDiameterMm - mm - across one strand

@@ -17,7 +17,7 @@ import { mmPerM } from './lapPair.ts'
  * @domain layerMm: at least 0
  * @domain layerOhmM: above 0
  * @domain optional filmOhmM2: at least 0
- * @throws DomainError outside the domain, and where neither layer nor film stands in the way
+ * @throws DomainError outside the domain, and if layer and film are both 0
  * @example
  * interfaceConductanceSPerM({ bondWidthMm: 1, layerMm: 0.1, layerOhmM: 1.5e-7, filmOhmM2: 5e-12 }) // 50000000
  * @source derived: layer and film in series over the bond's width

@@ -21,7 +21,7 @@ const largestA = 1e6
  * @symbol t_f - band.0.longestS - s - latest the fuse opens at that point; null is never
  * @symbol wire - wire - 1 - the wire as for its steady current and its time to a temperature
  * @symbol T_0 - initialC - C - conductor at the start, that of the air if absent
- * @symbol T_l - limitC - C - what the insulation stands
+ * @symbol T_l - limitC - C - temperature limit of the insulation
  * @symbol I_p - prospectiveA - A - largest current that a fault can draw
  * @symbol I_s - result - A - verdict, worst current and the stretches of current without protection
  * @domain ratedA: above 0

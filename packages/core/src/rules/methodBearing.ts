@@ -4,7 +4,7 @@ import { soldered, splices } from './methods.ts'
 import type { PracticeRule } from './practiceRule.ts'
 import { tradePractice } from './sources.ts'
 
-// Rules of other sections that affect the choice of a method; kept apart so that the choice ships only these.
+// Rules of other sections that also affect the choice of a method. The choice imports these, and not the whole of their sections.
 
 /**
  * Replacing the whole wire from terminal to terminal comes before splicing.

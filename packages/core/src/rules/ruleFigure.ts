@@ -6,7 +6,7 @@ import type { PracticeRule } from './practiceRule.ts'
  *
  * @equation row of the rule's values
  * @symbol key - key - 1 - name of the figure, its unit at the end
- * @symbol figure - result - as the key says - what the rule holds under it
+ * @symbol figure - result - as the key says - the rule's value under that key
  * @throws UnknownEntryError where the rule has no such figure
  * @example
  * ruleFigure({ id: 'me-no-lap-at-plug', values: { minMm: 50 } }, 'minMm') // 50

@@ -61,7 +61,7 @@ function rowsOf(table: PullForceTable, standard: string, contactSize: number | u
   return rows
 }
 
-/** Sizes by the key given; of a standard without that key, by the one it uses. */
+/** The table's sizes under this key, for an error message; its gauges if no row has the key. */
 function knownSizes(rows: readonly PullForceRow[], key: 'gauge' | 'areaMm2'): readonly string[] {
   const byKey = rows.flatMap((row) => (row[key] === undefined ? [] : [String(row[key])]))
   return byKey.length > 0 ? byKey : rows.map((row) => `gauge ${row.gauge}`)

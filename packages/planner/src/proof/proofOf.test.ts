@@ -17,11 +17,11 @@ describe('how a repair will be shown to be good', () => {
   })
   test('it says beforehand where plain wire would hide the joint once it is covered', () => {
     expect(proofFor({}).findings.map(({ code }) => code)).toContain('covered-blind')
-    // Ten centimetres in all: next to no wire between the probes.
+    // A run of only 0.1 m: almost no wire between the probes.
     const short = proofFor({ wire: { ...bilgePumpFeed.wire, outLengthM: 0.1, returnLengthM: 0.1 }, circuit: { ...bilgePumpFeed.circuit, fuseDistanceM: 0.05 } })
     expect(short.findings.map(({ code }) => code)).not.toContain('covered-blind')
   })
-  test('what runs for seconds is not asked to run for minutes', () => {
+  test('a load that runs for seconds is not tested for minutes', () => {
     const { findings, values } = proofFor({ load: { currentA: 4.2, onS: 30, offS: 600 } })
     expect(findings.map(({ code }) => code)).toContain('duty')
     expect(values.find(({ name }) => name === 'load on before reading')?.value).toBe(30)

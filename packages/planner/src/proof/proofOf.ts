@@ -56,7 +56,7 @@ function ofJoint(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint:
   return found
 }
 
-/** What is taken off for the plain wire between the probes: in the air of today, from cold to settled at that current. */
+/** Drop of the plain wire between the probes, to be subtracted: in today's air, from a cold wire to one at its steady temperature. */
 function plainWireV(draft: SectionDraft<typeof proofWords>, { input }: Chain): PlanValue {
   const low = sound.lay.low * input.wire.ohmPerM(input.ambientC) * input.currentA
   const high = sound.lay.high * input.wire.ohmPerM(input.wire.steadyC(input.currentA, input.ambientC)) * input.currentA

@@ -45,7 +45,7 @@ function checkRow({ id, verdict, low, high, limit, unit }: RepairCheck, units: U
 
 const byEye = 'by eye: '
 
-/** One row a check; what the eye found right stands in one row. */
+/** One row a check; visual checks that passed share one row. */
 function checkRows(checks: readonly RepairCheck[], units: Units): readonly (readonly string[])[] {
   const seen = checks.filter(({ id, verdict }) => id.startsWith(byEye) && verdict === 'passes').map(({ id }) => id.slice(byEye.length))
   const rows = checks.filter(({ id, verdict }) => !(id.startsWith(byEye) && verdict === 'passes')).map((check) => checkRow(check, units))

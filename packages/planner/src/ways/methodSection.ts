@@ -33,7 +33,7 @@ const longRunM = 2
 /** Days until a temporary repair is due for renewal: ours. */
 const temporaryDays = 30
 
-/** Rules on a way, as needed for the choice. */
+/** What the rules say about one method: its section, and the findings that exclude it or attach a condition. */
 interface MethodJudged {
   readonly section: PlanSection
   /** The finding of a binding prohibition. */

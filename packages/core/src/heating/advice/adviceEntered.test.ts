@@ -51,7 +51,7 @@ const joints: fc.Arbitrary<HeatJointInput> = fc
     return { ...rest, ...watched, conductors, joint: { lapMm: 4 * diameterMm, diameterMm, solderMm3: 2 * diameterMm ** 2 } } as HeatJointInput
   })
 
-/** The joint with `to` typed in where the lever stands, and nothing else but a longer watch where one was given. */
+/** The input with the advised value `to` in the field that the change names; observed longer if the change says so. */
 function entered(input: HeatJointInput, { lever, to }: HeatChange): HeatJointInput {
   if (lever === 'alloy') return { ...input, alloy: to as 'SAC305' }
   if (lever === 'clip') {
@@ -112,7 +112,7 @@ describe('the advice, entered, comes out as advised', () => {
     const stream = heatJointAdvice({ ...joint, tool: { kind: 'hot-air', airC: 250, airSpeedMPerS: 10 }, toolOffS: 20, limits })
     expect(stream.toFlow.map(({ lever }) => lever)).toContain('airC')
     expect(() => heatJointAdvice({ ...joint, tool: { ...iron, contactResistanceKPerW: 14, tipHeatCapacityJPerK: 3 }, limits })).not.toThrow()
-    // A tip of next to no resistance: its ratio to the other end is no number.
+    // A tip with almost no resistance: its ratio to the other end overflows.
     expect(() => heatJointAdvice({ ...joint, tool: { ...iron, tipResistanceKPerW: 5e-324 } })).not.toThrow()
   })
 })

@@ -9,7 +9,7 @@ const mostTrials = 60
 /** Interpolates between two positions of a lever, geometrically if both are positive. */
 function between(from: number, to: number, share: number): number {
   if (share === 1) return to
-  // Two powers, because to / from overflows where from is next to nothing.
+  // Two powers, because to / from overflows for a tiny from.
   return from > 0 && to > 0 ? from ** (1 - share) * to ** share : from + (to - from) * share
 }
 

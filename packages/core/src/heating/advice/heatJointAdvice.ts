@@ -16,7 +16,7 @@ import { type GivenLimits, readLimits } from './adviceLimits.ts'
  *
  * @equation least |ln(to/from)| with wettedAtS not null, or insulationExposureS <= allowed
  * @symbol to - result - 1 - where the lever goes, in its own unit
- * @symbol from - tool.setC - 1 - where it stands now
+ * @symbol from - tool.setC - 1 - its present value
  * @symbol allowed - allowedExposureS - s - how long an edge may be above its limit
  * @domain optional allowedExposureS: from 0 to 1e8
  * @domain limits.contactResistanceKPerW.low: from 1e-6 to 1e9

@@ -3,7 +3,7 @@ import type { Sleeve } from '@strandwise/core/sleeve'
 
 /** Table rows fixed at build time. */
 export interface SleeveFacts {
-  /** Sizes to choose from, by the word of their option. */
+  /** Sleeve sizes to choose from, by option value. */
   readonly stock: Readonly<Record<string, Sleeve & { readonly name: string; readonly fromMemory: boolean }>>
   readonly changes: Readonly<Partial<Record<SleeveMaterialName, Interval>>>
   /** Recovered inside over the smallest diameter, at most. */

@@ -33,7 +33,7 @@ export function bundleOf(areaMm2: number, place: Place, facts: WireSizeFacts): W
   return { ...heat, loadedWires: place.loadedWires, bundleOutsideMm: ratio * wireOutsideMm }
 }
 
-/** What the wire carries for ever by both models of still air; null where none is allowed. */
+/** Continuous current of the wire, by both models of still air; null if none is allowed. */
 export function currentBand(areaMm2: number, place: Place, facts: WireSizeFacts): Interval | null {
   const { limitC } = place
   if (limitC <= place.ambientC) return null
