@@ -1,6 +1,5 @@
-/** Heat source of the joint; temperatures are rises above the surroundings, resistances in K/W. */
+/** Heat source of the joint while the tool is on; temperatures are rises above the surroundings, resistances in K/W. */
 export type HeatSource =
-  | { readonly kind: 'none' }
   | { readonly kind: 'iron'; readonly setRiseK: number; readonly maximumW: number; readonly resistanceKPerW: number }
   | {
       readonly kind: 'heavy-iron'
@@ -13,13 +12,17 @@ export type HeatSource =
   | { readonly kind: 'air'; readonly airRiseK: number; readonly film: StreamFilm }
   | HeatTube
 
+/** What changes from outside during a run. */
+export interface HeatState {
+  readonly toolOn: boolean
+  /** True once the tube over a joint has shrunk. */
+  readonly recovered: boolean
+}
+
 /** A tube over the lap: only the tube is exposed to the air, and it passes heat on to the joint. It shrinks once, on first reaching recoveryRiseK. */
 export interface HeatTube {
   readonly kind: 'tube'
   readonly airRiseK: number
-  /** True while the stream is on. */
-  readonly streamed: boolean
-  readonly recovered: boolean
   readonly emissivity: number
   readonly capacityJPerK: number
   readonly recoveryRiseK: number

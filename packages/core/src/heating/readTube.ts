@@ -97,8 +97,6 @@ export function readTube(i: HeatJointInput, tube: SolderSleeveTube, { pressurePa
     source: {
       kind: 'tube',
       airRiseK: tool.airC - ambientC,
-      streamed: true,
-      recovered: false,
       emissivity,
       capacityJPerK: storeJPerMK * lapM,
       recoveryRiseK: recoveryC - ambientC,

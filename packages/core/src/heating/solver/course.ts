@@ -1,4 +1,4 @@
-import { gamma, type HeatedJoint, stages } from './heatedJoint.ts'
+import { endSlope, type HeatedJoint, solveStart, stages, startSlope } from './heatedJoint.ts'
 
 /**
  * Dense output of a step: for each entry a cubic Hermite through both ends, or a straight line if the step was accepted in spite of its error.
@@ -13,48 +13,37 @@ export const edgeEntry = (w: number): number => 2 + entriesAWire * w
 export const tubeEntry = (w: number, k: 0 | 1 | 2): number => edgeEntry(w) + 1 + k
 
 export function newCourse(joint: HeatedJoint) {
-  const list = (): Float64Array => new Float64Array(edgeEntry(joint.wires.length))
+  const watched = [0, 1]
+  joint.wires.forEach(({ mesh, places }, w) => {
+    const first = joint.from[w] as number
+    const tube = first + 2 * mesh.endsM.length - 1
+    // The place at the end of the last element under the stub, then the one at the start of the first under the insulation.
+    const edgePlace = (3 * mesh.edgeNode) / 2
+    const place = (p: number): number => (places === 0 ? first : tube + Math.min(Math.max(p, 0), places - 1))
+    watched.push(first + mesh.edgeNode, place(0), place(edgePlace - 1), place(edgePlace))
+  })
+  const list = (): Float64Array => new Float64Array(watched.length)
   // Slopes per second.
-  return { atS: 0, durationS: 0, start: list(), end: list(), startSlope: list(), endSlope: list() }
+  return { watched: Int32Array.from(watched), atS: 0, durationS: 0, start: list(), end: list(), startSlope: list(), endSlope: list() }
 }
 
-const tubePlaces = [0, 1, 2] as const
-
-/** Reads the entries at the start (stage 0) or end (last stage) of a step; for the tube also the slopes. */
-export function readEntries(joint: HeatedJoint, stage: number, values: Float64Array, slopes: Float64Array): void {
-  const lumps = joint.lumps[stage] as Float64Array
-  values[0] = lumps[0] as number
-  values[1] = lumps[1] as number
-  for (let w = 0; w < joint.wires.length; w++) {
-    const wire = joint.wires[w]
-    if (wire === undefined) return
-    const { edgeNode } = wire.mesh
-    const u = wire.u[stage] as Float64Array
-    values[edgeEntry(w)] = u[edgeNode] as number
-    // The last place of the element that ends at the edge, and the first of the one that begins there; without stub, or under a tube that ends there, none.
-    const edgePlace = (3 * edgeNode) / 2
-    for (const k of tubePlaces) {
-      const place = k === 0 ? 0 : edgePlace + k - 2
-      if (place < 0 || place >= wire.places) continue
-      const entry = tubeEntry(w, k)
-      const tube = (wire.tubeU[stage] as Float64Array)[place] as number
-      const copper = u[k === 0 ? 0 : edgeNode] as number
-      values[entry] = tube
-      const taken = (wire.tubeDrive[place] as number) - (wire.tubeOut[place] as number) * tube + (wire.tubeIn[place] as number) * (copper - tube)
-      slopes[entry] = taken / (wire.tubeStore[place] as number)
-    }
-  }
+/** Reads values and slopes just after a change from outside; slopes of 0 if they cannot be solved. */
+export function readStart(joint: HeatedJoint, course: Course, nuS: number): void {
+  const { watched, start, startSlope: slopes } = course
+  const solved = solveStart(joint, nuS)
+  watched.forEach((i, entry) => {
+    start[entry] = (joint.states[0] as Float64Array)[i] as number
+    slopes[entry] = solved ? startSlope(joint, i, nuS) : 0
+  })
 }
 
-/** Slopes of lumps and edges at the end of a solved step: those of its last stage. */
-export function endSlopes(joint: HeatedJoint, durationS: number, slopes: Float64Array): void {
-  const nuS = gamma * durationS
-  const lumps = joint.lumps[stages] as Float64Array
-  for (let k = 0; k < 2; k++) slopes[k] = ((lumps[k] as number) - (joint.lastZ[k] as number)) / nuS
-  for (let w = 0; w < joint.wires.length; w++) {
-    const wire = joint.wires[w]
-    if (wire === undefined) return
-    slopes[edgeEntry(w)] = (((wire.u[stages] as Float64Array)[wire.mesh.edgeNode] as number) - (joint.edgeLastZ[w] as number)) / nuS
+/** Reads values and slopes at the end of a solved step. */
+export function readEnd(joint: HeatedJoint, course: Course): void {
+  const { watched, end, endSlope: slopes, durationS } = course
+  for (let entry = 0; entry < watched.length; entry++) {
+    const i = watched[entry] as number
+    end[entry] = (joint.states[stages] as Float64Array)[i] as number
+    slopes[entry] = endSlope(joint, i, durationS)
   }
 }
 

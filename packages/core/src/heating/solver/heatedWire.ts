@@ -1,24 +1,27 @@
-import type { Wire } from '../heatModel.ts'
-import { finZones, type WireMesh, type WireState } from './wireMesh.ts'
+import type { HeatState, Wire } from '../heatModel.ts'
+import { finZones, type WireMesh } from './wireMesh.ts'
 
 /** Stands in for a clip without thermal resistance. */
 const leastClipKPerW = 1e-6
 /** Simpson's weights. */
 const weights = [1 / 6, 4 / 6, 1 / 6] as const
-/** States held per step: the start and five stages. */
-export const statesHeld = 6
 
-const held = (length: number): readonly Float64Array[] => Array.from({ length: statesHeld }, () => new Float64Array(length))
+/** Node of a place under the tube. Places are counted from the joint, three an element; the last node of an element is the first of the next. */
+const nodeAt = (place: number): number => place - Math.trunc(place / 3)
+
+/** Temperatures that a wire keeps in the joint's state: its nodes, then the places of the tube. */
+export const unknownsOf = ({ endsM, tubeElements }: WireMesh): number => 2 * endsM.length - 1 + 3 * tubeElements
 
 /**
  * One wire on its elements, as a heat balance of its nodes: store u' + (loss + stiffness) u = drive. Under a tube each of an element's three nodes also has a tube temperature, which is eliminated into the node's loss and drive. Assembled again when the tool leaves or the tube shrinks.
  */
 type HeatedWire = ReturnType<typeof heatedWire>
 
-export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState) {
+/** Lays a wire over the joint's states, beginning at index `from` of each. */
+export function heatedWire(wire: Wire, mesh: WireMesh, state: HeatState, states: readonly Float64Array[], from: number) {
   const elements = mesh.endsM.length - 1
   const nodes = 2 * elements + 1
-  const mostPlaces = wire.tube === null ? 0 : 3 * elements
+  const places = 3 * mesh.tubeElements
   const list = (length: number): Float64Array => new Float64Array(length)
   const heated = {
     wire,
@@ -29,20 +32,19 @@ export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState) {
     store: list(nodes),
     loss: list(nodes),
     drive: list(nodes),
-    /** Places under the tube: the first ones. */
-    places: 0,
-    tubeStore: list(mostPlaces),
-    tubeOut: list(mostPlaces),
-    tubeDrive: list(mostPlaces),
-    tubeIn: list(mostPlaces),
-    /** Temperature rises of wire nodes and tube, at the start and each stage. */
-    u: held(nodes),
-    tubeU: held(mostPlaces),
+    places,
+    tubeStore: list(places),
+    tubeOut: list(places),
+    tubeDrive: list(places),
+    tubeIn: list(places),
+    /** Temperature rises of wire nodes and tube, in each of the states. */
+    u: states.map((values) => values.subarray(from, from + nodes)),
+    tubeU: states.map((values) => values.subarray(from + nodes, from + nodes + places)),
     /** Factored system of the present step: one over each diagonal, the share of a middle in its ends, couplings of neighbouring ends, the tube's. */
     inverse: list(nodes),
     carry: list(elements),
     coupling: list(elements),
-    tubeInverse: list(mostPlaces),
+    tubeInverse: list(places),
     right: list(nodes),
     stepNuS: 0,
     /** p of p T - r, the heat flow from the joint into this wire at a stage. */
@@ -55,13 +57,13 @@ export function heatedWire(wire: Wire, mesh: WireMesh, state: WireState) {
 }
 
 /** Assembles store, loss and drive of every node for the present source; temperatures stay. */
-export function assemble(heated: HeatedWire, state: WireState): void {
+export function assemble(heated: HeatedWire, state: HeatState): void {
   const { wire, mesh, elements, stiffness, store, loss, drive, tubeStore, tubeOut, tubeDrive, tubeIn } = heated
   const zones = finZones(wire, state)
   store.fill(0)
   loss.fill(0)
   drive.fill(0)
-  heated.places = 0
+  let place = 0
   let z = 0
   for (let e = 0; e < elements; e++) {
     const from = mesh.endsM[e] as number
@@ -77,11 +79,11 @@ export function assemble(heated: HeatedWire, state: WireState): void {
       loss[node] = (loss[node] as number) + share * zone.lossWPerMK
       drive[node] = (drive[node] as number) + share * zone.lossWPerMK * zone.surroundingsRiseK
       if (zone.tube === null) continue
-      const place = heated.places++
       tubeStore[place] = share * zone.tube.storeJPerMK
       tubeOut[place] = share * (zone.tube.outerWPerMK + zone.tube.radiationWPerMK)
       tubeDrive[place] = share * zone.tube.outerWPerMK * zone.tube.airRiseK
       tubeIn[place] = share * zone.tube.innerWPerMK
+      place++
     }
   }
   const last = 2 * elements
@@ -102,9 +104,8 @@ export function factor(heated: HeatedWire, nuS: number): void {
   heated.stepNuS = nuS
   const { elements, stiffness, store, loss, inverse, carry, coupling, places, tubeStore, tubeOut, tubeIn, tubeInverse } = heated
   for (let i = 0; i <= 2 * elements; i++) inverse[i] = (store[i] as number) + nuS * (loss[i] as number)
-  // Places under a tube are the first ones, three an element: place p of element e belongs to node p - e.
-  for (let p = 0, node = 0; p < places; p++, node++) {
-    if (p > 0 && p % 3 === 0) node--
+  for (let p = 0; p < places; p++) {
+    const node = nodeAt(p)
     const inner = nuS * (tubeIn[p] as number)
     const own = 1 / ((tubeStore[p] as number) + nuS * (tubeOut[p] as number) + inner)
     tubeInverse[p] = own
@@ -134,8 +135,8 @@ export function sweepIn(heated: HeatedWire, stage: number): number {
   const tubeZ = heated.tubeU[stage] as Float64Array
   const last = 2 * elements
   for (let i = 0; i <= last; i++) right[i] = (store[i] as number) * (z[i] as number) + nuS * (drive[i] as number)
-  for (let p = 0, node = 0; p < places; p++, node++) {
-    if (p > 0 && p % 3 === 0) node--
+  for (let p = 0; p < places; p++) {
+    const node = nodeAt(p)
     const free = ((tubeStore[p] as number) * (tubeZ[p] as number) + nuS * (tubeDrive[p] as number)) * (tubeInverse[p] as number)
     tubeZ[p] = free
     right[node] = (right[node] as number) + nuS * (tubeIn[p] as number) * free
@@ -165,9 +166,8 @@ export function sweepOut(heated: HeatedWire, stage: number, jointRiseK: number):
     u[a + 2] = far
     near = far
   }
-  for (let p = 0, node = 0; p < places; p++, node++) {
-    if (p > 0 && p % 3 === 0) node--
-    tubeU[p] = (tubeU[p] as number) + nuS * (tubeIn[p] as number) * (tubeInverse[p] as number) * (u[node] as number)
+  for (let p = 0; p < places; p++) {
+    tubeU[p] = (tubeU[p] as number) + nuS * (tubeIn[p] as number) * (tubeInverse[p] as number) * (u[nodeAt(p)] as number)
   }
 }
 

@@ -1,6 +1,6 @@
-import type { HeatModel, HeatSource } from '../heatModel.ts'
-import { type Course, edgeEntry, endSlopes, firstPassing, newCourse, readEntries, straighten } from './course.ts'
-import { acceptStep, changeSource, type HeatedJoint, heatedJoint, shortestTimeS, solveStep, stages, startSlopes, stepErrorK } from './heatedJoint.ts'
+import type { HeatModel, HeatState } from '../heatModel.ts'
+import { type Course, firstPassing, newCourse, readEnd, readStart, straighten } from './course.ts'
+import { acceptStep, changeState, type HeatedJoint, heatedJoint, shortestTimeS, solveStep, stepErrorK } from './heatedJoint.ts'
 import { storedJ } from './heatedWire.ts'
 import { heatOf, riseOf } from './lumps.ts'
 import { type HeatingRecord, newRecord, recordStep } from './record.ts'
@@ -34,21 +34,19 @@ interface Run {
   lossJ: number
 }
 
-/** Finds the slopes just after a discontinuity; 0 for the lumps if the stage does not converge. */
-function restart(run: Run): void {
-  const { joint, course } = run
-  const { start, startSlope } = course
-  readEntries(joint, 0, start, startSlope)
-  const edges = new Float64Array(joint.wires.length)
-  if (!startSlopes(joint, 1e-6 * run.wantedS, startSlope, edges)) startSlope.fill(0)
-  edges.forEach((slope, w) => {
-    startSlope[edgeEntry(w)] = slope
-  })
-  // Nothing to restore: the short stage used only the first stage's lists.
+/** Finds values and slopes at the start, or just after a change from outside. */
+const restart = ({ joint, course, wantedS }: Run): void => readStart(joint, course, 1e-6 * wantedS)
+
+/** The tool leaves, or the tube shrinks: go on with shorter steps. */
+function change(run: Run, state: HeatState): void {
+  changeState(run.joint, state)
+  run.wantedS *= afterChange
+  restart(run)
 }
 
 /** Heat of the joint (0) or tip (1) at which the heater leaves full power; Infinity if it never does. */
-function limitedBelowJ({ source, curve, bodyJPerK }: HeatedJoint, entry: 0 | 1): number {
+function limitedBelowJ({ model: { source }, state, curve, bodyJPerK }: HeatedJoint, entry: 0 | 1): number {
+  if (!state.toolOn) return Infinity
   if (entry === 0 && source.kind === 'iron') return heatOf(curve, Math.max(source.setRiseK - source.maximumW * source.resistanceKPerW, -1))
   if (entry === 1 && source.kind === 'heavy-iron') return bodyJPerK * (source.setRiseK - source.maximumW * source.tipResistanceKPerW)
   return Infinity
@@ -70,8 +68,8 @@ function bendInside({ joint, course }: Run): number {
 
 /** Fraction of the step at which the tube recovers; 1 also if just beyond the end, Infinity if it does not. */
 function recoveryInside({ joint, course }: Run): number {
-  const { source } = joint
-  if (source.kind !== 'tube' || source.recovered) return Infinity
+  const { source } = joint.model
+  if (source.kind !== 'tube' || joint.state.recovered) return Infinity
   const heatJ = joint.bodyJPerK * source.recoveryRiseK
   const x = firstPassing(course, 1, heatJ, true)
   if (x < Infinity) return x > 1 - nearRecovery ? 1 : x
@@ -90,8 +88,7 @@ function takeStep(run: Run, endS: number): void {
     const growth = settled ? Math.min(mostGrowth, Math.max(leastGrowth, safety * (error / toleranceK) ** (-1 / 4))) : unsettledShare
     course.atS = run.nowS
     course.durationS = durationS
-    readEntries(joint, stages, course.end, course.endSlope)
-    endSlopes(joint, durationS, course.endSlope)
+    readEnd(joint, course)
     if (forced) straighten(course)
     const recoversAt = settled ? recoveryInside(run) : Infinity
     const endsAt = settled ? Math.min(recoversAt, bendInside(run)) : 1
@@ -122,27 +119,22 @@ function finish(run: Run, durationS: number, wantedS: number, endS: number, reco
   run.wantedS = wantedS
   course.start.set(course.end)
   course.startSlope.set(course.endSlope)
-  if (recovers && joint.source.kind === 'tube') {
+  if (recovers) {
     record.recoveredAtS = run.nowS
-    changeSource(joint, { ...joint.source, recovered: true }, { ...joint.state, recovered: true })
-    run.wantedS *= afterChange
-    restart(run)
+    change(run, { ...joint.state, recovered: true })
   }
 }
 
 function removeTool(run: Run): void {
   const { joint, record } = run
-  record.jointAtToolOffK = riseOf(joint.curve, (joint.lumps[0] as Float64Array)[0] as number)
-  const source: HeatSource = joint.source.kind === 'tube' ? { ...joint.source, streamed: false } : { kind: 'none' }
-  changeSource(joint, source, { ...joint.state, toolOn: false })
-  run.wantedS *= afterChange
-  restart(run)
+  record.jointAtToolOffK = riseOf(joint.curve, (joint.states[0] as Float64Array)[0] as number)
+  change(run, { ...joint.state, toolOn: false })
 }
 
 /** Heat stored in lumps and wires; a tip's heat belongs to the tool. */
 function heatHeldJ({ joint }: Run): number {
-  const lumps = joint.lumps[0] as Float64Array
-  let sum = (lumps[0] as number) + (joint.source.kind === 'tube' ? (lumps[1] as number) : 0)
+  const [jointJ = 0, bodyJ = 0] = joint.states[0] as Float64Array
+  let sum = jointJ + (joint.model.source.kind === 'tube' ? bodyJ : 0)
   for (const wire of joint.wires) sum += wire.wire.tails * storedJ(wire)
   return sum
 }

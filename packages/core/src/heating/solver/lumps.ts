@@ -1,5 +1,5 @@
 import { stefanBoltzmannWPerM2K4, zeroCelsiusK } from '../../heat/index.ts'
-import type { HeatModel, HeatSource, HeatTube, Melt, TubeOnLap } from '../heatModel.ts'
+import type { HeatModel, HeatSource, HeatState, HeatTube, Melt, TubeOnLap } from '../heatModel.ts'
 import { filmAt } from '../streamFilm.ts'
 
 /** Indices of the list that `exchange` fills: heat flows in W and their derivatives in W/K. */
@@ -66,29 +66,39 @@ function innerWPerK(model: HeatModel, source: HeatTube, lap: TubeOnLap, rise: nu
 }
 
 /** A tube over the lap, in a stream or in still air, and its heat flow to the joint; the joint itself is not exposed to air. */
-function tube(model: HeatModel, source: HeatTube, rise: number, body: number, out: Float64Array): void {
+function tube(model: HeatModel, source: HeatTube, { toolOn, recovered }: HeatState, rise: number, body: number, out: Float64Array): void {
   const { ambientC } = model
-  const lap = source.recovered ? source.onLapRecovered : source.onLapLoose
+  const lap = recovered ? source.onLapRecovered : source.onLapLoose
   const link = innerWPerK(model, source, lap, rise, body)
   const flow = link * (body - rise)
-  const film = source.streamed ? filmAt(lap.stream, body) : lap.stillFilmWPerM2K
+  const film = toolOn ? filmAt(lap.stream, body) : lap.stillFilmWPerM2K
   const outer = film === 0 ? 0 : 1 / (1 / (film * lap.outsideM2) + lap.halfWallKPerW)
-  const taken = outer * ((source.streamed ? source.airRiseK : 0) - body)
+  const taken = outer * ((toolOn ? source.airRiseK : 0) - body)
   const k = body + ambientC + zeroCelsiusK
   const radiated = lap.outsideM2 * radiationWPerM2K(source.emissivity, body + ambientC, ambientC) * body
   out[X.joint] = flow
   out[X.jointByJoint] = -link
   out[X.jointByBody] = link
-  out[X.heatIn] = source.streamed ? taken : 0
-  out[X.surface] = source.streamed ? radiated : radiated - taken
+  out[X.heatIn] = toolOn ? taken : 0
+  out[X.surface] = toolOn ? radiated : radiated - taken
   out[X.body] = taken - radiated - flow
   out[X.bodyByJoint] = link
   out[X.bodyByBody] = -link - outer - 4 * lap.outsideM2 * source.emissivity * stefanBoltzmannWPerM2K4 * k * k * k
 }
 
 /** Heat flows into the joint, wires apart, and into the tip or tube, at these rises. */
-export function exchange(model: HeatModel, source: HeatSource, rise: number, body: number, out: Float64Array): void {
+export function exchange(model: HeatModel, state: HeatState, rise: number, body: number, out: Float64Array): void {
+  const { source } = model
   out.fill(0)
+  if (source.kind === 'tube') tube(model, source, state, rise, body, out)
+  else {
+    if (state.toolOn) tool(model, source, rise, body, out)
+    surface(model, rise, state.toolOn && source.kind === 'air', out)
+  }
+}
+
+/** Heat flows from an iron or a stream on the bare joint. */
+function tool(model: HeatModel, source: Exclude<HeatSource, HeatTube>, rise: number, body: number, out: Float64Array): void {
   switch (source.kind) {
     case 'iron': {
       // The heater delivers the demand up to its power.
@@ -119,12 +129,6 @@ export function exchange(model: HeatModel, source: HeatSource, rise: number, bod
       out[X.joint] = power
       out[X.jointByJoint] = -g
       out[X.heatIn] = power
-      break
     }
-    case 'tube':
-      tube(model, source, rise, body, out)
-      return
-    case 'none':
   }
-  surface(model, rise, source.kind === 'air', out)
 }

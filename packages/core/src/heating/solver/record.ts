@@ -93,10 +93,11 @@ function recordJoint(joint: HeatedJoint, record: HeatingRecord, course: Course):
 
 /** Hottest outer face of the tube, over the lap, the stubs and the insulation's edges; and the inner face over the lap, where the ring is. */
 function tubeFacesK(joint: HeatedJoint, course: Course, x: number): readonly [outer: number, inner: number] {
-  const { source, state, model, flows } = joint
+  const { state, model, flows } = joint
+  const { source } = model
   if (source.kind !== 'tube') return [0, 0]
   const body = bodyRiseOf(joint, courseAt(course, 1, x))
-  exchange(model, source, riseOf(joint.curve, courseAt(course, 0, x)), body, flows)
+  exchange(model, state, riseOf(joint.curve, courseAt(course, 0, x)), body, flows)
   const { halfWallKPerW } = state.recovered ? source.onLapRecovered : source.onLapLoose
   const inwards = flows[X.joint] as number
   let outer = body + ((flows[X.body] as number) + inwards) * halfWallKPerW
@@ -115,10 +116,10 @@ function tubeFacesK(joint: HeatedJoint, course: Course, x: number): readonly [ou
 }
 
 function recordTube(joint: HeatedJoint, record: HeatingRecord, course: Course): void {
-  const { source, model } = joint
+  const { source, melt } = joint.model
   if (source.kind !== 'tube') return
   const pieceS = course.durationS / pieces
-  const melts = model.melt.liquidusRiseK
+  const melts = melt.liquidusRiseK
   let [outer, inner] = tubeFacesK(joint, course, 0)
   // When the tube grips, its inner face temperature jumps.
   if (inner >= melts) record.ringMeltsAtS ??= course.atS

@@ -1,7 +1,7 @@
 import { ConvergenceError } from '../../errors/index.ts'
-import type { HeatModel, HeatSource, Wire } from '../heatModel.ts'
+import type { HeatModel, HeatState, Wire } from '../heatModel.ts'
 import { exchange, X } from './lumps.ts'
-import { finZones, steadyZone, type WireState } from './wireMesh.ts'
+import { finZones, steadyZone } from './wireMesh.ts'
 
 /** The steady fin as a two-port: flow = admittance rise - offset; rise at the stub's end = edgeOffset + edgeSlope rise. */
 interface FinAdmittance {
@@ -16,7 +16,7 @@ const tanhOver = (x: number): number => (x < 1e-8 ? 1 : Math.tanh(x) / x)
 const overSinh = (x: number): number => (x < 1e-8 ? 1 : x / Math.sinh(x))
 
 /** Solves the exact steady fin, stretch by stretch from the endless far end to the joint. */
-function finAdmittance(wire: Wire, state: WireState): FinAdmittance {
+function finAdmittance(wire: Wire, state: HeatState): FinAdmittance {
   const { conductanceWM: kA, clip } = wire
   const zones = finZones(wire, state)
   let Y = 0
@@ -92,8 +92,8 @@ function fallingRoot(lowK: number, highK: number, at: Float64Array, balance: (ri
 }
 
 /** Steady balance with the wires as closed-form fins, the tube in the state given. */
-function steadyIn(model: HeatModel, source: HeatSource, state: WireState): SteadyJoint & { readonly bodyRiseK: number } {
-  const { wires } = model
+function steadyIn(model: HeatModel, state: HeatState): SteadyJoint & { readonly bodyRiseK: number } {
+  const { source, wires } = model
   const fins = wires.map((wire) => finAdmittance(wire, state))
   let Y = 0
   let J = 0
@@ -102,7 +102,7 @@ function steadyIn(model: HeatModel, source: HeatSource, state: WireState): Stead
     Y += tails * fin.admittanceWPerK
     J += tails * fin.offsetW
   })
-  const driving = source.kind === 'iron' || source.kind === 'heavy-iron' ? source.setRiseK : source.kind === 'none' ? 0 : source.airRiseK
+  const driving = source.kind === 'iron' || source.kind === 'heavy-iron' ? source.setRiseK : source.airRiseK
   const rises = [0, driving, ...wires.flatMap((wire) => [wire.clip?.riseK ?? 0, wire.swept?.riseK ?? 0, wire.tube?.airRiseK ?? 0])]
   const low = Math.min(...rises)
   const high = Math.max(...rises)
@@ -110,7 +110,7 @@ function steadyIn(model: HeatModel, source: HeatSource, state: WireState): Stead
   const at = new Float64Array(2)
   const jointFor = (body: number): number =>
     fallingRoot(low, high, at, (rise) => {
-      exchange(model, source, rise, body, out)
+      exchange(model, state, rise, body, out)
       at[0] = (out[X.joint] as number) - Y * rise + J
       at[1] = (out[X.jointByJoint] as number) - Y
     })
@@ -118,7 +118,7 @@ function steadyIn(model: HeatModel, source: HeatSource, state: WireState): Stead
     source.kind !== 'tube'
       ? 0
       : fallingRoot(low, high, at, (body) => {
-          exchange(model, source, jointFor(body), body, out)
+          exchange(model, state, jointFor(body), body, out)
           // The joint follows the tube: its admittance with its wires, Y, is in series with the link.
           const link = out[X.jointByBody] as number
           const own = Y - (out[X.jointByJoint] as number)
@@ -133,9 +133,11 @@ function steadyIn(model: HeatModel, source: HeatSource, state: WireState): Stead
 export function steadyJoint(model: HeatModel): SteadyJoint {
   const { source } = model
   // At steady state a tip's heat capacity has no effect.
-  const massless: HeatSource =
-    source.kind === 'heavy-iron' ? { ...source, kind: 'iron', resistanceKPerW: source.tipResistanceKPerW + source.contactResistanceKPerW } : source
-  const loose = steadyIn(model, massless, { toolOn: true, recovered: false })
+  const massless: HeatModel =
+    source.kind === 'heavy-iron'
+      ? { ...model, source: { ...source, kind: 'iron', resistanceKPerW: source.tipResistanceKPerW + source.contactResistanceKPerW } }
+      : model
+  const loose = steadyIn(massless, { toolOn: true, recovered: false })
   if (source.kind !== 'tube' || loose.bodyRiseK < source.recoveryRiseK) return loose
-  return steadyIn(model, { ...source, recovered: true }, { toolOn: true, recovered: true })
+  return steadyIn(model, { toolOn: true, recovered: true })
 }

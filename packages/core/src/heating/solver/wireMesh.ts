@@ -1,11 +1,4 @@
-import type { TubeLayer, TubeOverWire, Wire } from '../heatModel.ts'
-
-/** Present boundary conditions of the wires. */
-export interface WireState {
-  readonly toolOn: boolean
-  /** True once the tube over a joint has recovered. */
-  readonly recovered: boolean
-}
+import type { HeatState, TubeLayer, TubeOverWire, Wire } from '../heatModel.ts'
 
 /** A stretch of wire with uniform heat capacity, loss and surroundings; or a stretch under a tube with a temperature of its own. */
 interface FinZone {
@@ -31,7 +24,7 @@ export function layerOf(tube: TubeOverWire, bare: boolean, recovered: boolean): 
 }
 
 /** Zones from the joint's edge outwards. */
-export function finZones(wire: Wire, state: WireState): readonly FinZone[] {
+export function finZones(wire: Wire, state: HeatState): readonly FinZone[] {
   const edges = [0, ...breaksM(wire), Infinity]
   const zones: FinZone[] = []
   for (let k = 0; k + 1 < edges.length; k++) {
@@ -76,6 +69,8 @@ export interface WireMesh {
   /** Nodes at the stub's end and at the clip; -1 without a clip. */
   readonly edgeNode: number
   readonly clipNode: number
+  /** Elements under a tube: the first ones. Each has three temperatures of the tube, beside its three nodes. */
+  readonly tubeElements: number
 }
 
 /** Growth of element length per length of distance from the joint, at accuracy 1. */
@@ -102,6 +97,7 @@ export function wireMesh(wire: Wire, accuracy: number, shortestS: number, observ
   const ends = [0]
   let edge = 0
   let clip = -1
+  let covered = 0
   for (let k = 0; k + 1 < breaks.length; k++) {
     const a = breaks[k] as number
     const b = breaks[k + 1] as number
@@ -112,6 +108,7 @@ export function wireMesh(wire: Wire, accuracy: number, shortestS: number, observ
     ends.push(b)
     if (b === wire.stubM) edge = ends.length - 1
     if (b === wire.clip?.atM) clip = ends.length - 1
+    if (b === tube?.toM) covered = ends.length - 1
   }
-  return { endsM: Float64Array.from(ends), edgeNode: 2 * edge, clipNode: clip < 0 ? -1 : 2 * clip }
+  return { endsM: Float64Array.from(ends), edgeNode: 2 * edge, clipNode: clip < 0 ? -1 : 2 * clip, tubeElements: covered }
 }
