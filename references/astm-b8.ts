@@ -1,4 +1,12 @@
-import { circularMilsToMm2, mm2ToCircularMils, resistanceOhmPerM, strandedAreaMm2, strandedDiameterMm } from '../packages/core/src/conductor/index.ts'
+import {
+  areaMm2ToAwg,
+  circularMilsToMm2,
+  identifyWire,
+  mm2ToCircularMils,
+  resistanceOhmPerM,
+  strandedAreaMm2,
+  strandedDiameterMm,
+} from '../packages/core/src/conductor/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 
 const mmPerInch = 25.4
@@ -15,6 +23,8 @@ const rows = [
 ] as const
 
 const strands = (inches: string) => ({ strandCount: 19, strandDiameterMm: Number(inches) * mmPerInch })
+
+const gaugeNumber = (gauge: string): number => (gauge.endsWith('/0') ? 1 - Number.parseInt(gauge, 10) : Number(gauge))
 
 function casesOf([gauge, strand, area, outside, resistance]: (typeof rows)[number]): readonly ReferenceCase[] {
   return [
@@ -41,6 +51,17 @@ function casesOf([gauge, strand, area, outside, resistance]: (typeof rows)[numbe
               why: 'the printed conductors are drawn together by 1.1 to 1.2 % from five strands side by side; the formula knows round strands only',
             },
           }),
+    },
+    {
+      title: `19 strands of ${strand} in, read to 1 %: which AWG`,
+      printed: String(gaugeNumber(gauge)),
+      unit: 'AWG',
+      got: () => {
+        const { strandCount, strandDiameterMm } = strands(strand)
+        const found = identifyWire({ strandCount, strandDiameterMm: { low: strandDiameterMm * 0.99, high: strandDiameterMm * 1.01 } })
+        const first = found.find(({ standard }) => standard === 'AWG')
+        return first === undefined ? Number.NaN : areaMm2ToAwg(first.areaMm2)
+      },
     },
     {
       title: `AWG ${gauge}, ${area} cmil with 2 % of lay: resistance of 1000 ft`,

@@ -10,7 +10,8 @@ import {
   wettedStrandsResistivityOhmM,
 } from '../packages/core/src/joint/index.ts'
 import { continuityProof, dropTestVerdict, fourWireResistanceOhm, twoWireProof } from '../packages/core/src/meter/index.ts'
-import { fuseOpeningS, prospectiveCurrentA, terminalCurrentA } from '../packages/core/src/protection/index.ts'
+import { fuseForWire, fuseOpeningS, prospectiveCurrentA, terminalCurrentA } from '../packages/core/src/protection/index.ts'
+import { fuseBands } from '../packages/core/src/tables/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, root, solve } from './numerics.ts'
 
@@ -148,6 +149,9 @@ const terminalA = root((currentA) => 60 + 85 * (currentA / 10) ** 2 - 105, 0, 20
 const ladderOfSizes = [0.5, 0.75, 1, 1.5, 2.5, 4, 6] as const
 const sizeMm2 = ladderOfSizes.find((areaMm2) => 8 * ((2 * 5 * 1.7241e-8) / (areaMm2 * 1e-6)) <= 0.6) ?? Number.NaN
 
+/** Share of its rating that a fuse keeps at 40 C, of 0.12 % lost per kelvin above 23 C. */
+const hotShare = 1 - 0.0012 * (40 - 23)
+
 export const reference: readonly Reference[] = [
   {
     source: 'laps as two chains of short wires with rungs of solder, node by node',
@@ -264,6 +268,12 @@ export const reference: readonly Reference[] = [
       solved('fast edge there', 's', onLogPaper(1.6, [1.35, 0.75], [2, 0.15]), () => Number(fuseOpeningS({ ratedA: 10, band, currentA: 16 }).shortestS)),
       solved('fuse weakened by a tenth: the same line at 16/0.9', 's', onLogPaper(16 / 9, [1.35, 600], [2, 5]), () =>
         Number(fuseOpeningS({ ratedA: 10, ambientFactor: 0.9, band, currentA: 16 }).longestS),
+      ),
+      solved(
+        'smallest blade for 4.2 A in 40 C that spares a wire of 16 A, by trial of all ratings',
+        'A',
+        Number(fuseBands['ISO 8820-3'].ratingsA.find((rated) => rated * hotShare * 0.75 >= 4.2 && 1.35 * rated * hotShare <= 16)),
+        () => Number(fuseForWire({ loadA: 4.2, wireA: 16, ambientC: 40, series: 'ISO 8820-3', loadFraction: 0.75, ambientLossPerK: 0.0012 }).ratedA),
       ),
       solved('terminal of 10 A at 20 C and 105 C at most, in 60 C', 'A', terminalA, () =>
         terminalCurrentA({ ratedCurrentA: 10, ratedAmbientC: 20, limitC: 105, ambientC: 60 }),

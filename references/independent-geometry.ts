@@ -1,6 +1,6 @@
 import { remainingAreaMm2, strandedAreaMm2, tinAreaMm2, tinnedResistanceOhmPerM } from '../packages/core/src/conductor/index.ts'
 import { barrelFill, compressionFraction, crimpHeightMm, pullShareOfConductor } from '../packages/core/src/crimp/index.ts'
-import { cutLengthMm, fitSleeve, recoveredWallMm, stackLayers, steppedSleeve } from '../packages/core/src/sleeve/index.ts'
+import { chooseSleeve, cutLengthMm, fitSleeve, recoveredWallMm, stackLayers, steppedSleeve } from '../packages/core/src/sleeve/index.ts'
 import { solderPartsMm3, solderVolumeMm3, solderWireLengthMm, strandVoidMm2 } from '../packages/core/src/solder/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, integral, root } from './numerics.ts'
@@ -110,6 +110,9 @@ export const reference: readonly Reference[] = [
     status: 'derived',
     cases: [
       solved('wall on 3.4 mm', 'mm', wallOn(3.4, 2, 0.9), () => recoveredWallMm({ recoveredWallMm: 0.9, recoveredInsideMm: 2, ontoMm: 3.4 })),
+      solved('outside of the tube chosen for 5.1 mm', 'mm', 5.1 + 2 * wallOn(5.1, 2, 0.9), () =>
+        Number(chooseSleeve({ largestMm: 5.1, smallestMm: 3, stock: [tube] })[0]?.outsideMm),
+      ),
       solved('wall on 5.1 mm', 'mm', wallOn(5.1, 2, 0.9), () => recoveredWallMm({ recoveredWallMm: 0.9, recoveredInsideMm: 2, ontoMm: 5.1 })),
       solved('outside of the second of two layers', 'mm', secondOutsideMm, () => stacked().outsideMm),
       solved(

@@ -1,6 +1,7 @@
 import {
   altitudeFactor,
   bundleCurrentA,
+  bundleStates,
   bundleTemperatureC,
   conductorTemperatureBandC,
   dutyCurrentA,
@@ -8,10 +9,11 @@ import {
   nonAdiabaticFactor,
   temperatureOverStepsC,
 } from '../packages/core/src/ampacity/index.ts'
-import { areaMm2ToAwg, awgToAreaMm2, awgToDiameterMm } from '../packages/core/src/conductor/index.ts'
+import { areaMm2ToAwg, awgToAreaMm2, awgToDiameterMm, identifyWire, nearestAwg, parseAwg } from '../packages/core/src/conductor/index.ts'
 import { rayleighNumber } from '../packages/core/src/heat/index.ts'
 import { tipContactKPerW } from '../packages/core/src/heating/index.ts'
 import { fuseProtectsWire } from '../packages/core/src/protection/index.ts'
+import { wireVerdict } from '../packages/core/src/verdict/index.ts'
 import type { Reference, ReferenceCase } from './compare.ts'
 import { digits, integral, root } from './numerics.ts'
 import { lossWPerM, rayleighOf } from './remake/air.ts'
@@ -95,6 +97,13 @@ const gaugeMm = (gauge: number): number => {
   return inches * 25.4
 }
 
+/** Whole gauge whose diameter is the nearest, by ratio. */
+function nearestOf(areaMm2: number): number {
+  const mm = Math.sqrt((4 * areaMm2) / Math.PI)
+  const apart = (gauge: number) => Math.abs(Math.log(gaugeMm(gauge) / mm))
+  return Array.from({ length: 40 }, (_one, k) => k - 3).reduce((best, gauge) => (apart(gauge) < apart(best) ? gauge : best))
+}
+
 /** Relative density of the standard atmosphere: integrates pressure upwards at a lapse of 6.5 K per kilometre. */
 function densityRatio(altitudeM: number): number {
   const kelvin = (h: number) => 288.15 - 0.0065 * h
@@ -131,6 +140,19 @@ export const reference: readonly Reference[] = [
         'C',
         bundleC(7, 5, 12e-3, 30),
         () => bundleTemperatureC({ ...wire, currentA: 7, loadedWires: 5, bundleOutsideMm: 12 }).centreC,
+      ),
+      solved(
+        'centre of those five packed by themselves',
+        'C',
+        centreC(7, 5, outsideM * Math.sqrt(5 / 0.8), 30),
+        () => bundleStates({ ...wire, currentA: 7, loadedWires: 5, bundleOutsideMm: 12 })[1].centreC,
+        { relative: 5e-3, why: 'the library packs five wires as they lie best, not at 0.8 of the circle' },
+      ),
+      solved(
+        'the wire judged at 15 A and 80 C: its temperature',
+        'C',
+        aloneC(15, 30),
+        () => wireVerdict({ wire, limitC: 80, hottestC: 30, currentA: 15 }).conductorC?.high ?? Number.NaN,
       ),
       solved(
         'current of each of them at 80 C',
@@ -224,6 +246,12 @@ export const reference: readonly Reference[] = [
       solved('diameter of 18', 'mm', gaugeMm(18), () => awgToDiameterMm(18)),
       solved('diameter of 2/0', 'mm', gaugeMm(-1), () => awgToDiameterMm(-1)),
       solved('gauge of the area of 14', '1', 14, () => areaMm2ToAwg((Math.PI / 4) * gaugeMm(14) ** 2)),
+      solved('diameter of the size written 4/0', 'mm', 0.46 * 25.4, () => awgToDiameterMm(parseAwg('4/0'))),
+      solved('whole gauge nearest to 1.6 mm2, by trial of all', '1', nearestOf(1.6), () => nearestAwg(1.6)),
+      solved('area of the gauge that 19 strands of 0.0372 in make: 6', 'mm2', (Math.PI / 4) * gaugeMm(6) ** 2, () => {
+        const strandDiameterMm = { low: 0.0371 * 25.4, high: 0.0373 * 25.4 }
+        return Number(identifyWire({ strandCount: 19, strandDiameterMm }).find(({ standard }) => standard === 'AWG')?.areaMm2)
+      }),
       solved('area of 22', 'mm2', (Math.PI / 4) * gaugeMm(22) ** 2, () => awgToAreaMm2(22)),
     ],
   },

@@ -32,16 +32,17 @@ const tubing = [
 
 type Row = { readonly nominal: string; readonly suppliedInsideMm: number; readonly recoveredInsideMm: number; readonly status: string }
 
-/** The class has one ratio for all sizes, while each size is rounded by itself. */
-function ratioCases(rows: readonly Row[], relative: number, why: string): Reference['cases'] {
+/** The class has one ratio for all sizes, while each size is rounded by itself: half of the last digit of both diameters, the widest size first. */
+function ratioCases(rows: readonly Row[], halfDigitMm: (mm: number) => number, why: string): Reference['cases'] {
   return rows
     .filter((row) => row.status === 'published')
+    .sort((one, other) => other.suppliedInsideMm - one.suppliedInsideMm)
     .map((row) => ({
       title: `size ${row.nominal}: ${row.suppliedInsideMm} mm supplied, ${row.recoveredInsideMm} mm recovered, ratio`,
       printed: '2',
       unit: '1',
       got: () => recoveryRatio(row),
-      allowed: { relative, why },
+      allowed: { relative: halfDigitMm(row.suppliedInsideMm) / row.suppliedInsideMm + halfDigitMm(row.recoveredInsideMm) / row.recoveredInsideMm, why },
     }))
 }
 
@@ -71,17 +72,17 @@ export const reference: readonly Reference[] = [
     status: 'published',
     oneFigure: true,
     notes: 'One ratio for all sizes. Sizes 3 and 4 are from memory and left out.',
-    cases: ratioCases(
-      sleeveSizes['AS23053/5'].rows,
-      0.04,
-      'inch sizes printed to a thousandth, the smallest being 0.031 in: half of the last digit twice is 4 %',
-    ),
+    cases: ratioCases(sleeveSizes['AS23053/5'].rows, () => 0.0127 + 0.005, 'inch sizes printed to a thousandth, their millimetres to a hundredth'),
   },
   {
     source: 'Data sheet of flame-retardant cross-linked polyolefin sleeve, metric sizes',
     clause: 'size table: ratio 2:1',
     status: 'published',
     oneFigure: true,
-    cases: ratioCases(sleeveSizes['metric 2:1'].rows, 0.02, 'sizes printed to a tenth of a millimetre, and halves rounded again: 9.5 mm to 4.8 mm is 1.98'),
+    cases: ratioCases(
+      sleeveSizes['metric 2:1'].rows,
+      (mm) => (mm > 100 ? 0.5 : 0.05),
+      'sizes printed to a tenth of a millimetre, above 100 mm to a millimetre',
+    ),
   },
 ]
