@@ -5,7 +5,7 @@ import { figures } from './figures.ts'
 
 interface GoldenCase {
   readonly id: string
-  readonly inputs: Parameters<typeof heatSolderSleeve>[0]
+  readonly inputs: Parameters<typeof heatSolderSleeveBand>[0]
   readonly expected: Readonly<Record<string, number | null>>
   /** Difference between the two solutions. */
   readonly difference: Readonly<Record<string, number>>

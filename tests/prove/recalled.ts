@@ -75,7 +75,7 @@ function report(ranked: readonly Ranked[]): string {
       `| ${cell(value.name)} | ${moves.map(({ label }) => label).join('; ')} | ${weight(turned).join(' | ')} | ${cell([...turned.verdicts, ...turned.ways].slice(0, 4).join('; '))} |`,
   )
   return [
-    `Each value from memory moved to both ends of its own band, or by a factor ${movedBy.factor} and a temperature by ${movedBy.temperatureK} K; both ends counted together. A change of a decision is another kind, way, wire, fuse, reason or length.`,
+    `Each value from memory moved to both ends of its own band, or by a factor ${movedBy.factor}, a guess by ${movedBy.guessFactor}, a temperature by ${movedBy.temperatureK} K; both ends counted together. A change of a decision is another kind, way, wire, fuse, reason or length.`,
     '',
     '| value | moved | verdicts of plans | decisions | verdicts of ways | findings | which |',
     '| --- | --- | ---: | ---: | ---: | ---: | --- |',
