@@ -4,6 +4,7 @@ import { steadyCurrentA, thermalTimeConstantS, timeToTemperatureS } from '../amp
 import { fuseBands } from '../tables/index.ts'
 import { fuseOpeningS } from './fuseOpening.ts'
 import { fuseProtectsWire } from './fuseProtectsWire.ts'
+import { fuseGaps } from './inner.ts'
 
 const { band } = fuseBands['ISO 8820-3']
 const wire = Object.freeze({ areaMm2: 1, insulationThicknessMm: 0.6, insulationConductivityWPerMK: 0.17, ambientC: 30 })
@@ -137,6 +138,31 @@ describe('fuseProtectsWire against a plain search', () => {
       { numRuns: 60 },
     )
   })
+})
+
+test('the gaps alone, clear panels passed over, are the unprotected stretches of the whole search', () => {
+  const series = fc.constantFrom(...(['ISO 8820-3', 'ISO 8820-3 type E', 'IEC 60127-2 F'] as const))
+  const input = fc.record({
+    series,
+    areaMm2: fc.double({ min: 0.1, max: 50, noNaN: true }),
+    limitC: fc.double({ min: 60, max: 200, noNaN: true }),
+    ambientC: fc.double({ min: -20, max: 59, noNaN: true }),
+    ambientFactor: fc.double({ min: 0.7, max: 1.2, noNaN: true }),
+    insulationShare: fc.constantFrom(0, 0.85),
+    share: fc.double({ min: 0.05, max: 1.2, noNaN: true }),
+  })
+  let gaps = 0
+  fc.assert(
+    fc.property(input, ({ series: name, areaMm2, limitC, ambientC, ambientFactor, insulationShare, share }) => {
+      const heat = { ...wire, areaMm2, ambientC, insulationShare }
+      const job: Input = { ratedA: share * (steadyCurrentA({ ...heat, limitC }) ?? 1), band: fuseBands[name].band, ambientFactor, limitC, wire: heat }
+      const { unprotected } = fuseProtectsWire(job)
+      expect(fuseGaps(job)).toEqual(unprotected)
+      if (unprotected.length > 0) gaps += 1
+    }),
+    { numRuns: 150 },
+  )
+  expect(gaps).toBeGreaterThan(10)
 })
 
 describe('fuseProtectsWire, bad input', () => {

@@ -65,6 +65,15 @@ export function fuseProtectsWire(i: {
   readonly limitC: number
   readonly prospectiveA?: number
 }): FuseOverWire {
+  return compared(i, false)
+}
+
+/** The unprotected ranges of fuseProtectsWire; several times faster where there are none. */
+export function fuseGaps(i: Parameters<typeof fuseProtectsWire>[0]): FuseOverWire['unprotected'] {
+  return compared(i, true).unprotected
+}
+
+function compared(i: Parameters<typeof fuseProtectsWire>[0], gapsOnly: boolean): FuseOverWire {
   const { ambientFactor = protectionDefaults.ambientFactor, band, limitC } = i
   const atAmbientA = requirePositive('ratedA', i.ratedA) * requirePositive('ambientFactor', ambientFactor)
   requireBand(band)
@@ -76,7 +85,7 @@ export function fuseProtectsWire(i: {
   const wireS = (currentA: number): number | null => (initialC >= limitC ? 0 : timeToTemperatureS({ ...wire, currentA, wantedC: limitC, initialC }))
   // One call up front, so that errors name the field by its path here; the search then changes only the current.
   named(() => timeToTemperatureS({ ...wire, currentA: highestA, wantedC: limitC, initialC }))
-  return named(() => matchBand(band, atAmbientA, steadyA, highestA, wireS))
+  return named(() => matchBand(band, atAmbientA, steadyA, highestA, wireS, gapsOnly))
 }
 
 /** Renames the wire formulas' parameters in errors: here they are inside "wire". */

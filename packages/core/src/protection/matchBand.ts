@@ -17,14 +17,21 @@ const nearSteadyShare = 1e-6
 const besideShare = 1e-9
 /** Bisections of a current range down to rounding. */
 const halvings = 60
+/** Halvings of a panel, one inside the other, before it is scanned. */
+const boundHalvings = 5
 
-/** wireS is the wire's time to its limit at a current, null for never; it does not increase with the current. */
+/**
+ * Compares the slow edge of a band with wireS, the wire's time to its limit at a current: null for never, never rising with the current.
+ *
+ * With gapsOnly, panels that are clear by bounds are not searched, so that worst may lie elsewhere; the unprotected ranges are the same.
+ */
 export function matchBand(
   band: readonly FusePoint[],
   atAmbientA: number,
   steadyA: number,
   highestA: number,
   wireS: (currentA: number) => number | null,
+  gapsOnly = false,
 ): FuseOverWire {
   const fuseS = (currentA: number): number | null => openingTimeS(band, 'longestS', currentA / atAmbientA)
   const lowestA = highestA > steadyA ? leastHarmfulA(steadyA, highestA, wireS) : null
@@ -59,6 +66,7 @@ export function matchBand(
       least = -Infinity
       continue
     }
+    if (gapsOnly && isClear(lowA, highA, fuseS, wireS, boundHalvings)) continue
     const found = scan(margin)
     for (const [from, to] of found.below) add(currentAt(from), currentAt(to))
     if (found.least < least) {
@@ -67,6 +75,17 @@ export function matchBand(
     }
   }
   return { protects: unprotected.length === 0, worst: { currentA: worstA, fuseLongestS: fuseS(worstA), wireS: wireS(worstA) }, unprotected }
+}
+
+/** True if the fuse opens first at every current of the range, shown by bounds: the wire's time is least at the upper end, the fuse's, linear in logarithms, is greatest at an end. */
+function isClear(lowA: number, highA: number, fuseS: (currentA: number) => number | null, wireS: (currentA: number) => number | null, left: number): boolean {
+  const wire = wireS(highA) ?? Infinity
+  const atHigh = fuseS(highA) ?? Infinity
+  if (wire < atHigh) return false
+  if (wire >= (fuseS(lowA) ?? Infinity)) return true
+  if (left === 0) return false
+  const middleA = Math.sqrt(lowA * highA)
+  return isClear(middleA, highA, fuseS, wireS, left - 1) && isClear(lowA, middleA, fuseS, wireS, left - 1)
 }
 
 /** Least current at which the wire reaches its limit: its steady limit, or a larger current if that is unstable; null if none. */

@@ -1,4 +1,5 @@
-import { fuseOpeningS, fuseProtectsWire } from '../protection/index.ts'
+import { fuseOpeningS } from '../protection/index.ts'
+import { fuseGaps } from '../protection/inner.ts'
 import { type FuseChoice, type FuseRating, fuseLoad, keptShare, sureMultiple } from './fuseChoice.ts'
 import { fuseHottestC, roundingShare, verdictDefaults } from './verdictDefaults.ts'
 import { aloneInBundleAir } from './wireCurrent.ts'
@@ -27,8 +28,7 @@ function guard(job: WireJob, { ratedA, band }: FuseRating, wireA: number, choice
   if (opensForSureA <= wireA * (1 + roundingShare)) {
     found('fuse-guards-wire', 'sound', values)
     const { limitC } = job
-    const { unprotected } = fuseProtectsWire({ ratedA, band, wire: aloneInBundleAir(job, Math.min(equivalentA, wireA)), limitC })
-    const gap = unprotected[0]
+    const [gap] = fuseGaps({ ratedA, band, wire: aloneInBundleAir(job, Math.min(equivalentA, wireA)), limitC })
     if (gap !== undefined) found('fuse-slower-than-wire', 'caution', { ...gap, limitC })
   } else if (mostOverWire !== undefined && ratedA <= mostOverWire * wireA && job.stallA === undefined)
     found('fuse-within-rule', 'caution', { ...values, mostOverWire })
