@@ -81,6 +81,11 @@ describe('what packages take from outside', () => {
       'packages/planner/src/command/a.ts': "import { b } from 'node:fs'\nimport * as z from 'zod/mini'",
     }
     expect(outsideImports(sample(good))).toEqual([])
+    const inside = (imports: object) => JSON.stringify({ dependencies: { zod: '4.0.0' }, imports })
+    const use = { 'packages/planner/src/a.ts': "import { z } from '#z'" }
+    expect(outsideImports(sample({ 'packages/planner/package.json': inside({ '#z': { browser: 'zod/mini', default: 'zod' } }), ...use }))).toEqual([])
+    fails(outsideImports, { 'packages/planner/package.json': inside({ '#z': { browser: 'left', default: 'zod' } }), ...use }, /does not name/)
+    fails(outsideImports, { 'packages/planner/package.json': inside({}), ...use }, /imports "#z"/)
     expect(packageName('@a/b/c')).toBe('@a/b')
   })
 

@@ -11,8 +11,8 @@ const manifestPath = /^(package\.json|(packages\/[^/]+|site|tests)\/package\.jso
 const exact = /^(npm:(@[^/]+\/)?[^@]+@)?\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/
 const groups = ['dependencies', 'devDependencies', 'peerDependencies', 'optionalDependencies']
 /** Keys of a published package in their order; optional ones may be missing. */
-const keys = ['name', 'version', 'description', 'keywords', 'license', 'type', 'engines', 'sideEffects', 'files', 'bin', 'exports', 'dependencies']
-const optional = new Set(['bin', 'dependencies'])
+const keys = ['name', 'version', 'description', 'keywords', 'license', 'type', 'engines', 'sideEffects', 'files', 'bin', 'imports', 'exports', 'dependencies']
+const optional = new Set(['bin', 'imports', 'dependencies'])
 /** Fields that are equal in every published package. */
 const alike: Manifest = {
   license: 'MIT',

@@ -4,6 +4,8 @@ import type { Finding, TreeFile } from './tree.ts'
 
 interface Manifest {
   readonly dependencies?: Readonly<Record<string, string>>
+  /** A name of the package's own for another module, by platform: { "#x": { "browser": "a", "default": "b" } }. */
+  readonly imports?: Readonly<Record<string, Readonly<Record<string, string>>>>
 }
 
 /** Package of a specifier: "@scope/name/deep" and "name/deep"; "node:fs" belongs to the platform. */
@@ -18,7 +20,10 @@ export function outsideImports(files: readonly TreeFile[]): readonly Finding[] {
   for (const file of files.filter(({ path }) => isPackageSource(path) && !isTest(path))) {
     const owner = file.path.split('/')[1] as string
     const manifest = files.find(({ path }) => path === `packages/${owner}/package.json`)
-    const named = Object.keys(manifest === undefined ? {} : ((JSON.parse(manifest.text) as Manifest).dependencies ?? {}))
+    const { dependencies = {}, imports = {} } = manifest === undefined ? {} : (JSON.parse(manifest.text) as Manifest)
+    const named = Object.keys(dependencies)
+    const meant = (specifier: string): readonly string[] =>
+      specifier.startsWith('#') ? Object.values(imports[specifier] ?? { missing: specifier }) : [specifier]
     for (const { specifier, line } of importsOf(codeOf(file))) {
       if (specifier.startsWith('.')) continue
       if (specifier.startsWith('node:')) {
@@ -30,7 +35,7 @@ export function outsideImports(files: readonly TreeFile[]): readonly Finding[] {
             instead: 'a model has no files, clock or processes: pass the data in; only packages/planner/src/command/ may use Node',
           })
         }
-      } else if (!named.includes(packageName(specifier))) {
+      } else if (!meant(specifier).every((one) => named.includes(packageName(one)))) {
         findings.push({
           path: file.path,
           line,

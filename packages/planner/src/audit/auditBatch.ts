@@ -17,7 +17,8 @@ export interface JudgedBatch {
   readonly unused: readonly string[]
 }
 
-const judged = ({ line, row, error }: ListedRow): AuditResult => (error === undefined ? auditRow(row, line) : { line, error })
+/** The verdict on a row as read. */
+export const judgedRow = ({ line, row, error }: ListedRow): AuditResult => (error === undefined ? auditRow(row, line) : { line, error })
 
 /** Judges and prints the rows of a batch, on any thread. */
 export function auditBatch(batch: Batch, { columns, format, lines }: ListSetup): JudgedBatch {
@@ -26,7 +27,7 @@ export function auditBatch(batch: Batch, { columns, format, lines }: ListSetup):
   const counts = { ...noCounts }
   let text = ''
   for (const row of rows) {
-    const result = judged(row)
+    const result = judgedRow(row)
     counts['error' in result ? 'not usable' : result.verdict] += 1
     text += printRow(result, format, lines)
   }

@@ -43,7 +43,17 @@ const auditFields: readonly AuditField[] = [
   choice('fuseSeries', false, ['ISO 8820-3']),
 ]
 
+/**
+ * The columns of a list of wires, in order: their names, which of them every row needs, and what is allowed. Instead of areaMm2 a row may have size.
+ *
+ * @source the fields of a repair job
+ */
+export const auditColumns: readonly { readonly name: string; readonly needed: boolean; readonly allowed: string }[] = auditFields.map(
+  ({ name, needed, allowed }) => ({ name, needed, allowed }),
+)
+
 export const auditNames: readonly string[] = auditFields.map(({ name }) => name)
+export const neededNames: readonly string[] = auditFields.filter(({ needed }) => needed).map(({ name }) => name)
 const known: ReadonlySet<string> = new Set(auditNames)
 
 /** Unusable field of a row. */

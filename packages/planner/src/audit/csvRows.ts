@@ -1,7 +1,8 @@
-import { type CsvError, parse } from 'csv-parse/sync'
 import { distance } from 'fastest-levenshtein'
-import { auditNames, closestField } from './auditFields.ts'
+import { type CsvError, parse } from '#csv-parse'
+import { auditNames, closestField, neededNames } from './auditFields.ts'
 import type { Batch } from './batches.ts'
+import { ListError } from './listError.ts'
 
 /** A row of a list as an object, or the reason why it cannot be read. */
 export interface ListedRow {
@@ -20,32 +21,20 @@ interface Told {
 /** The field of each column; null for an unknown one. */
 export type Columns = readonly (string | null)[]
 
-/** A header without the required columns; each line says what is wrong and what is allowed. */
-export class HeadError extends Error {
-  override readonly name = 'HeadError'
-  readonly lines: readonly string[]
-
-  constructor(lines: readonly string[]) {
-    super(lines.join('\n'))
-    this.lines = lines
-  }
-}
-
 const mostColumns = 200
 /** Largest share of differing letters for a name to count as misspelt. */
 const mostWrong = 0.4
-const needed = ['name', 'insulation', 'outLengthM', 'currentA', 'supplyV', 'ambientC']
 const short = (text: string): string => (text.length > 40 ? `${text.slice(0, 40)}…` : text)
 
 /** The columns of a table from its header, and the unknown names. */
 export function columnsOf(head: string): { readonly columns: Columns; readonly unused: readonly string[] } {
   const [names = []] = parse(head.replace(/^\ufeff/, ''), { ...options, to: 1 })
   if (names.length > mostColumns)
-    throw new HeadError([`line 1: ${names.length} columns; allowed: at most ${mostColumns}, of which these are read: ${auditNames.join(', ')}`])
+    throw new ListError(`line 1: ${names.length} columns; allowed: at most ${mostColumns}, of which these are read: ${auditNames.join(', ')}`)
   const columns = names.map((name) => (auditNames.includes(name) ? name : null))
   const unused = names.filter((name, index) => columns[index] === null && name !== '')
   const doubled = auditNames.filter((name) => columns.filter((column) => column === name).length > 1)
-  const missing = needed.filter((name) => !columns.includes(name))
+  const missing = neededNames.filter((name) => !columns.includes(name))
   const near = (name: string): string => {
     const like = unused.find((other) => closestField(other) === name && distance(other.slice(0, 60), name) <= mostWrong * name.length)
     return like === undefined ? '' : `; "${short(like)}" is close to it`
@@ -55,7 +44,7 @@ export function columnsOf(head: string): { readonly columns: Columns; readonly u
     ...missing.map((name) => `line 1: ${name}: missing; allowed: a column of that name${near(name)}`),
     ...(columns.includes('areaMm2') || columns.includes('size') ? [] : ['line 1: areaMm2: missing; allowed: a column areaMm2 or size']),
   ]
-  if (lines.length > 0) throw new HeadError(lines)
+  if (lines.length > 0) throw new ListError(...lines)
   return { columns, unused: unused.map(short) }
 }
 

@@ -1,2 +1,4 @@
-export type { RowError } from './auditFields.ts'
+export { auditColumns, type RowError } from './auditFields.ts'
+export { auditCsv, auditList } from './auditList.ts'
 export { type AuditResult, type AuditRow, auditRow, auditStream, type JudgedRow } from './auditRow.ts'
+export { ListError } from './listError.ts'

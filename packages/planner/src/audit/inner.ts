@@ -1,5 +1,5 @@
 // Internal exports for the planner's command.
 export { auditBatch, type JudgedBatch, type ListSetup } from './auditBatch.ts'
-export { type Batch, batchesOf, EndlessRecord, mostRecordBytes } from './batches.ts'
-export { columnsOf, HeadError } from './csvRows.ts'
+export type { Batch } from './batches.ts'
+export { openList } from './openList.ts'
 export { type Counts, type ListFormat, listFormats, listHead, noCounts, summaryOf } from './printRows.ts'

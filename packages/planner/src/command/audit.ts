@@ -1,18 +1,15 @@
 import { availableParallelism } from 'node:os'
+import { ListError } from '../audit/index.ts'
 import {
   type Batch,
-  batchesOf,
   type Counts,
-  columnsOf,
-  EndlessRecord,
-  HeadError,
   type JudgedBatch,
   type ListFormat,
   type ListSetup,
   listFormats,
   listHead,
-  mostRecordBytes,
   noCounts,
+  openList,
   summaryOf,
 } from '../audit/inner.ts'
 import { type AuditPool, hereOnly, onThreads } from './auditPool.ts'
@@ -29,27 +26,6 @@ function workersFrom(text: string | undefined): number {
   if (!Number.isInteger(count) || count < 1 || count > mostWorkers)
     throw new Unusable(`--workers: is "${(text ?? '').slice(0, 60)}"; allowed: a whole number from 1 to ${mostWorkers}`)
   return count
-}
-
-async function* asBytes(chunks: AsyncIterable<Uint8Array | string>): AsyncGenerator<Uint8Array> {
-  for await (const chunk of chunks) yield typeof chunk === 'string' ? new TextEncoder().encode(chunk) : chunk
-}
-
-/** Looks ahead to the first character that is neither space nor byte order mark: "{" means JSON lines. Returns all bytes. */
-async function peeked(chunks: AsyncGenerator<Uint8Array>): Promise<{ readonly json: boolean; readonly chunks: AsyncGenerator<Uint8Array> }> {
-  const first: Uint8Array[] = []
-  let found: number | undefined
-  while (found === undefined) {
-    const { value, done } = await chunks.next()
-    if (done) break
-    first.push(value)
-    found = value.find((byte) => byte > 0x20 && byte !== 0xef && byte !== 0xbb && byte !== 0xbf)
-  }
-  async function* again() {
-    yield* first
-    yield* chunks
-  }
-  return { json: found === 0x7b, chunks: again() }
 }
 
 const gone = (out: Streams['stdout']): boolean => out.destroyed === true
@@ -106,49 +82,31 @@ async function inOrder(batches: AsyncIterable<Batch>, pool: AuditPool, write: (j
   for (const judged of under) if (!(await write(await judged))) return
 }
 
-/** Threads pay off from the second full batch, so the first batch (and thus a short list) is judged here. */
-async function* withPool(batches: AsyncGenerator<Batch>, setup: ListSetup, workers: number): AsyncGenerator<readonly [AsyncIterable<Batch>, AuditPool]> {
-  const first = await batches.next()
-  if (first.done) return
-  async function* one() {
-    yield first.value as Batch
-  }
-  yield [one(), hereOnly(setup)]
-  if (workers === 1) yield [batches, hereOnly(setup)]
-  else {
-    const second = await batches.next()
-    if (second.done) return
-    async function* rest() {
-      yield second.value as Batch
-      yield* batches
-    }
-    yield [rest(), onThreads(setup, workers)]
-  }
-}
+/** Batches judged on this thread before others are started: a short list is finished sooner than they are. */
+const batchesHere = 8
 
-/** The columns from the table's header. */
-async function setupFrom(batches: AsyncGenerator<Batch>, json: boolean, format: ListFormat, lines: boolean, tally: Tally): Promise<ListSetup> {
-  if (json) return { columns: null, format, lines }
-  const head = await batches.next()
-  if (head.done) throw new Unusable('is empty; allowed: a table with a head, or one JSON object a line')
-  const { columns, unused } = columnsOf((head.value as Batch).text)
-  for (const name of unused) tally.unused.add(name)
-  return { columns, format, lines }
+/** The first batches on this thread, the rest on others. */
+async function* withPool(batches: AsyncGenerator<Batch>, setup: ListSetup, workers: number): AsyncGenerator<readonly [AsyncIterable<Batch>, AuditPool]> {
+  async function* first() {
+    for (let count = 0; count < batchesHere; count += 1) {
+      const next = await batches.next()
+      if (next.done) return
+      yield next.value
+    }
+  }
+  yield [first(), hereOnly(setup)]
+  const next = await batches.next()
+  if (next.done) return
+  async function* rest() {
+    yield next.value as Batch
+    yield* batches
+  }
+  yield [rest(), workers === 1 ? hereOnly(setup) : onThreads(setup, workers)]
 }
 
 function exitCodeFor({ unsound, 'not usable': bad, 'cannot tell': open }: Counts, strict: boolean): number {
   if (bad > 0) return exitCodes.unusable
   return unsound > 0 || (strict && open > 0) ? exitCodes.unsound : exitCodes.sound
-}
-
-function refusal(error: unknown): unknown {
-  if (error instanceof HeadError) return new Unusable(...error.lines)
-  if (error instanceof EndlessRecord)
-    return new Unusable(`${error.message}; allowed: records of at most ${mostRecordBytes} bytes; a quotation mark may be left open`)
-  // Thrown by the decoder: the text is not UTF-8.
-  if (error instanceof TypeError && 'code' in error && error.code === 'ERR_ENCODING_INVALID_ENCODED_DATA')
-    return new Unusable('is not text (UTF-8); allowed: a table as CSV, or one JSON object a line')
-  return error
 }
 
 /** strandwise audit: a list of wires in, a verdict a row out, in the list's own order. */
@@ -159,9 +117,9 @@ export async function audit([name]: readonly string[], options: Options, { stdin
   const lines = options['no-lines'] !== true
   const tally = new Tally(stderr)
   try {
-    const { json, chunks } = await peeked(asBytes(bytesOf(name, stdin)))
-    const batches = batchesOf(chunks, { table: !json })
-    const setup = await setupFrom(batches, json, format, lines, tally)
+    const { columns, unused, batches } = await openList(bytesOf(name, stdin))
+    for (const column of unused) tally.unused.add(column)
+    const setup: ListSetup = { columns, format, lines }
     await put(stdout, listHead(format, lines))
     /** In JSON a comma separates rows, so the last row is held back until the end. */
     let held = ''
@@ -183,7 +141,7 @@ export async function audit([name]: readonly string[], options: Options, { stdin
     for (const line of tally.end()) stderr.write(`${line}\n`)
     return exitCodeFor(tally.counts, options.strict ?? false)
   } catch (error) {
-    const told = refusal(error)
+    const told = error instanceof ListError ? new Unusable(...error.lines) : error
     throw told instanceof Unusable ? named(name, told) : told
   }
 }
