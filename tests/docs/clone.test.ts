@@ -101,10 +101,12 @@ describe('the command in a shell', () => {
   describe('an audit in parts', () => {
     const parallel = hasParallel()
     const kinds = ['PVC', 'XLPE', 'ETFE', 'silicone']
+    /** Enough for threads and for several parts. */
+    const rows = 10_000
     const sizes = ['18 AWG', '1.5 mm²', '0.5 mm²', '10 AWG']
     beforeAll(() => {
-      const rows = Array.from({ length: 20_000 }, (_, n) => `"wire, ${n}",${sizes[n % 4]},${kinds[n % 3]},${1 + (n % 17)},${1 + (n % 13)},12,${20 + (n % 41)}`)
-      writeFileSync(join(clone.folder, 'wires.csv'), `name,size,insulation,outLengthM,currentA,supplyV,ambientC\n${rows.join('\n')}\n`)
+      const lines = Array.from({ length: rows }, (_, n) => `"wire, ${n}",${sizes[n % 4]},${kinds[n % 3]},${1 + (n % 17)},${1 + (n % 13)},12,${20 + (n % 41)}`)
+      writeFileSync(join(clone.folder, 'wires.csv'), `name,size,insulation,outLengthM,currentA,supplyV,ambientC\n${lines.join('\n')}\n`)
     })
 
     test('threads give the same bytes as one', async () => {
@@ -116,6 +118,11 @@ describe('the command in a shell', () => {
       }
     })
 
+    test('a reader slower than the audit is waited for, without a word', async () => {
+      const { output } = await clone.run(`{ ${strandwise} audit wires.csv --workers 1 | (sleep 1; wc -l); } 2>&1`)
+      expect(output).toMatch(new RegExp(`^${rows} rows: [^\\n]*\\n${rows + 1}\\n$`))
+    })
+
     test('a reader that goes away ends it', async () => {
       const { output } = await clone.run(`${strandwise} audit wires.csv 2>/dev/null | head -n 2 | wc -l`)
       expect(output.trim()).toBe('2')
@@ -125,9 +132,9 @@ describe('the command in a shell', () => {
       `under GNU parallel the union of the parts is the whole, byte for byte${parallel.there ? '' : `: ${parallel.why}`}`,
       async () => {
         const filter = `${strandwise} audit - --no-lines --format ndjson`
-        const parts = `parallel --will-cite --pipe --header : --block 200k --keep-order '${filter} 2>/dev/null' < wires.csv`
+        const parts = `parallel --will-cite --pipe --header : --block 100k --keep-order '${filter} 2>/dev/null' < wires.csv`
         const { output } = await clone.run(`cmp <(${parts}) <(${filter} < wires.csv 2>/dev/null) && ${parts} | wc -l`)
-        expect(output.trim()).toBe('20000')
+        expect(output.trim()).toBe(String(rows))
       },
     )
   })

@@ -35,8 +35,13 @@ async function put(out: Streams['stdout'], text: string): Promise<boolean> {
   if (gone(out)) return false
   if (out.write(text) === false && out.once !== undefined && !gone(out)) {
     await new Promise<void>((resolve) => {
-      out.once?.('drain', resolve)
-      out.once?.('close', resolve)
+      const ready = (): void => {
+        out.off?.('drain', ready)
+        out.off?.('close', ready)
+        resolve()
+      }
+      out.once?.('drain', ready)
+      out.once?.('close', ready)
     })
   }
   return true

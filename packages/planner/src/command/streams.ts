@@ -2,6 +2,7 @@
 interface Out {
   write(text: string): unknown
   once?(event: 'drain' | 'close', listener: () => void): unknown
+  off?(event: 'drain' | 'close', listener: () => void): unknown
   readonly destroyed?: boolean
   readonly isTTY?: boolean
 }
