@@ -1,8 +1,8 @@
 /** Offers a text as a download. */
 export function saveText(
-  text: string,
+  text: string | Blob,
   title: string | undefined,
-  kind: { readonly ending: 'json' | 'html'; readonly type: string; readonly name: string },
+  kind: { readonly ending: 'json' | 'html' | 'csv'; readonly type: string; readonly name: string },
 ): void {
   const name = (title ?? kind.name)
     .toLowerCase()
