@@ -1,17 +1,18 @@
 import { execFile } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
 import { publint } from 'publint'
 import { formatMessage } from 'publint/utils'
 import { root } from '../repository/tree.ts'
-import { tool, typescript7 } from '../run/build.mjs'
+import { tool } from '../run/build.mjs'
 import { npmEnvironment } from '../run/place.mjs'
+import { freshProject, installTools, packages, tools } from './consumerProject.ts'
+import { titleOf } from './plainPage.ts'
 import type { PartResult } from './results.ts'
 
 const run = promisify(execFile)
-const packages = ['core', 'working', 'planner'] as const
 
 interface Finding {
   readonly what: string
@@ -23,89 +24,120 @@ const told = (error: unknown): string => {
   return `${stdout}${stderr}`.trim() || message
 }
 
-async function attempt(what: string, work: () => Promise<unknown>): Promise<Finding> {
-  return work().then(
-    () => ({ what, problem: undefined }),
-    (error: unknown) => ({ what, problem: told(error).slice(0, 2000) }),
-  )
-}
-
 async function lint(name: string): Promise<void> {
   const { messages, pkg } = await publint({ pkgDir: `${root}packages/${name}`, strict: true })
   if (messages.length > 0) throw new Error(messages.map((message) => formatMessage(message, pkg)).join('\n'))
 }
 
-const ours = `import { awgToAreaMm2, DomainError, type MetalName } from '@strandwise/core'
-import { resistanceOhm } from '@strandwise/core/conductor'
-import { parseQuantity } from '@strandwise/working/quantity'
-import { demoJobs, planRepair } from '@strandwise/planner'
-const metal: MetalName = 'annealed-copper'
-const ohm: number = resistanceOhm({ areaMm2: awgToAreaMm2(18), lengthM: parseQuantity('3 m', 'lengthM'), material: metal, temperatureC: 20 })
-const plans = Object.values(demoJobs).map((job) => planRepair(job).verdict)
-if (!(ohm > 0) || plans.length === 0 || !(DomainError.prototype instanceof RangeError)) throw new Error('not what was promised')
-`
-
-/** An outside project: the packed packages in its node_modules, and nothing of this tree. */
-async function strangersProject(folder: string): Promise<void> {
-  const scope = join(folder, 'node_modules', '@strandwise')
-  mkdirSync(scope, { recursive: true })
-  for (const name of packages) {
-    const { stdout } = await run('npm', ['pack', '--json', '--pack-destination', folder], { cwd: `${root}packages/${name}` })
-    const [packed] = JSON.parse(stdout) as [{ readonly filename: string }]
-    mkdirSync(join(scope, name))
-    await run('tar', ['-xzf', join(folder, packed.filename.replace('@strandwise/', 'strandwise-')), '-C', join(scope, name), '--strip-components=1'])
-  }
-  for (const name of readdirSync(`${root}node_modules`)) {
-    // Links the packages' dependencies, but neither the packages themselves nor this tree's tools.
-    if (!name.startsWith('.') && name !== '@strandwise') symlinkSync(`${root}node_modules/${name}`, join(folder, 'node_modules', name))
-  }
-  writeFileSync(join(folder, 'package.json'), '{ "name": "stranger", "type": "module", "private": true }')
-  writeFileSync(join(folder, 'use.ts'), ours)
-  writeFileSync(join(folder, 'use.js'), ours.replace(', type MetalName', '').replace(/: (MetalName|number)(?= =)/g, ''))
+function expectText(got: string, wanted: RegExp): void {
+  if (!wanted.test(got)) throw new Error(`printed ${JSON.stringify(got.slice(0, 300))}, expected ${wanted}`)
 }
 
-const compilers: Readonly<Record<string, string>> = { 'TypeScript 6': tool('tsc'), 'TypeScript 7': typescript7() ?? 'no TypeScript 7' }
+const pageTitle = /^0\.06\d+ sound$/
+const wires = 'name,size,insulation,outLengthM,currentA,supplyV,ambientC\nlamp,18 AWG,PVC,3,2,12,40\n'
 
-/** The packages as consumers see them: linted, typed in each resolution mode, run and compiled from their tarballs. */
+/** Each check of the matrix, by what it shows. */
+function checks(project: string, toolFolder: string): Readonly<Record<string, () => Promise<unknown>>> {
+  const inProject = { cwd: project, env: npmEnvironment() }
+  const at = (...path: readonly string[]) => join(toolFolder, 'node_modules', ...path)
+  const names = Object.keys(tools)
+  const nodes = names.filter((name) => name.startsWith('node-'))
+  const compilers = names.filter((name) => name.startsWith('typescript-'))
+  const modes = [
+    ['nodenext', 'nodenext'],
+    ['esnext', 'bundler'],
+  ] as const
+  const bundlers: Readonly<Record<string, (input: string, output: string, platform: string) => Promise<unknown>>> = {
+    esbuild: (input, output, platform) =>
+      run(process.execPath, [at('esbuild', 'bin', 'esbuild'), input, '--bundle', '--format=esm', `--platform=${platform}`, `--outfile=${output}`], inProject),
+    rolldown: (input, output, platform) =>
+      run(process.execPath, [at('rolldown', 'bin', 'cli.mjs'), input, '--format', 'esm', '--platform', platform, '--file', output], inProject),
+  }
+  return {
+    ...Object.fromEntries(packages.map((name) => [`publint, ${name}`, () => lint(name)])),
+    ...Object.fromEntries(
+      packages.map((name) => [
+        `types by attw (ESM only), ${name}`,
+        () => run(process.execPath, [tool('attw'), '--pack', `${root}packages/${name}`, '--profile', 'esm-only', '--no-emoji']),
+      ]),
+    ),
+    ...Object.fromEntries(
+      nodes.map((name) => [`runs on ${name}`, async () => expectText((await run(at(name, 'bin', 'node'), ['use.js'], inProject)).stdout, /^used$/m)]),
+    ),
+    ...Object.fromEntries(
+      nodes.map((name) => [
+        `the command audits on ${name}`,
+        async () => {
+          writeFileSync(join(project, 'wires.csv'), wires)
+          const command = join('node_modules', '@strandwise', 'planner', 'bin', 'strandwise.mjs')
+          expectText((await run(at(name, 'bin', 'node'), [command, 'audit', 'wires.csv'], inProject)).stdout, /^2,lamp,sound,/m)
+        },
+      ]),
+    ),
+    'npx @strandwise/planner': async () =>
+      expectText((await run('npx', ['--no', '@strandwise/planner', '--version'], inProject)).stdout, /^\S*\s*\d+\.\d+\.\d+/),
+    'npx strandwise': async () => JSON.parse((await run('npx', ['--no', 'strandwise', 'schema'], inProject)).stdout),
+    ...Object.fromEntries(
+      compilers.flatMap((name) =>
+        modes.map(([module, resolution]) => [
+          `compiles with ${name}, ${resolution}, our declarations checked`,
+          () => {
+            const settings = ['--strict', '--exactOptionalPropertyTypes', '--target', 'es2023', '--lib', 'es2023,dom', '--skipLibCheck', 'false', '--types', '']
+            const args = [at(name, 'bin', 'tsc'), '--noEmit', ...settings, '--module', module, '--moduleResolution', resolution, 'use.ts']
+            return run(process.execPath, args, inProject)
+          },
+        ]),
+      ),
+    ),
+    ...Object.fromEntries(
+      Object.entries(bundlers).flatMap(([name, bundle]) => [
+        [
+          `bundled by ${name} for Node, it runs`,
+          async () => {
+            await bundle('use.js', `out-${name}.mjs`, 'node')
+            expectText((await run(process.execPath, [`out-${name}.mjs`], inProject)).stdout, /^used$/m)
+          },
+        ],
+        [
+          `bundled by ${name} for a browser, it runs there`,
+          async () => {
+            await bundle('page.js', `out-page-${name}.js`, 'browser')
+            expectText(await titleOf(project, { file: `out-page-${name}.js` }), pageTitle)
+          },
+        ],
+      ]),
+    ),
+    'a plain page with modules and an import map': async () => expectText(await titleOf(project, 'modules as they are'), pageTitle),
+  }
+}
+
+/** The packages as consumers see them: linted, installed from their tarballs, run, typed, bundled and opened in a browser. */
 export async function consumers(say: (text: string) => void): Promise<PartResult> {
   const folder = mkdtempSync(join(tmpdir(), 'strandwise-consumer-'))
   const findings: Finding[] = []
-  try {
-    for (const name of packages) {
-      say(`publint and attw of ${name}`)
-      findings.push(await attempt(`publint, ${name}`, () => lint(name)))
-      findings.push(
-        await attempt(`types by attw (ESM only), ${name}`, () =>
-          run(process.execPath, [tool('attw'), '--pack', `${root}packages/${name}`, '--profile', 'esm-only', '--no-emoji']),
-        ),
-      )
-    }
-    say('a project of a stranger')
-    findings.push(await attempt('packed and unpacked', () => strangersProject(folder)))
-    findings.push(await attempt(`runs on Node ${process.versions.node}`, () => run(process.execPath, ['use.js'], { cwd: folder })))
-    findings.push(await attempt('runs on the Node of the machine', () => run('node', ['use.js'], { cwd: folder, env: npmEnvironment() })))
-    const command = join(folder, 'node_modules', '@strandwise', 'planner', 'bin', 'strandwise.mjs')
+  const attempt = async (what: string, work: () => Promise<unknown>): Promise<void> => {
+    say(what)
     findings.push(
-      await attempt(
-        'its command prints the schema of a job',
-        async () => JSON.parse((await run(process.execPath, [command, 'schema'], { cwd: folder })).stdout) as unknown,
+      await work().then(
+        () => ({ what, problem: undefined }),
+        (error: unknown) => ({ what, problem: told(error).slice(0, 2000) }),
       ),
     )
-    for (const [name, tsc] of Object.entries(compilers)) {
-      for (const [module, resolution] of [
-        ['nodenext', 'nodenext'],
-        ['esnext', 'bundler'],
-      ] as const) {
-        const args = [tsc, '--noEmit', '--strict', '--target', 'es2023', '--lib', 'es2023,dom', '--module', module, '--moduleResolution', resolution, 'use.ts']
-        findings.push(await attempt(`compiles with ${name}, ${resolution}, our declarations checked`, () => run(process.execPath, args, { cwd: folder })))
-      }
-    }
+  }
+  try {
+    const [project, toolFolder] = [join(folder, 'project'), join(folder, 'tools')]
+    await attempt('the tarballs install in a fresh folder', () => freshProject(project))
+    await attempt('the tools of the matrix install', () => installTools(toolFolder))
+    for (const [what, work] of Object.entries(checks(project, toolFolder))) await attempt(what, work)
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
   const bad = findings.filter(({ problem }) => problem !== undefined)
-  const details = findings
-    .map(({ what, problem }) => (problem === undefined ? `- ${what}: passed` : `- ${what}: FAILED\n\n\`\`\`text\n${problem}\n\`\`\``))
-    .join('\n')
-  return { ok: bad.length === 0, summary: `${findings.length - bad.length} of ${findings.length} checks passed`, details }
+  const lines = findings.map(({ what, problem }) => (problem === undefined ? `- ${what}: passed` : `- ${what}: FAILED\n\n\`\`\`text\n${problem}\n\`\`\``))
+  const versions = Object.entries(tools).map(([name, version]) => `${name} ${version.replace(/^npm:/, '')}`)
+  return {
+    ok: bad.length === 0,
+    summary: `${findings.length - bad.length} of ${findings.length} checks passed`,
+    details: `${lines.join('\n')}\n\n${versions.join(', ')}`,
+  }
 }

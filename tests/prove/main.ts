@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util'
 import { calls } from './calls.ts'
 import { consumers } from './consumers.ts'
+import { corruptions } from './corruptions.ts'
 import { goldens } from './goldens.ts'
 import { jobs } from './jobs.ts'
 import { audits } from './lighthouse.ts'
@@ -35,6 +36,7 @@ const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   jobs: async () => jobs(Math.ceil(count / 10), seed, say),
   planner: () => planner(seed, say),
   consumers: () => consumers(say),
+  corruptions: () => corruptions(Math.ceil(count / 10), seed, say),
   goldens: async () => goldens(),
   recalled: () => recalled(say),
   lighthouse: () => audits(say),
@@ -52,7 +54,7 @@ let failed = 0
 for (const name of wanted) {
   const sources = sourcesHash()
   // A short run is labelled, as it does not count as the full proof.
-  const label = ['calls', 'jobs'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
+  const label = ['calls', 'jobs', 'corruptions'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
   if (!values.again && values.part === undefined && isDone(label, sources)) {
     process.stdout.write(`${label}: done on these sources; --again runs it once more\n`)
     continue

@@ -1,4 +1,5 @@
 import { wireSizes } from '../conductor/index.ts'
+import { commonWallMm } from '../tables/index.ts'
 import { chooseFuse, type FuseRating, sureMultiple } from './fuseChoice.ts'
 import { roundingShare, verdictDefaults } from './verdictDefaults.ts'
 import { continuousA, equivalentA, judgeCurrent } from './wireCurrent.ts'
@@ -8,13 +9,6 @@ import type { SizeFound, SizeStandard, WireJob } from './wireJob.ts'
 interface Size {
   readonly size: string
   readonly areaMm2: number
-}
-
-/** Wall in mm of common thin-walled wire of this area: common practice. */
-function commonWallMm(areaMm2: number): number {
-  if (areaMm2 <= 1) return 0.6
-  if (areaMm2 <= 2.5) return 0.7
-  return areaMm2 <= 6 ? 0.8 : 1
 }
 
 /** The same job with another size: conductor diameter in proportion, at least the common wall, the bundle widened by the thicker wires. */

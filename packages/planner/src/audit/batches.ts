@@ -26,6 +26,25 @@ function next(place: Place, byte: number): Place {
   return place === 'closing' && byte === 0x0d ? 'closing' : 'plain'
 }
 
+/** Records of a table's text with their lines, split as batches are. */
+export function recordsOf({ text, line }: Pick<Batch, 'text' | 'line'>): readonly Pick<Batch, 'text' | 'line'>[] {
+  const records: Pick<Batch, 'text' | 'line'>[] = []
+  let place: Place = 'start'
+  let [from, startLine, lineNow] = [0, line, line]
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at)
+    place = next(place, code)
+    if (code !== newline) continue
+    lineNow += 1
+    if (place === 'quoted') continue
+    records.push({ text: text.slice(from, at + 1), line: startLine })
+    from = at + 1
+    startLine = lineNow
+  }
+  if (from < text.length) records.push({ text: text.slice(from), line: startLine })
+  return records
+}
+
 function joined(one: Uint8Array, other: Uint8Array): Uint8Array {
   if (one.length === 0) return other
   const both = new Uint8Array(one.length + other.length)

@@ -1,7 +1,7 @@
 import { distance } from 'fastest-levenshtein'
 import { type CsvError, parse } from '#csv-parse'
 import { auditNames, closestField, neededNames } from './auditFields.ts'
-import type { Batch } from './batches.ts'
+import { type Batch, recordsOf } from './batches.ts'
 import { ListError } from './listError.ts'
 
 /** A row of a list as an object, or the reason why it cannot be read. */
@@ -65,22 +65,34 @@ const brokenWords: Readonly<Record<string, string>> = {
   CSV_QUOTE_NOT_CLOSED: 'a quotation mark that is closed again',
 }
 
-/** Fallback for records that span lines or are broken: parses one by one, tracking the line. */
-function slowly({ text, line }: Batch, columns: Columns): readonly ListedRow[] {
-  const broken: ListedRow[] = []
-  const read = parse(text, {
+/** One record by itself; if it is broken and spans lines, as behind a quotation mark left open, its lines one by one: one bad row spoils no other. */
+function alone({ text, line }: Pick<Batch, 'text' | 'line'>, columns: Columns): readonly ListedRow[] {
+  try {
+    const [cells, more] = parse(text, { ...options, skip_records_with_error: false })
+    if (more === undefined) return cells === undefined ? [] : [rowOf(cells, columns, line)]
+  } catch (error) {
+    const lines = text.trimEnd().split('\n')
+    if (lines.length === 1) return [{ line, error: { field: '', value: undefined, allowed: brokenWords[(error as CsvError).code] ?? 'a record of a table' } }]
+    return lines.flatMap((one, at) => alone({ text: one, line: line + at }, columns))
+  }
+  return [{ line, error: { field: '', value: undefined, allowed: 'a record of a table' } }]
+}
+
+/** Fallback for batches with empty lines, records that span lines, or broken ones: tracks the line of each. */
+function slowly(batch: Batch, columns: Columns): readonly ListedRow[] {
+  let broken = false
+  const read = parse(batch.text, {
     ...options,
     info: true,
-    on_skip: (error: CsvError | undefined) => {
-      const at = Number((error as unknown as { readonly lines?: number } | undefined)?.lines ?? 1)
-      broken.push({ line: line + at - 1, error: { field: '', value: undefined, allowed: brokenWords[error?.code ?? ''] ?? 'a record of a table' } })
+    on_skip: () => {
+      broken = true
     },
   } as never) as unknown as readonly Told[]
-  const rows = read.map(({ record, info }) => {
+  if (broken) return recordsOf(batch).flatMap((record) => alone(record, columns))
+  return read.map(({ record, info }) => {
     const inside = record.reduce((sum, cell) => sum + cell.split('\n').length - 1, 0)
-    return rowOf(record, columns, line + info.lines - 1 - inside)
+    return rowOf(record, columns, batch.line + info.lines - 1 - inside)
   })
-  return broken.length === 0 ? rows : [...rows, ...broken].sort((one, other) => one.line - other.line)
 }
 
 /** The rows of a batch of a table. */

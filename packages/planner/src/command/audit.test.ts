@@ -72,6 +72,22 @@ describe('strandwise audit', () => {
     expect(rows[3].error).toEqual({ field: '', value: 'more', allowed: '8 columns, as in line 1' })
   })
 
+  test.each([
+    ['text behind a closing quotation mark', '"x"y,16 AWG,XLPE,3,4,12,40,'],
+    ['a quotation mark left open', '"x,16 AWG,XLPE,3,4,12,40,'],
+    ['a quotation mark inside a plain cell', 'x"y,16 AWG,XLPE,3,4,12,40,'],
+  ])('one bad row spoils no other: %s', async (_title, bad) => {
+    const quoted = '"a, b",16 AWG,XLPE,3,4,12,40,'
+    for (const others of [
+      [pump, pump],
+      [quoted, pump],
+      [quoted, quoted],
+    ]) {
+      const { rows } = await rowsOf(table(...others, bad, ...others, '', ...others))
+      expect(rows.map(({ line, error }) => [line, error === undefined])).toEqual([2, 3, 4, 5, 6, 8, 9].map((line) => [line, line !== 4]))
+    }
+  })
+
   test('CSV: a cell that a spreadsheet would run is text, a name stays on its line', async () => {
     const names = ['=1+1', '+1', '-1', '@a', ' =1', '＝1']
     const { out } = await call(['audit', '-'], table(...names.map((name) => `"${name}",16 AWG,XLPE,3,4,12,40,`), '"a\nb",16 AWG,XLPE,3,4,12,40,'))

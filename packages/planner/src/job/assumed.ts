@@ -43,11 +43,3 @@ export const assumed = {
   stripOfBarrel: { value: 0.35, why: 'half of a butt splice less its stop' },
   ours: ours('choice of this plan'),
 } as const
-
-/** Wall of common thin-walled vehicle and boat wire by area: common practice. */
-export function commonInsulationThicknessMm(areaMm2: number): number {
-  if (areaMm2 <= 1) return 0.6
-  if (areaMm2 <= 2.5) return 0.7
-  if (areaMm2 <= 6) return 0.8
-  return 1
-}

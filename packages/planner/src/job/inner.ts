@@ -1,6 +1,6 @@
 // Internal exports for the planner's other rooms.
 export { type Assume, assumptionList, quietly } from './assume.ts'
-export { assumed, commonInsulationThicknessMm } from './assumed.ts'
+export { assumed } from './assumed.ts'
 export type { PlanAssumption } from './assumption.ts'
 export { contradictions } from './contradictions.ts'
 export { fieldMetaAt } from './fieldMetaAt.ts'

@@ -1,6 +1,5 @@
-import { strandedDiameterMm } from '@strandwise/core'
+import { commonWallMm, strandedDiameterMm } from '@strandwise/core'
 import type { Assume } from './assume.ts'
-import { commonInsulationThicknessMm } from './assumed.ts'
 import type { RepairJob } from './repairJob.ts'
 import type { WireSize } from './wireSize.ts'
 
@@ -29,12 +28,7 @@ export function wireShape(wire: Partial<RepairJob['wire']>, size: WireSize, assu
   const leastOutsideMm = pressedMm + 2 * (wire.insulationThicknessMm ?? 0)
   const outsideMm = wire.outsideDiameterMm
   if (outsideMm === undefined) {
-    const wallMm = assume(
-      'wire.insulationThicknessMm',
-      wire.insulationThicknessMm,
-      commonInsulationThicknessMm(size.areaMm2),
-      'a common wall for wire of this area',
-    )
+    const wallMm = assume('wire.insulationThicknessMm', wire.insulationThicknessMm, commonWallMm(size.areaMm2), 'a common wall for wire of this area')
     return { conductorDiameterMm: looseMm, insulationThicknessMm: wallMm, outsideMm: looseMm + 2 * wallMm, leastOutsideMm }
   }
   // If loose strands leave no room for the wall, they are compacted.
