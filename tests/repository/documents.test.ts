@@ -13,6 +13,7 @@ describe('package.json files', () => {
     description: 'x',
     keywords: ['x'],
     license: 'MIT',
+    repository: 'strandwise/strandwise',
     type: 'module',
     engines: { node: '>=20' },
     sideEffects: false,

@@ -11,11 +11,28 @@ const manifestPath = /^(package\.json|(packages\/[^/]+|site|tests)\/package\.jso
 const exact = /^(npm:(@[^/]+\/)?[^@]+@)?\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/
 const groups = ['dependencies', 'devDependencies', 'peerDependencies', 'optionalDependencies']
 /** Keys of a published package in their order; optional ones may be missing. */
-const keys = ['name', 'version', 'description', 'keywords', 'license', 'type', 'engines', 'sideEffects', 'files', 'bin', 'imports', 'exports', 'dependencies']
+const keys = [
+  'name',
+  'version',
+  'description',
+  'keywords',
+  'license',
+  'repository',
+  'type',
+  'engines',
+  'sideEffects',
+  'files',
+  'bin',
+  'imports',
+  'exports',
+  'dependencies',
+]
 const optional = new Set(['bin', 'imports', 'dependencies'])
 /** Fields that are equal in every published package. */
 const alike: Manifest = {
   license: 'MIT',
+  /** By name alone: where it is served is no matter of a package. */
+  repository: 'strandwise/strandwise',
   type: 'module',
   engines: { node: '>=20' },
   sideEffects: false,

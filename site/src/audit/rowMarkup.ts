@@ -26,7 +26,7 @@ export function rowMarkup(result: AuditResult): Markup {
   return html`<tr data-kind="${kind}">
     <td class="number">${result.line}</td>
     <th scope="row">${judged?.name ?? '—'}</th>
-    <td><span class="mark-of" data-kind="${kind}"></span>${kind}</td>
+    <td class="kind"><span class="mark-of" data-kind="${kind}"></span>${kind}</td>
     <td class="why">${whyOf(result)}</td>
     <td class="number">${fixed(judged?.conductorHighC ?? null, 1)}</td>
     <td class="number">${fixed(judged?.allowedA ?? null, 1)}</td>

@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { jobFacts, wireCurrent } from '../facts/inner.ts'
+import { jobFacts } from '../facts/inner.ts'
 import { parseRepairJob } from '../job/index.ts'
 import { insulationNames } from '../job/inner.ts'
+import { judgeWire } from '../ways/inner.ts'
 import { type AuditRow, auditRow, auditStream } from './auditRow.ts'
 
 const row: AuditRow = { name: 'pump', size: '16 AWG', insulation: 'XLPE', outLengthM: 3, currentA: 4, supplyV: 12, ambientC: 40 }
@@ -11,6 +12,7 @@ const judged = (given: unknown) => {
   if ('error' in found) throw new Error(JSON.stringify(found))
   return found
 }
+const rank = ['sound', 'caution', 'cannot tell', 'unsound']
 const refused = (given: unknown) => {
   const found = auditRow(given, 7)
   return 'error' in found ? found : undefined
@@ -97,32 +99,73 @@ describe('auditRow', () => {
     expect(refused(given)).toEqual({ line: 7, error })
   })
 
-  test('what is not said is taken as a plan takes it: limit, current and drop are those of the same job', () => {
-    const rows = fc.record({
-      size: fc.constantFrom('18 AWG', '1.5 mm²', '7/0.3 mm', '10 AWG'),
-      insulation: fc.constantFrom(...insulationNames),
-      material: fc.constantFrom('annealed-copper' as const, 'tinned-copper' as const, 'aluminium-1350' as const),
-      outLengthM: fc.double({ min: 0.1, max: 50, noNaN: true }),
-      currentA: fc.double({ min: 0.1, max: 15, noNaN: true }),
-      ambientC: fc.double({ min: 0, max: 65, noNaN: true }),
-      loadedInBundle: fc.integer({ min: 1, max: 12 }),
-    })
+  test('a row is what the wire section of the same job’s plan says: verdict, findings, figures, whatever is left open', () => {
+    const rows = fc.record(
+      {
+        size: fc.constantFrom('22 AWG', '18 AWG', '1.5 mm²', '7/0.3 mm', '10 AWG', '16 mm²'),
+        insulation: fc.constantFrom(...insulationNames),
+        material: fc.constantFrom('annealed-copper' as const, 'tinned-copper' as const, 'aluminium-1350' as const, 'copper-clad-aluminium' as const),
+        insulationThicknessMm: fc.double({ min: 0.2, max: 2, noNaN: true }),
+        outLengthM: fc.double({ min: 0.1, max: 50, noNaN: true }),
+        returnLengthM: fc.double({ min: 0.1, max: 50, noNaN: true }),
+        currentA: fc.double({ min: 0.1, max: 40, noNaN: true }),
+        supplyV: fc.constantFrom(12, 24, 48),
+        allowedDropV: fc.double({ min: 0.05, max: 4, noNaN: true }),
+        ambientC: fc.double({ min: 0, max: 130, noNaN: true }),
+        loadedInBundle: fc.integer({ min: 1, max: 12 }),
+        fuseA: fc.constantFrom(1, 3, 5, 7.5, 10, 15, 20, 25, 30, 40, 60, 80, 6.3, 17, 125),
+      },
+      { requiredKeys: ['size', 'insulation', 'outLengthM', 'currentA', 'supplyV', 'ambientC'] },
+    )
+    /** The plan has a wrong fuse changed, so that in its section it is a caution; the list judges the fuse as fitted. */
+    const changed = ['fuse-over-wire', 'fuse-below-load', 'fuse-none-serves']
+    const seen = new Set<string>()
     fc.assert(
-      fc.property(rows, ({ size, insulation, material, outLengthM, currentA, ambientC, loadedInBundle }) => {
+      fc.property(rows, (given) => {
+        const { supplyV, allowedDropV, fuseA, currentA, ambientC, ...wire } = given
         const job = parseRepairJob({
           version: 1,
-          circuit: { kind: 'power', supplyV: 12 },
+          circuit: { kind: 'power', supplyV, ...(allowedDropV === undefined ? {} : { allowedDropV }), ...(fuseA === undefined ? {} : { fuseA }) },
           load: { currentA },
-          wire: { size, insulation, material, outLengthM, loadedInBundle },
+          wire,
           damage: { kind: 'broken', fromTerminationMm: 50 },
-          surroundings: { ambientC, hottestC: ambientC },
+          surroundings: { ambientC: Math.min(ambientC, 60), hottestC: ambientC },
         })
-        const facts = jobFacts(job)
-        const found = judged({ name: 'a', size, insulation, material, outLengthM, currentA, supplyV: 12, ambientC, loadedInBundle })
-        expect(found.allowedA ?? 0).toBeCloseTo(wireCurrent(facts) ?? 0, 6)
-        expect(found.dropV).toBeCloseTo(currentA * facts.ohmPerM * (facts.outLengthM + facts.returnLengthM), 9)
+        const { section, verdict: core } = judgeWire(jobFacts(job))
+        const found = judged({ name: 'a', ...given })
+        const told = section.findings.filter(({ code }) => code !== 'fuse-missing' && (fuseA !== undefined || !code.startsWith('fuse-')))
+        const fitted = core.findings.filter(({ topic }) => topic === 'fuse' && fuseA !== undefined)
+        const others = told.filter(({ code }) => !code.startsWith('fuse-'))
+        const worst = [...others, ...fitted]
+          .map(({ verdict }) => verdict)
+          .reduce((one, other) => (rank.indexOf(one) > rank.indexOf(other) ? one : other), 'sound')
+        expect(found.verdict).toBe(worst)
+        expect(found.reasons).toHaveLength([...others, ...fitted].filter(({ verdict }) => verdict !== 'sound').length)
+        // What the section says of the fuse is core's finding, or its change.
+        for (const { code, verdict } of told.filter((one) => one.code.startsWith('fuse-'))) {
+          if (changed.includes(code)) expect(['caution', 'unsound']).toContain(verdict)
+          else expect(fitted).toContainEqual(expect.objectContaining({ code, verdict }))
+          if (changed.includes(code)) expect(found.fuseVerdict === 'unsound' || found.allowedA === null || verdict === 'unsound').toBe(true)
+        }
+        const value = (name: string) => section.values.find((one) => one.name === name)?.value ?? null
+        expect(found.conductorHighC).toBe(value('conductor, in the hottest air'))
+        expect(found.dropV).toBe(value('drop over the wire, out and back'))
+        expect(found.allowedA).toBe(value('wire at steady state, in the hottest air'))
+        for (const { code } of [...others, ...fitted]) seen.add(code)
       }),
-      { numRuns: 60 },
+      { numRuns: 200 },
+    )
+    expect([...seen].sort()).toEqual(
+      expect.arrayContaining([
+        'cca',
+        'small-aluminium',
+        'current-over-limit',
+        'air-at-limit',
+        'drop-over-budget',
+        'drop-over-ours',
+        'fuse-over-wire',
+        'fuse-no-band',
+      ]),
     )
   })
 

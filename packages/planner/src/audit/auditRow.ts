@@ -1,5 +1,5 @@
 import { type InsulationName, insulation, knownNominal, type MetalName, metal, type Verdict, type WireJob, wireVerdict } from '@strandwise/core'
-import { assumed, isFuseRating, quietly, type WireSize, WireSizeError, wireShape, wireSize } from '../job/inner.ts'
+import { assumed, isFuseRating, metalFault, quietly, type WireSize, WireSizeError, wireShape, wireSize } from '../job/inner.ts'
 import { type RowError, readRow } from './auditFields.ts'
 import { reasonOf } from './reasons.ts'
 
@@ -100,7 +100,17 @@ function jobOf(row: AuditRow, size: WireSize): WireJob {
   }
 }
 
+/** The plan's judgement of the metal itself, as a reason. */
+function metalReason(row: AuditRow, areaMm2: number): { readonly verdict: Verdict; readonly reason: string } | null {
+  const fault = metalFault(row.material ?? assumed.material.value, areaMm2)
+  if (fault === null) return null
+  if (fault.code === 'cca') return { verdict: 'unsound', reason: 'copper-clad aluminium' }
+  return { verdict: 'caution', reason: `aluminium of ${areaMm2.toPrecision(3)} mm², at least ${fault.leastMm2} mm²` }
+}
+
 const bestFirst: readonly Verdict[] = ['sound', 'caution', 'cannot tell', 'unsound']
+
+const worseOf = (one: Verdict, other: Verdict): Verdict => (bestFirst.indexOf(one) > bestFirst.indexOf(other) ? one : other)
 
 function fuseError(row: AuditRow): RowError | null {
   if (row.fuseSeries === undefined) return null
@@ -109,7 +119,7 @@ function fuseError(row: AuditRow): RowError | null {
 }
 
 /**
- * Judges one wire of a list with core's wireVerdict: its conductor against its limit, its drop against its budget, its fuse.
+ * Judges one wire of a list as the wire section of a plan does: its metal, its conductor against its limit, its drop against its budget, its fuse as fitted.
  *
  * A number may be given as text, with or without a unit. Missing fields have the plan's defaults.
  *
@@ -130,17 +140,19 @@ export function auditRow(row: unknown, line: number): AuditResult {
   const { verdict, findings, conductorC, continuousA, dropV } = wireVerdict(jobOf(wire, size))
   let fuse = -1
   for (const finding of findings) if (finding.topic === 'fuse') fuse = Math.max(fuse, bestFirst.indexOf(finding.verdict))
+  const ofMetal = metalReason(wire, size.areaMm2)
+  const reasons = findings.filter((finding) => finding.verdict !== 'sound').map(reasonOf)
   return {
     line,
     name: wire.name,
-    verdict,
+    verdict: ofMetal === null ? verdict : worseOf(verdict, ofMetal.verdict),
     conductorLowC: conductorC === null ? null : conductorC.low,
     conductorHighC: conductorC === null ? null : conductorC.high,
     allowedA: continuousA === null ? null : continuousA.low,
     dropV,
     dropShare: dropV === null ? null : dropV / wire.supplyV,
     fuseVerdict: bestFirst[fuse] ?? null,
-    reasons: findings.filter((finding) => finding.verdict !== 'sound').map(reasonOf),
+    reasons: ofMetal === null ? reasons : [ofMetal.reason, ...reasons],
   }
 }
 

@@ -1,6 +1,6 @@
 import { terminalCurrentA, type WireVerdict } from '@strandwise/core'
 import { type Finding, figure, type JobFacts, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
-import { assumed } from '../job/inner.ts'
+import { assumed, metalFault } from '../job/inner.ts'
 import { verdictOn, wantsFuse } from './wireJob.ts'
 import { nearSource, WireTeller } from './wireTeller.ts'
 import { wireWords } from './wireWords.ts'
@@ -46,10 +46,12 @@ export function judgeWire(facts: JobFacts, replaced: Finding | null = null): Wir
 }
 
 function ofMetal(draft: Draft, facts: JobFacts): Finding | null {
-  if (facts.material === 'copper-clad-aluminium') return draft.say('cca', 'unsound', { rule: 'me-cca' })
-  const least = figure('me-al-size', 'minMm2')
-  if (facts.material === 'aluminium-1350' && facts.areaMm2 < least)
-    draft.say('small-aluminium', 'caution', { values: { least: planValue('least aluminium', least, 'mm²', rule('me-al-size').source) }, rule: 'me-al-size' })
+  const fault = metalFault(facts.material, facts.areaMm2)
+  if (fault?.code === 'cca') return draft.say('cca', 'unsound', { rule: 'me-cca' })
+  if (fault?.code === 'small-aluminium') {
+    const least = planValue('least aluminium', fault.leastMm2, 'mm²', rule('me-al-size').source)
+    draft.say('small-aluminium', 'caution', { values: { least }, rule: 'me-al-size' })
+  }
   return null
 }
 
