@@ -12,6 +12,7 @@ export interface ChartSeries {
 export interface ChartSpec {
   readonly title: string
   readonly xLabel: string
+  /** Name and unit of the upright axis; the name of a single line, if it begins with it. */
   readonly yLabel: string
   readonly series: readonly ChartSeries[]
   /** Horizontal lines, such as a liquidus or a limit. */

@@ -4,12 +4,14 @@ import { drawing, line, path, rect, text } from '../drawings/svg.ts'
 import type { ChartSeries, ChartSpec } from './chartSpec.ts'
 
 const width = 360
-const height = 230
+const height = 240
 const left = 42
 const right = 10
-const top = 12
-const bottom = 36
-const rowHeight = 16
+const top = 28
+const bottom = 46
+const rowHeight = 18
+/** Room between the axis and the legend. */
+const keyTop = height + 10
 
 function range(values: readonly number[], always: readonly number[]): readonly [number, number] {
   const [low, high] = extent([...values, ...always])
@@ -33,18 +35,19 @@ export function lineChart(spec: ChartSpec): string {
   const key: string[] = []
   let row = 0
   const keyRow = (sample: (yAt: number) => string, name: string) => {
-    const at = height + 4 + rowHeight * row++
+    const at = keyTop + rowHeight * row++
     key.push(sample(at), text(left + 34, at + 4, name, 'start'))
   }
   const grid = [
     ...ticks(y0, y1, 5).map((value) => line(left, y(value), width - right, y(value), 'grid') + text(left - 6, y(value) + 4, String(value), 'end')),
     ...ticks(x0, x1, 5).map(
-      (value) => line(x(value), height - bottom, x(value), height - bottom + 4, 'axis') + text(x(value), height - bottom + 16, String(value)),
+      (value) => line(x(value), height - bottom, x(value), height - bottom + 4, 'axis') + text(x(value), height - bottom + 18, String(value)),
     ),
   ]
   const drawn = spec.series.map((series) => {
     const kind = series.kind === 'main' ? 'series' : `series ${series.kind}`
-    keyRow((at) => line(left, at, left + 28, at, kind), series.name)
+    // A single line that the axis already names needs no row.
+    if (spec.series.length > 1 || !spec.yLabel.startsWith(series.name)) keyRow((at) => line(left, at, left + 28, at, kind), series.name)
     return (
       bandOf(series, x, y) +
       path(
@@ -67,15 +70,15 @@ export function lineChart(spec: ChartSpec): string {
   if (spec.series.some((series) => series.low !== undefined)) keyRow((at) => rect(left, at - 5, 28, 10, 'band'), 'band of the models')
   return drawing(
     width,
-    height + 4 + rowHeight * row,
+    keyTop + rowHeight * row,
     spec.title,
     ...grid,
     line(left, height - bottom, width - right, height - bottom, 'axis'),
     ...drawn,
     ...limits,
     ...marks,
-    text((left + width - right) / 2, height - 6, spec.xLabel),
-    text(left - 34, top - 2, spec.yLabel, 'start'),
+    text((left + width - right) / 2, height - 8, spec.xLabel),
+    text(left - 34, 14, spec.yLabel, 'start'),
     ...key,
   )
 }

@@ -15,9 +15,9 @@ export interface Bar {
   readonly kind?: 'metal' | 'solder' | 'sleeve' | 'insulation'
 }
 
-/** Values as bars on one scale, with an optional limit as a vertical line. */
-export function bars(title: string, items: readonly Bar[], limit?: { readonly value: number; readonly text: string }): LessonPicture {
-  const largest = Math.max(...items.map(({ value }) => value ?? 0), limit?.value ?? 0)
+/** Values as bars on one scale, with an optional limit as a vertical line. A picture beside a slider gets `fullScale`, so that its bars change and not its scale. */
+export function bars(title: string, items: readonly Bar[], limit?: { readonly value: number; readonly text: string }, fullScale = 0): LessonPicture {
+  const largest = Math.max(...items.map(({ value }) => value ?? 0), limit?.value ?? 0, fullScale)
   const x = (value: number): number => left + (value / largest) * (width - left - right)
   const height = row * items.length + (limit === undefined ? 8 : 26)
   const drawn = items.map(({ name, value, text: words, kind = 'metal' }, index) => {
@@ -31,5 +31,5 @@ export function bars(title: string, items: readonly Bar[], limit?: { readonly va
       : line(x(limit.value), 8, x(limit.value), height - 18, 'limit hot') +
         text(x(limit.value), height - 4, limit.text, limit.value > 0.6 * largest ? 'end' : limit.value < 0.3 * largest ? 'start' : 'middle')
   const said = items.map(({ name, text: words }) => `${name}: ${words}`).join('; ')
-  return { svg: drawing(width, height, title, ...drawn, mark), sentence: `${said}${limit === undefined ? '' : `; ${limit.text}`}.` }
+  return { svg: drawing(width, height, title, mark, ...drawn), sentence: `${said}${limit === undefined ? '' : `; ${limit.text}`}.` }
 }

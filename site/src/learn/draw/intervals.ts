@@ -14,9 +14,14 @@ export interface IntervalRow {
   readonly text: string
 }
 
-/** Intervals on one scale, with the limit they are compared with. */
-export function intervals(title: string, rows: readonly IntervalRow[], limit: { readonly value: number; readonly text: string }): LessonPicture {
-  const ends = rows.flatMap(({ low, high }) => [low ?? 0, high ?? 0])
+/** Intervals on one scale, with the limit they are compared with. A picture beside a slider gets the ends of its scale, so that its bars change and not its scale. */
+export function intervals(
+  title: string,
+  rows: readonly IntervalRow[],
+  limit: { readonly value: number; readonly text: string },
+  scale: readonly number[] = [],
+): LessonPicture {
+  const ends = [...rows.flatMap(({ low, high }) => [low ?? 0, high ?? 0]), ...scale]
   const [from, to] = [Math.min(0, limit.value, ...ends), Math.max(limit.value, ...ends)]
   const x = (value: number): number => left + ((value - from) / (to - from || 1)) * (width - left - right)
   const height = row * rows.length + 40
@@ -32,11 +37,11 @@ export function intervals(title: string, rows: readonly IntervalRow[], limit: { 
       width,
       height,
       title,
-      ...drawn,
       line(left, axis, width - right, axis, 'axis'),
       line(x(0), axis - 4, x(0), axis + 4, 'axis'),
       text(x(0), axis + 16, '0'),
       line(x(limit.value), 4, x(limit.value), axis + 4, 'limit hot'),
+      ...drawn,
       text(x(limit.value) + (x(limit.value) > width / 2 ? -4 : 10), axis + 16, limit.text, x(limit.value) > width / 2 ? 'end' : 'start'),
     ),
     sentence: `${rows.map(({ name, text: words }) => `${name}: ${words}`).join('; ')}; ${limit.text}.`,

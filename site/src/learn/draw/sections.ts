@@ -29,14 +29,15 @@ export function wireSections(title: string, wires: readonly WireSection[]): Less
   return { svg: drawing(width, height, title, ...drawn), sentence: `To scale: ${wires.map(({ name }) => name).join('; ')}.` }
 }
 
-/** Cross-section of a bundle, to scale, with the library's packing. */
+/** Cross-section of a bundle, to scale, with the library's packing; on the scale of a wider bundle if given. */
 export function bundleSection(
   title: string,
   wire: { readonly coreMm: number; readonly outsideMm: number },
   packed: { readonly diameterMm: number; readonly centresMm: readonly { readonly xMm: number; readonly yMm: number }[] },
   says: string,
+  widestMm = packed.diameterMm,
 ): LessonPicture {
-  const perMm = (room + 20) / packed.diameterMm
+  const perMm = (room + 20) / widestMm
   const middle = { x: width / 2, y: 14 + (room + 20) / 2 }
   const wires = packed.centresMm.flatMap(({ xMm, yMm }) => [
     circle(middle.x + xMm * perMm, middle.y + yMm * perMm, (wire.outsideMm / 2) * perMm, 'insulation'),

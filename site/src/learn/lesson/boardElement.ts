@@ -17,6 +17,8 @@ const slides: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 }
 /** A tap within this left share of the board's width goes back. */
 const backShare = 1 / 4
 const letters = 'ABCD'
+/** Enlargements tried on a card, the largest first; a card that fits at none scrolls at its own size. */
+const enlargements = [1.75, 1.6, 1.45, 1.3, 1.2, 1.1, 1] as const
 const prefix = '#card='
 
 /** One card: a part of a turn, with the turn's title. */
@@ -40,6 +42,7 @@ class BoardView extends HTMLElement {
     dialog.addEventListener('keydown', (event) => this.#key(event, dialog))
     dialog.addEventListener('click', (event) => this.#tap(event, dialog))
     dialog.addEventListener('close', () => this.#left())
+    addEventListener('resize', () => this.#fit())
     addEventListener('hashchange', () => this.#fromLink())
     this.#fromLink()
   }
@@ -63,8 +66,7 @@ class BoardView extends HTMLElement {
     const there = /^\d+$/.test(wanted) && Number(wanted) >= 1 && Number(wanted) <= count
     const said = this.querySelector('[data-said]')
     if (said !== null) said.textContent = there ? '' : `There is no card “${wanted.slice(0, 20)}”: this lesson has cards 1 to ${count}.`
-    if (there && Number(wanted) - 1 !== this.#at) this.#open(Number(wanted) - 1)
-    else if (there) this.#open(this.#at)
+    if (there) this.#open(Number(wanted) - 1)
   }
 
   #open(at: number): void {
@@ -133,6 +135,7 @@ class BoardView extends HTMLElement {
     if (card === undefined || !(stage instanceof HTMLElement) || count === null) return
     stage.replaceChildren(this.#copyOf(card))
     stage.dataset.kind = card.kind
+    this.#fit()
     stage.scrollTop = 0
     stage.focus({ preventScroll: true })
     this.#marks(card)
@@ -144,6 +147,20 @@ class BoardView extends HTMLElement {
       this.querySelector(`[data-go="${go}"]`)?.toggleAttribute('disabled', off)
     }
     history.replaceState(null, '', `${prefix}${this.#at + 1}`)
+  }
+
+  /** Enlarges the card as far as the board has room; not under a slider, whose words change in length. */
+  #fit(): void {
+    const stage = this.querySelector('[data-stage]')
+    if (!(stage instanceof HTMLElement)) return
+    const tried = stage.querySelector('[data-part="move"]') === null ? enlargements : ([1] as const)
+    stage.toggleAttribute('data-tight', false)
+    const fits = tried.some((size) => {
+      stage.style.setProperty('--fit', String(size))
+      return stage.scrollHeight <= stage.clientHeight && stage.scrollWidth <= stage.clientWidth
+    })
+    // Many words: they take from the drawing's room.
+    stage.toggleAttribute('data-tight', !fits)
   }
 
   /** Copy of a card for the board, without ids, which must stay unique. */

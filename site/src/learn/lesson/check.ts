@@ -16,10 +16,14 @@ export interface CheckedFigure {
 const signed = (value: number): string => `${value < 0 ? '−' : ''}${figures(Math.abs(value), 2)}`
 const withUnit = (text: string, unit: string): string => (unit === '1' || unit === '' ? text : `${text} ${unit.replace('ohm', 'Ω').replace('mm2', 'mm²')}`)
 
+/** A smaller difference is not told in figures. */
+const leastShare = 1e-5
+
 function difference(theirs: number, ours: number): string {
   if (ours === theirs) return 'none'
   const share = ours / theirs - 1
-  return Math.abs(share) < 1e-9 ? 'none to nine digits' : `${signed(100 * share)} %`
+  if (Math.abs(share) < leastShare) return `below ${figures(100 * leastShare, 1)} %`
+  return `${signed(100 * share)} %`
 }
 
 /** Digits of our value: one more than the source prints, so that a difference shows. */

@@ -47,7 +47,7 @@ export interface LessonStep {
 /** A common mistake: first the action, then its cost. */
 export interface Mistake {
   readonly title: string
-  readonly verdict: PlanVerdict
+  readonly verdict: Extract<PlanVerdict, 'caution' | 'unsound'>
   readonly done: string
   readonly costs: string
   readonly instead: string

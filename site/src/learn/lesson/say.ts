@@ -24,4 +24,10 @@ export function say(value: number, unit: string, count = 3): string {
 /** An interval with its unit once. */
 export const span = (low: number, high: number, unit: string, count = 2): string => `${figures(low, count)} to ${figures(high, count)} ${unit}`
 
+/** A space between a number and its unit. */
+const beforeUnit = /(\d) (?=(?:[kMmµn]?(?:Ω|V|A|W)|m{1,2}[²³]?|K|N|s|°[CF]|%)(?![\p{L}²³]))/gu
+
+/** A text in which no line ends between a number and its unit. */
+export const tied = (text: string): string => text.replace(beforeUnit, '$1\u00a0')
+
 export const percent = (share: number, count = 2): string => `${figures(100 * share, count)} %`

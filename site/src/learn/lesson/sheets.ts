@@ -1,6 +1,6 @@
 import { escapeText } from '../../drawings/svg.ts'
 import { streamOf } from '../random.ts'
-import { figures } from './say.ts'
+import { figures, tied } from './say.ts'
 
 /** A common wrong result of a pupil, its cause, and the marks it still earns. */
 export interface UsualResult {
@@ -57,10 +57,19 @@ const lessonStride = 100_000
 
 export const codeOf = (lesson: number, form: Form, seed: number): string => `${lesson}${form}-${String(seed).padStart(4, '0')}`
 
-/** The sheet of a code, always the same. */
+/** Draws for one sheet, after which problems with a common answer are let pass. */
+const mostDraws = 200
+/** Whether a pupil could copy an answer from one problem to the other. */
+const sharesAnswer = (a: Problem, b: Problem): boolean => a.tasks.some(({ answer }, index) => answer === b.tasks[index]?.answer)
+
+/** The sheet of a code, always the same. No two problems on it share an answer. */
 export function makeSheet(sheets: Sheets, lesson: number, form: Form, seed: number): Sheet {
   const stream = streamOf(lesson * lessonStride + forms.indexOf(form) * formStride + seed)
-  const problems = Array.from({ length: problemsOn[form] }, () => sheets.problem(stream, form))
+  const problems: Problem[] = []
+  for (let draw = 0; problems.length < problemsOn[form]; draw++) {
+    const drawn = sheets.problem(stream, form)
+    if (draw >= mostDraws || !problems.some((earlier) => sharesAnswer(earlier, drawn))) problems.push(drawn)
+  }
   const asks = form === 'C' ? { trap: sheets.trap, why: sheets.why } : {}
   return { code: codeOf(lesson, form, seed), lesson, form, title: `${sheets.title}, sheet ${form}: ${formNames[form]}`, problems, ...asks }
 }
@@ -91,19 +100,20 @@ export function judge(task: SheetTask, text: string): { readonly marks: number |
   return { marks: null, says: 'Not among the usual results: look at the way; one mark for a right one.' }
 }
 
+const words = (text: string): string => escapeText(tied(text))
 const blank = '<span class="blank" role="img" aria-label="room for your answer"></span>'
 const shown = (value: number, unit: string): string => `${figures(value)}${unit === '' ? '' : ` ${unit}`}`
 
 function taskMarkup(task: SheetTask, form: Form): string {
-  const box = form === 'A' ? `<p class="box">${escapeText(task.box)}</p>` : ''
-  return `<li><p>${escapeText(task.ask)}</p>${box}<div class="way" role="img" aria-label="room for your way"></div><p class="answer-line">${blank} ${escapeText(task.unit)} <span class="mark-box">/ ${taskMarks}</span></p></li>`
+  const box = form === 'A' ? `<p class="box">${words(task.box)}</p>` : ''
+  return `<li><p>${words(task.ask)}</p>${box}<div class="way" role="img" aria-label="room for your way"></div><p class="answer-line">${blank} ${words(task.unit)} <span class="mark-box">of ${taskMarks} marks</span></p></li>`
 }
 
 function answerMarkup(task: SheetTask, place: string): string {
-  const usual = task.usual.map(({ value, says, marks }) => `<li>${escapeText(`${shown(value, task.unit)}: ${says}, ${marks} of ${taskMarks}`)}</li>`)
+  const usual = task.usual.map(({ value, says, marks }) => `<li>${words(`${shown(value, task.unit)}: ${says}, ${marks} of ${taskMarks}`)}</li>`)
   return [
-    `<li data-task="${place}"><p>${escapeText(task.ask)}</p>`,
-    `<p class="right"><strong>${escapeText(shown(task.answer, task.unit))}</strong>: ${taskMarks} marks, one of them for the way (${escapeText(task.box)}).</p>`,
+    `<li data-task="${place}"><p>${words(task.ask)}</p>`,
+    `<p class="right"><strong>${words(shown(task.answer, task.unit))}</strong>: ${taskMarks} marks, one of them for the way (${words(task.box)}).</p>`,
     usual.length === 0 ? '' : `<ul class="usual">${usual.join('')}</ul>`,
     '</li>',
   ].join('')
@@ -114,21 +124,21 @@ export function sheetMarkup(sheet: Sheet, answers: boolean): string {
   const { problems, why, form, code, lesson } = sheet
   const of = (problem: Problem, index: number): string => {
     const tasks = problem.tasks.map((task, at) => (answers ? answerMarkup(task, `${form}-${index}-${at}`) : taskMarkup(task, form)))
-    return `<section><p class="problem-given">${escapeText(problem.given)}</p><ol>${tasks.join('')}</ol></section>`
+    return `<section><p class="problem-given">${words(problem.given)}</p><ol>${tasks.join('')}</ol></section>`
   }
   const total = taskMarks * problems.reduce((sum, { tasks }) => sum + tasks.length, 0) + (why?.points.length ?? 0)
-  const points = why?.points.map((point) => `<li>${escapeText(point)}: 1 mark</li>`) ?? []
+  const points = why?.points.map((point) => `<li>${words(point)}: 1 mark</li>`) ?? []
   const reasons =
     why === undefined
       ? ''
-      : `<section><p class="problem-given">Explain why: ${escapeText(why.ask)}</p>${answers ? `<ul>${points.join('')}</ul>` : `<div class="write" role="img" aria-label="room for your reasons"></div><p class="answer-line"><span class="mark-box">/ ${points.length}</span></p>`}</section>`
+      : `<section><p class="problem-given">Explain why: ${words(why.ask)}</p>${answers ? `<ul>${points.join('')}</ul>` : `<div class="write" role="img" aria-label="room for your reasons"></div><p class="answer-line"><span class="mark-box">of ${points.length} marks</span></p>`}</section>`
   const heading = `${sheet.title}${answers ? ', answers' : ''}`
   return [
-    `<article class="sheet" data-sheet="${form}" data-answers="${answers}" aria-label="${escapeText(`${heading}, ${code}`)}">`,
-    `<h2>${escapeText(heading)}</h2>`,
+    `<article class="sheet" data-sheet="${form}" data-answers="${answers}" aria-label="${words(`${heading}, ${code}`)}">`,
+    `<h2>${words(heading)}</h2>`,
     answers
-      ? `<p class="sheet-line">Code ${code}. ${total} marks.${sheet.trap === undefined ? '' : ` The trap: ${escapeText(sheet.trap)}`}</p>`
-      : `<p class="sheet-line">Name <span class="blank"></span> Date <span class="blank"></span> Code ${code} <span class="mark-box">/ ${total}</span></p><p>Give three figures.</p>`,
+      ? `<p class="sheet-line">Code ${code}. ${total} marks.${sheet.trap === undefined ? '' : ` The trap: ${words(sheet.trap)}`}</p>`
+      : `<p class="sheet-line">Name <span class="blank"></span> Date <span class="blank"></span> Code ${code} <span class="mark-box">of ${total} marks</span></p><p>Give three figures.</p>`,
     ...problems.map(of),
     reasons,
     `<p class="sheet-foot">Strandwise, lesson ${lesson}. CC BY-SA 4.0.</p>`,

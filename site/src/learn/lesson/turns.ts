@@ -1,17 +1,20 @@
 import type { PlanVerdict } from '@strandwise/planner/facts'
 import { type CheckedFigure, checked } from './check.ts'
-import type { Lesson, LessonPicture, LessonStep, NamedValue, Option } from './lesson.ts'
-import { span } from './say.ts'
+import type { Lesson, LessonPicture, LessonStep, Mistake, NamedValue, Option } from './lesson.ts'
+import { span, tied } from './say.ts'
 
-/** Options for a vote on a mistake. */
-const outcomes = [{ text: 'No harm' }, { text: 'It works, but at a cost' }, { text: 'It fails' }] as const
+/** Options for a vote on a mistake, and the verdict that each stands for. */
+const outcomes = [{ text: 'No harm' }, { text: 'It works, but at a cost', verdict: 'caution' }, { text: 'It fails', verdict: 'unsound' }] as const
+const letters = 'ABC'
 
 /** One part of a turn: the content of one card. */
 export interface TurnPart {
-  readonly judged?: PlanVerdict
+  readonly judged?: { readonly verdict: PlanVerdict; readonly text: string }
   readonly short?: string
   readonly words?: readonly string[]
+  /** Steps to follow, numbered. */
   readonly list?: readonly string[]
+  readonly points?: readonly string[]
   readonly options?: readonly Option[]
   readonly replies?: readonly Option[]
   readonly values?: readonly NamedValue[]
@@ -67,10 +70,40 @@ const checkTurn = (check: CheckedFigure, index: number): Turn => ({
   },
 })
 
+/** The right vote on a mistake, as its card says it. */
+function outcomeOf(verdict: Mistake['verdict']): NonNullable<TurnPart['judged']> {
+  const index = outcomes.findIndex((outcome) => 'verdict' in outcome && outcome.verdict === verdict)
+  return { verdict, text: `${letters[index]} is right. ${outcomes[index]?.text}.` }
+}
+
+/** Cautions that fit one card of the board. */
+const cautionsOnCard = 3
+
+/** The cautions, which the class reads before it works. */
+function careTurns({ cautions }: Lesson): readonly Turn[] {
+  const cards = Math.ceil(cautions.length / cautionsOnCard)
+  return Array.from({ length: cards }, (_, card): Turn => {
+    const own = cautions.slice(card * cautionsOnCard, (card + 1) * cautionsOnCard)
+    return {
+      id: `care-${card + 1}`,
+      title: `Before you work, take care${cards === 1 ? '' : `, ${card + 1} of ${cards}`}`,
+      ask: { points: own.map(({ text }) => text), source: [...new Set(own.map(({ source }) => source))].join('; ') },
+    }
+  })
+}
+
+/** Ties numbers to their units in all words of a part, not in its drawings. */
+function tiedWords<T>(value: T): T {
+  if (typeof value === 'string') return tied(value) as T
+  if (Array.isArray(value)) return value.map(tiedWords) as T
+  if (typeof value !== 'object' || value === null) return value
+  return Object.fromEntries(Object.entries(value).map(([key, inside]) => [key, key === 'svg' || key === 'working' ? inside : tiedWords(inside)])) as T
+}
+
 /** The lesson's turns in teaching order. */
 export function turnsOf(lesson: Lesson): readonly Turn[] {
   const { measurement } = lesson
-  return [
+  const turns: readonly Turn[] = [
     { id: 'question', title: 'The question', ask: { short: lesson.question, words: [lesson.scenario], picture: lesson.picture } },
     { id: 'given', title: 'What is known', ask: { values: lesson.given } },
     ...lesson.steps.map(stepTurn),
@@ -87,14 +120,19 @@ export function turnsOf(lesson: Lesson): readonly Turn[] {
         id: `mistake-${index + 1}`,
         title: `Mistake ${index + 1}. ${mistake.title}`,
         ask: { words: [mistake.done], options: outcomes },
-        see: { judged: mistake.verdict, short: mistake.costs, values: [mistake.value], words: [mistake.instead] },
+        see: { judged: outcomeOf(mistake.verdict), short: mistake.costs, values: [mistake.value], words: [mistake.instead] },
       }),
     ),
+    ...careTurns(lesson),
     {
       id: 'measurement',
       title: 'Measure it yourselves',
       ask: { words: [`You need: ${measurement.needs.join(', ')}.`], list: measurement.steps },
-      see: { short: `${measurement.reads}: ${span(measurement.low, measurement.high, measurement.unit)}`, words: [measurement.why] },
+      see: {
+        short: `${measurement.reads[0]?.toUpperCase()}${measurement.reads.slice(1)}: ${span(measurement.low, measurement.high, measurement.unit)}`,
+        words: [measurement.why],
+      },
     },
   ]
+  return tiedWords(turns)
 }

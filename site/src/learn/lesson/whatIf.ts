@@ -43,7 +43,7 @@ export function whatIfChart(whatIf: WhatIf, setting: number, predicted: number |
   return {
     title: `${axis(whatIf.result)} against ${axis(whatIf.setting)}`,
     xLabel: axis(whatIf.setting),
-    yLabel: whatIf.result.unit,
+    yLabel: axis(whatIf.result),
     series: [{ name: whatIf.result.label, kind: 'main', x, y: x.map((at) => whatIf.value(at)) }],
     limits: [...(whatIf.limits ?? []), ...prediction],
     marks: [{ name: `the slider: ${onScale(whatIf.setting, setting)} gives ${figures(whatIf.value(setting))} ${whatIf.result.unit}`, x: setting }],

@@ -23,7 +23,8 @@ import codeText from './inCode.ts?raw'
 import { sheets } from './sheets.ts'
 import { whatIf } from './whatIf.ts'
 
-const volt = (value: number): string => say(value, 'V', 3)
+/** All in volts, to the hundredth, so that the class can compare. */
+const volt = (value: number): string => `${value.toFixed(2)} V`
 const asked = circuitLine('The lamps’ circuit', ['battery +', 'joint', 'lamps +'], ['battery −', 'lamps −'], [])
 const stretches = bars(
   'Volts lost, stretch by stretch',
@@ -52,7 +53,7 @@ export const lesson: Lesson = {
     'The class suspects the joint, for it looks old. Read stretch by stretch under load, the long thin cable takes nearly all of the loss, and it counts out and back.',
   scenario: `Invented: a puppet theatre hangs its lamps ${lengthM} m from the battery. They are dim. In the middle of the cable is an old joint, and everyone points at it.`,
   given: [
-    { name: 'battery, lamps on', text: volt(supplyV) },
+    { name: 'battery, lamps on', text: `${supplyV} V` },
     { name: 'lamps draw', text: `${currentA} A` },
     { name: 'cable', text: `${lengthM} m of two wires of ${wire.areaMm2} mm²` },
     { name: 'one metre of one wire', text: say(metre, 'Ω') },
@@ -63,10 +64,10 @@ export const lesson: Lesson = {
     {
       id: 'lamps',
       title: 'What is left at the lamps',
-      ask: 'The battery shows 12.4 V with the lamps on. What do you read at the lamps?',
+      ask: `The battery shows ${supplyV} V with the lamps on. What do you read at the lamps?`,
       options: [
         { text: 'The same: it is one circuit', reply: 'the current is the same everywhere; the volts are used up on the way.' },
-        { text: 'A few tenths less', reply: 'for a short cable. This one is 15 m long, and thin for 8 A.' },
+        { text: 'A few tenths less', reply: `for a short cable. This one is ${lengthM} m long, and thin for ${currentA} A.` },
         { text: 'Almost three volts less' },
       ],
       picture: asked,
@@ -107,7 +108,7 @@ export const lesson: Lesson = {
       options: [
         { text: 'In the wire out to the lamps', reply: 'half of them are. The current also has to come back.' },
         { text: 'In the wire out and the wire back, half each' },
-        { text: 'In the battery', reply: 'its 12.4 V were read with the lamps on: what it loses inside is gone already.' },
+        { text: 'In the battery', reply: `its ${supplyV} V were read with the lamps on: what it loses inside is gone already.` },
       ],
       see: { short: `${volt(onceV)} out, and ${volt(onceV)} back.`, picture: stretches },
       why: ['The return is as long as the way out and carries the same current. Who reads only the + wire sees half of the fault.'],
@@ -120,7 +121,7 @@ export const lesson: Lesson = {
       ask: `At most ${volt(allowedV)} may be lost in the wire. Which area do you fetch?`,
       options: [
         { text: '2.5 mm², the next size up', reply: 'that takes the loss down by two fifths only.' },
-        { text: '4 mm²', reply: `still ${say((onceV * 2 * wire.areaMm2) / 4, 'V')}.` },
+        { text: '4 mm²', reply: `still ${volt((onceV * 2 * wire.areaMm2) / 4)}.` },
         { text: `${betterMm2} mm²` },
       ],
       see: {
@@ -187,7 +188,7 @@ export const lesson: Lesson = {
       title: 'A thin extension',
       verdict: 'unsound',
       done: 'For the next village the same length is made of 0.75 mm², which was at hand.',
-      costs: `${volt(2 * currentA * thinOhm)} are lost, almost half of what the battery gives.`,
+      costs: `At ${currentA} A ${volt(2 * currentA * thinOhm)} would be lost, almost half of what the battery gives.`,
       value: { name: 'loss with 0.75 mm²', text: volt(2 * currentA * thinOhm) },
       instead: 'Choose the area by the loss before the journey.',
     },

@@ -10,18 +10,16 @@ const leads = { leadOhm: 0.2, leadUncertaintyOhm: 0.1 }
 
 const shown = readingInterval({ reading: readingOhm, ...meter })
 const left = readingInterval({ reading: readingOhm, ...meter, ...leads })
-const byOhms = twoWireProof({
-  readingOhm,
-  meter: { percentOfReading: meter.percentOfReading, counts: meter.counts, resolutionOhm: meter.resolution, ...leads },
-  currentA: workingA,
-  allowedDropV,
-})
+const { resolution: resolutionOhm, ...accuracy } = meter
+const twoWire = { readingOhm, meter: { ...accuracy, resolutionOhm, ...leads }, currentA: workingA, allowedDropV }
+const byOhms = twoWireProof(twoWire)
 
 const testA = 1
 const measuredV = 0.0068
 const millivolts = readingInterval({ reading: measuredV, percentOfReading: 0.5, counts: 3, resolution: 0.0001 })
 const uncertaintyV = (millivolts.high - millivolts.low) / 2
-const byDrop = dropTestVerdict({ measuredV, uncertaintyV, testA, workingA, allowedDropV })
+const dropTest = { measuredV, uncertaintyV, testA, workingA, allowedDropV }
+const byDrop = dropTestVerdict(dropTest)
 
 const leftLowOhm = left.low
 const leftHighOhm = left.high
@@ -35,6 +33,7 @@ export {
   byDrop,
   byDropHighV,
   byOhms,
+  dropTest,
   leads,
   left,
   leftHighOhm,
@@ -46,6 +45,7 @@ export {
   shown,
   shownHighOhm,
   testA,
+  twoWire,
   uncertaintyV,
   workingA,
 }

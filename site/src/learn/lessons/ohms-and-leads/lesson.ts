@@ -10,6 +10,7 @@ import {
   byDrop,
   byDropHighV,
   byOhms,
+  dropTest,
   leads,
   left,
   leftHighOhm,
@@ -21,6 +22,7 @@ import {
   shown,
   shownHighOhm,
   testA,
+  twoWire,
   uncertaintyV,
   workingA,
 } from './inCode.ts'
@@ -31,27 +33,29 @@ import { whatIf } from './whatIf.ts'
 
 const ohm = (value: number): string => `${figures(value, 2)} Ω`
 const volt = (value: number): string => say(value, 'V', 2)
+const milli = (value: number): string => `${(1000 * value).toFixed(1)} mV`
 const limit = { value: allowedOhm, text: `allowed ${ohm(allowedOhm)}` }
 const range = (low: number, high: number): string => `${ohm(low)} to ${ohm(high)}`
 const counts = meter.counts * meter.resolution
+const accuracy = `${meter.percentOfReading} % and ${meter.counts} counts`
+const percentOhm = (meter.percentOfReading / 100) * readingOhm
 
 /** "Does 0.4 Ω prove the joint bad?" */
 export const lesson: Lesson = {
   number: 2,
   id: 'ohms-and-leads',
-  question: 'Does a reading of 0.4 Ω prove the joint bad?',
+  question: `Does a reading of ${readingOhm} Ω prove the joint bad?`,
   summary:
     'The class takes the number on the meter for the joint. Leads and last digit are larger than the joint: the reading proves neither good nor bad. The drop under load does.',
-  scenario:
-    'Invented: the scale under a travelling bee-keeper’s hive reads dead. Its feed has one joint. A hand meter with two leads shows 0.4 Ω over that joint, and someone wants to cut it out.',
+  scenario: `Invented: the scale under a travelling bee-keeper’s hive reads dead. Its feed has one joint. A hand meter with two leads shows ${readingOhm} Ω over that joint, and someone wants to cut it out.`,
   given: [
     { name: 'the scale draws', text: `${workingA} A` },
     { name: 'drop allowed in the joint', text: volt(allowedDropV) },
     { name: 'so the joint may have', text: ohm(allowedOhm) },
-    { name: 'accuracy of the meter', text: `${meter.percentOfReading} % and ${meter.counts} counts of ${meter.resolution} Ω` },
+    { name: 'accuracy of the meter', text: `${accuracy} of ${meter.resolution} Ω` },
   ],
   picture: intervals(
-    'Reading 0.4 Ω: what is the joint? Allowed are 0.1 Ω',
+    `Reading ${readingOhm} Ω: what is the joint? Allowed are ${allowedOhm} Ω`,
     [{ name: `reading ${ohm(readingOhm)}, the joint`, low: null, high: null, text: '?' }],
     limit,
   ),
@@ -79,18 +83,21 @@ export const lesson: Lesson = {
     {
       id: 'digits',
       title: 'The last digit',
-      ask: 'The leaflet says 0.8 % and 3 counts. By how much may the 0.4 Ω be wrong from that alone?',
+      ask: `The leaflet says ${accuracy}. By how much may the ${readingOhm} Ω be wrong from that alone?`,
       options: [
-        { text: 'By 0.8 % of it: 0.003 Ω', reply: 'that is the smaller part: the counts come on top.' },
+        { text: `By ${meter.percentOfReading} % of it: ${figures(percentOhm, 1)} Ω`, reply: 'that is the smaller part: the counts come on top.' },
         { text: `By about ${ohm(counts)}` },
-        { text: 'By half of the last digit: 0.05 Ω', reply: 'half a digit is only the rounding of the display; the leaflet allows three whole ones.' },
+        {
+          text: `By half of the last digit: ${meter.resolution / 2} Ω`,
+          reply: 'half a digit is only the rounding of the display; the leaflet allows three whole ones.',
+        },
         { text: 'Not at all: it is a digital meter', reply: 'digits look exact; the leaflet says how far they may be off.' },
       ],
       see: {
         short: `By ${ohm(shownHighOhm - readingOhm)} either way.`,
         values: [
-          { name: '0.8 % of 0.4 Ω', text: say((meter.percentOfReading / 100) * readingOhm, 'Ω', 2) },
-          { name: '3 counts of 0.1 Ω', text: ohm(counts) },
+          { name: `${meter.percentOfReading} % of ${readingOhm} Ω`, text: `${figures(percentOhm, 2)} Ω` },
+          { name: `${meter.counts} counts of ${meter.resolution} Ω`, text: ohm(counts) },
         ],
         picture: intervals(
           'What the display leaves open',
@@ -107,8 +114,8 @@ export const lesson: Lesson = {
       title: 'What is left for the joint',
       ask: 'Take the leads off, keep what may be wrong. What does the reading say of the joint?',
       options: [
-        { text: 'It has 0.4 Ω: bad', reply: 'half of that is the leads.' },
-        { text: 'It has 0.2 Ω: bad', reply: 'that is the middle of what it may be; the ends count.' },
+        { text: `It has ${readingOhm} Ω: bad`, reply: 'half of that is the leads.' },
+        { text: `It has ${figures(readingOhm - leads.leadOhm, 1)} Ω: bad`, reply: 'that is the middle of what it may be; the ends count.' },
         { text: 'Good or bad: it cannot tell' },
         { text: 'It is good, for the leads explain it all', reply: 'they might; the reading does not prove that either.' },
       ],
@@ -124,17 +131,9 @@ export const lesson: Lesson = {
           limit,
         ),
       },
-      why: ['The interval reaches from below nothing to six times what is allowed. No one may cut out a joint on that.'],
+      why: ['The interval reaches from below zero, where the leads explain it all, to six times what is allowed. That is no reason to cut out a joint.'],
       keep: 'A reading proves something only if its whole [[interval]] lies on one side of the [[limit]].',
-      working: {
-        id: 'twoWireProof',
-        inputs: {
-          readingOhm,
-          meter: { percentOfReading: meter.percentOfReading, counts: meter.counts, resolutionOhm: meter.resolution, ...leads },
-          currentA: workingA,
-          allowedDropV,
-        },
-      },
+      working: { id: 'twoWireProof', inputs: twoWire },
     },
     {
       id: 'load',
@@ -149,7 +148,7 @@ export const lesson: Lesson = {
       see: {
         short: `At ${workingA} A at most ${say(byDropHighV, 'V')}: it passes.`,
         values: [
-          { name: 'read', text: `${volt(measuredV)}, ${volt(uncertaintyV)} either way` },
+          { name: 'read', text: `${milli(measuredV)} ± ${milli(uncertaintyV)}` },
           { name: 'allowed', text: volt(allowedDropV) },
         ],
         picture: intervals(
@@ -163,13 +162,13 @@ export const lesson: Lesson = {
       },
       why: ['One current through the joint, two other leads for the volts: the leads drop out. The fault of the hive scale is somewhere else.'],
       keep: 'The [[drop under load]] tells, because no current flows in the leads that [[read it]].',
-      working: { id: 'dropTestVerdict', inputs: { measuredV, uncertaintyV, testA, workingA, allowedDropV } },
+      working: { id: 'dropTestVerdict', inputs: dropTest },
     },
   ],
   answer: {
     short: 'No: it proves neither a good nor a bad joint.',
     words: [
-      `Of 0.4 Ω the leads are ${ohm(leads.leadOhm)} and the last digits ${ohm(counts)} either way; allowed are ${ohm(allowedOhm)}. Read the drop under load.`,
+      `Of ${readingOhm} Ω the leads are ${ohm(leads.leadOhm)} and the last digits ${ohm(counts)} either way; allowed are ${ohm(allowedOhm)}. Read the drop under load.`,
     ],
     picture: intervals(
       'Two ways to read the same joint',

@@ -1,7 +1,7 @@
 import { dropTestVerdict, readingInterval, twoWireProof } from '@strandwise/core/meter'
 import type { Mistake } from '../../lesson/lesson.ts'
 import { figures, say } from '../../lesson/say.ts'
-import { allowedDropV, byDropHighV, meter, readingOhm, workingA } from './inCode.ts'
+import { byDropHighV, dropTest, meter, readingOhm, twoWire, workingA } from './inCode.ts'
 
 const ohm = (value: number): string => `${figures(value, 2)} Ω`
 const volt = (value: number): string => say(value, 'V', 2)
@@ -9,20 +9,15 @@ const volt = (value: number): string => say(value, 'V', 2)
 const heavyA = 20
 const zero = readingInterval({ reading: 0, ...meter })
 const tinyA = 0.002
-const tiny = dropTestVerdict({ measuredV: 0.0001, uncertaintyV: 0.0003, testA: tinyA, workingA, allowedDropV })
-const notNulled = twoWireProof({
-  readingOhm,
-  meter: { percentOfReading: 0, counts: 0, resolutionOhm: meter.resolution },
-  currentA: workingA,
-  allowedDropV,
-})
+const tiny = dropTestVerdict({ ...dropTest, measuredV: 0.0001, uncertaintyV: 0.0003, testA: tinyA })
+const notNulled = twoWireProof({ ...twoWire, meter: { percentOfReading: 0, counts: 0, resolutionOhm: meter.resolution } })
 
 /** Common mistakes with readings of small resistances. */
 export const mistakes: readonly Mistake[] = [
   {
     title: 'Leads left in',
     verdict: 'unsound',
-    done: 'The 0.4 Ω is taken as the joint, and the joint is cut out.',
+    done: `The ${readingOhm} Ω is taken as the joint, and the joint is cut out.`,
     costs: `A good joint is condemned: by that reckoning it drops ${volt(notNulled.dropHighV)}.`,
     value: { name: 'drop reckoned against drop measured', text: `${volt(notNulled.dropHighV)} against ${say(byDropHighV, 'V', 2)}` },
     instead: 'Tips together first, and take that off.',

@@ -5,6 +5,7 @@ import type { WhatIf } from '../../lesson/whatIf.ts'
 import { allowedOhm, leads, meter, readingOhm } from './inCode.ts'
 
 const left = (resolution: number) => readingInterval({ reading: readingOhm, ...meter, resolution, ...leads })
+const coarsest = left(meter.resolution)
 const halfWidth = (resolution: number): number => (left(resolution).high - left(resolution).low) / 2
 
 export const whatIf: WhatIf = {
@@ -21,6 +22,7 @@ export const whatIf: WhatIf = {
       `What the reading leaves for the joint: ${say(low, 'Ω', 2)} to ${say(high, 'Ω', 2)}`,
       [{ name: 'the joint', low, high, text: `${say(low, 'Ω', 2)} to ${say(high, 'Ω', 2)}` }],
       { value: allowedOhm, text: `allowed ${say(allowedOhm, 'Ω')}` },
+      [coarsest.low, coarsest.high],
     )
   },
   says: (digit) =>

@@ -1,4 +1,5 @@
 import { filletConductanceSPerM, lapJointResistanceOhm, lapNetworkResistanceOhm } from '@strandwise/core/joint'
+import { readingInterval } from '@strandwise/core/meter'
 import { lapOverlapDiameters, lapStrengthN, sustainedStrengthShares } from '@strandwise/core/solder'
 import { bars } from '../../draw/bars.ts'
 import { lapSide } from '../../draw/lap.ts'
@@ -34,7 +35,11 @@ const partlyOhm = lapNetworkResistanceOhm({
 const longMm = 12 * diameterMm
 const longOhm = lapJointResistanceOhm({ ...pair, overlapMm: longMm })
 const pull = lapStrengthN({ alloy: 'Sn60Pb40', overlapMm, bondWidthMm: fillet.bondWidthMm })
-const loopA = 2
+const benchA = 5
+const meter = { percentOfReading: 0.5, counts: 3, resolution: 0.0001 }
+/** Millivolts as the meter shows them. */
+const digits = (valueV: number): number => Math.round(valueV / meter.resolution) * 1000 * meter.resolution
+const read = readingInterval({ reading: benchA * lapOhm, ...meter })
 
 /** "How long must a soldered overlap be?" */
 export const lesson: Lesson = {
@@ -51,7 +56,7 @@ export const lesson: Lesson = {
     { name: 'fillet of solder', text: `${mm(fillet.bondWidthMm)} wide, ${say(fillet.gapMm, 'mm', 1)} between the wires` },
   ],
   picture: asked,
-  needs: ['iron and electrical solder', 'stranded wire of 1 mm²', 'bench supply of 2 A', 'meter with millivolts'],
+  needs: ['iron and electrical solder', 'stranded wire of 1 mm²', `bench supply of ${benchA} A`, 'meter with a digit of 0.1 mV'],
   steps: [
     {
       id: 'crossing',
@@ -75,7 +80,7 @@ export const lesson: Lesson = {
         ],
         picture: lapSide(diameterMm, wallMm, 2 * transferMm),
       },
-      why: ['Between the two ends the current is shared by two wires side by side. A middle that is longer adds little good and little harm.'],
+      why: ['Between the two ends the current is shared by two wires side by side. A longer middle changes little for the current.'],
       keep: 'Most of the current crosses within [[one diameter]] of each end; the [[middle]] adds little.',
       working: { id: 'transferLengthMm', inputs: pair },
     },
@@ -187,7 +192,7 @@ export const lesson: Lesson = {
       title: 'Wetted at one end only',
       verdict: 'caution',
       done: 'The iron was taken off early: an eighth of the overlap is wetted, the rest is bare.',
-      costs: `${figures(partlyOhm / plainOhm, 2)} times plain wire, and no hand meter sees it.`,
+      costs: `${figures(partlyOhm / plainOhm, 2)} times plain wire, and a hand meter does not see it.`,
       value: { name: 'wetted over an eighth', text: ohm(partlyOhm) },
       instead: 'Look for a fillet along both sides, over the whole overlap.',
     },
@@ -195,7 +200,7 @@ export const lesson: Lesson = {
       title: 'Too long',
       verdict: 'caution',
       done: `To be safe the overlap was made 12 diameters long, ${mm(longMm)}.`,
-      costs: `${percent(longOhm / ((ohmPerM * longMm) / 1000))} of plain wire that long: no better than two wires side by side.`,
+      costs: `${percent(longOhm / ((ohmPerM * longMm) / 1000))} of plain wire that long: what two wires side by side have anyway.`,
       value: { name: `lap of ${mm(longMm)}`, text: ohm(longOhm) },
       instead: `Stop at ${high} diameters: more is stiff, and moves the bend to the edge of the insulation.`,
     },
@@ -203,24 +208,24 @@ export const lesson: Lesson = {
       title: 'Counting on solder for pull',
       verdict: 'unsound',
       done: 'The lamp hangs on the joint.',
-      costs: `One ${Math.round(1 / sustainedStrengthShares.tinLead.low)}th of its strength is left after ${sustainedStrengthShares.hours} hours.`,
+      costs: `One ${Math.round(1 / sustainedStrengthShares.tinLead.low)}th of its strength is left after ${sustainedStrengthShares.hours.toLocaleString('en').replace(',', ' ')} hours.`,
       value: { name: 'what it holds for long', text: say(pull.sustainedN, 'N', 2) },
       instead: 'Tie the wire on both sides of the joint, with slack between.',
     },
   ],
   measurement: {
-    needs: ['your lap', `bench supply set to ${loopA} A`, 'meter with a range of 200 mV', 'two needles as probes'],
+    needs: ['your lap', `bench supply set to ${benchA} A`, 'meter with a digit of 0.1 mV', 'two needles as probes'],
     steps: [
-      `Send ${loopA} A through the wire and the lap in series.`,
+      `Send ${benchA} A through the wire and the lap.`,
       'Put the needles on the wire at both ends of the overlap and read.',
       'Put them as far apart on plain wire beside it and read again.',
-      'Divide the first reading by the second.',
+      'Read a lap that was soldered cold and without flux the same way.',
     ],
-    reads: 'lap over plain wire',
-    low: (0.9 * lapOhm) / plainOhm,
-    high: 1,
-    unit: 'times',
-    why: `Both readings are below ${say(loopA * plainOhm * 2, 'V', 2)}: use the finest range. The ratio needs neither the current nor the temperature. Above 1 the lap is not wetted.`,
+    reads: `drop of a good lap at ${benchA} A`,
+    low: digits(Math.max(0, read.low)),
+    high: digits(read.high),
+    unit: 'mV',
+    why: `The lap has ${say(benchA * lapOhm, 'V', 2)}, plain wire ${say(benchA * plainOhm, 'V', 2)}, and the meter may be off by three digits: it cannot tell these two apart. A dry lap reads ${say(benchA * dryOhm, 'V', 2)}: that it tells at once.`,
   },
   sheets,
   notes: {
@@ -235,9 +240,9 @@ export const lesson: Lesson = {
     expect: [
       'Most votes go to ten diameters: they mix up current and strength.',
       'Some hold that solder is a bad conductor, so the joint must be bad.',
-      'Laps that measure above 1: nearly always too little heat.',
+      `Laps that read more than ${figures(digits(read.high), 1)} mV at ${benchA} A: nearly always too little heat.`,
     ],
   },
   code: { text: codeText, prints: { ohmPerM, transferMm, enoughMm, lapOhm, strengthMm } },
-  cautions: quoted('ca-power-off', 'ca-burns', 'ca-flux-fume', 'ca-lead'),
+  cautions: quoted('ca-power-off', 'ca-burns', 'ca-eyes-solder', 'ca-eyes-cutting', 'ca-flux-fume', 'ca-lead'),
 }

@@ -16,7 +16,8 @@ const atJam = fuseOpeningS({ ratedA: fuseA, band: bandOf(fuseA), currentA: jamme
 const jammed = conductorTemperatureBandC({ ...wire, currentA: jammedA })
 const wireAtJamS = timeToTemperatureS({ ...wire, currentA: jammedA, wantedC: limitC }) ?? 0
 
-const guarded = fuseProtectsWire({ ratedA: fuseA, band: bandOf(fuseA), wire, limitC, prospectiveA: shortA })
+const pair = { ratedA: fuseA, band: bandOf(fuseA), wire, limitC, prospectiveA: shortA }
+const guarded = fuseProtectsWire(pair)
 const [zone] = guarded.unprotected
 const zoneLowA = zone?.lowA ?? 0
 const zoneHighA = zone?.highA ?? 0
@@ -34,6 +35,7 @@ export {
   jammedA,
   jammedHighC,
   limitC,
+  pair,
   pumpA,
   shortA,
   smallerA,

@@ -17,6 +17,7 @@ import {
   jammedA,
   jammedHighC,
   limitC,
+  pair,
   pumpA,
   shortA,
   smallerA,
@@ -48,13 +49,14 @@ const zonePicture = intervals(
   { value: fuseA, text: `fuse ${fuseA} A` },
 )
 const larger = 20
-const largerZone = fuseProtectsWire({ ratedA: larger, band: bandOf(larger), wire, limitC, prospectiveA: shortA }).unprotected[0]
+const largerZone = fuseProtectsWire({ ...pair, ratedA: larger, band: bandOf(larger) }).unprotected[0]
 const atRatingC = conductorTemperatureC({ ...wire, currentA: fuseA })
 const bundledA = 12
 const checkedA = 25
-const benchA = 8
-const bench = { areaMm2: 0.25, insulationThicknessMm: 0.4, insulationConductivityWPerMK: 0.17, ambientC: 22 } as const
-const to60S = timeToTemperatureS({ ...bench, currentA: benchA, wantedC: 60 }) ?? 0
+const benchA = 5
+const benchC = 45
+const bench = { areaMm2: 0.14, insulationThicknessMm: 0.35, insulationConductivityWPerMK: wire.insulationConductivityWPerMK, ambientC: 22 } as const
+const benchS = timeToTemperatureS({ ...bench, currentA: benchA, wantedC: benchC }) ?? 0
 
 /** "Does the fuse guard the wire?" */
 export const lesson: Lesson = {
@@ -68,10 +70,11 @@ export const lesson: Lesson = {
     { name: 'fuse', text: `blade, ${fuseA} A` },
     { name: 'the wire may carry', text: amp(wireA) },
     { name: 'limit of its PVC', text: `${limitC} °C` },
-    { name: 'jammed, in a short circuit', text: `${jammedA} A, ${shortA} A` },
+    { name: 'the jammed pump draws', text: `${jammedA} A` },
+    { name: 'a short circuit draws', text: `${shortA} A` },
   ],
   picture: asked,
-  needs: ['bench supply of 8 A', 'half a metre of 0.25 mm² wire', 'thermometer with a thin probe', 'some old blade fuses to look at'],
+  needs: [`bench supply of ${benchA} A`, `half a metre of ${bench.areaMm2} mm² wire`, 'thermometer with a thin probe', 'some old blade fuses to look at'],
   steps: [
     {
       id: 'short',
@@ -79,7 +82,7 @@ export const lesson: Lesson = {
       ask: `The wires touch and ${shortA} A flow. The copper passes ${limitC} °C after ${second(wireAtShortS)}. When does the fuse open?`,
       options: [
         { text: 'Within a tenth of a second' },
-        { text: 'After about a second', reply: 'at six times its rating a blade fuse is gone ten times sooner.' },
+        { text: 'After about a second', reply: 'at six times its rating a blade fuse opens ten times sooner.' },
         { text: 'It cannot be told', reply: 'the exact moment cannot, but the latest can.' },
       ],
       see: {
@@ -89,7 +92,7 @@ export const lesson: Lesson = {
           { name: `wire, to ${limitC} °C`, value: wireAtShortS, text: second(wireAtShortS) },
         ]),
       },
-      why: ['For this a fuse is made. It is what everyone tests, and why everyone trusts it.'],
+      why: ['Short circuits are what a fuse is made for. It is the case that everyone tests, and the reason why everyone trusts it.'],
       keep: 'In a [[short circuit]] the fuse is faster than the wire.',
     },
     {
@@ -114,7 +117,7 @@ export const lesson: Lesson = {
       },
       why: ['A fuse is a piece of metal that must melt. Just above its rating it is only warm. Its times are from memory here: read the maker’s curve.'],
       keep: 'The rating is what a fuse [[carries]]; it is sure to open only well [[above]] it.',
-      working: { id: 'fuseProtectsWire', inputs: { ratedA: fuseA, band: bandOf(fuseA), wire, limitC, prospectiveA: shortA } },
+      working: { id: 'fuseProtectsWire', inputs: pair },
     },
     {
       id: 'cooks',
@@ -132,7 +135,7 @@ export const lesson: Lesson = {
           text: `limit ${limitC} °C`,
         }),
       },
-      why: ['Nothing glows and nothing smells at first. The PVC gets soft, then hard and cracked, over weeks of jammed pumps.'],
+      why: ['Nothing glows and nothing smells at first. The PVC softens, then gets hard and cracks, over weeks of jammed pumps.'],
       keep: 'The wire cooks [[slowly]], and no one [[sees]] it.',
       working: { id: 'timeToTemperatureS', inputs: { ...wire, currentA: jammedA, wantedC: limitC } },
     },
@@ -143,16 +146,22 @@ export const lesson: Lesson = {
       options: [
         { text: `${larger} A: the bigger the safer`, reply: largerZone === undefined ? 'no.' : `the zone then reaches up to ${amp(largerZone.highA)}.` },
         { text: `${smallerA} A` },
-        { text: '5 A', reply: 'it opens on a good day: a fuse is to be used to three quarters.' },
+        { text: '5 A', reply: `the pump alone draws ${pumpA} A: this fuse opens with nothing wrong.` },
       ],
       see: { short: `${smallerA} A: it guards the wire at every current.`, picture: zonePicture },
       why: [
-        `At ${sureAt} times ${smallerA} A the wire is still below its limit. The fuse guards the wire, not the pump: choose it by the wire, and check that it carries the load.`,
+        `From ${amp(zoneHighA)} on the ${fuseA} A fuse opens before the wire is too hot; below ${amp(zoneLowA)} the wire stands it. At ${sureAt} times ${smallerA} A the wire is still below its limit, so with that fuse the zone is gone. The fuse guards the wire, not the pump.`,
       ],
       keep: `Choose the fuse by the [[wire]]: ${sureAt} times its rating must not exceed what the wire [[stands]].`,
     },
   ],
-  answer: { short: `Not between ${zone}.`, words: [`In a short circuit it does. For a jammed pump take ${smallerA} A.`], picture: zonePicture },
+  answer: {
+    short: `Not from ${zone}.`,
+    words: [
+      `In a short circuit it does. Against a jammed pump take a fuse of ${smallerA} A: the lesson’s times of fuses are from memory, so check with the maker’s curve.`,
+    ],
+    picture: zonePicture,
+  },
   whatIf,
   checks: [
     {
@@ -192,17 +201,17 @@ export const lesson: Lesson = {
     },
   ],
   measurement: {
-    needs: [`bench supply limited to ${benchA} A`, 'half a metre of 0.25 mm² PVC wire, hung free', 'thin probe bound to it, a watch'],
+    needs: [`bench supply limited to ${benchA} A`, `half a metre of ${bench.areaMm2} mm² PVC wire, hung free`, 'thin probe bound to it, a watch'],
     steps: [
       `Send ${benchA} A and start the watch.`,
-      'Note the time at which the probe passes 60 °C, and switch off.',
-      'Find in the fuse’s band how long a 7.5 A fuse may carry that.',
+      `Note the time at which the probe passes ${benchC} °C, and switch off.`,
+      `Ask the fuse’s data sheet how long a ${benchA} A fuse carries that.`,
     ],
-    reads: `time to 60 °C at ${benchA} A`,
-    low: 0.5 * to60S,
-    high: 2.2 * to60S,
+    reads: `time to ${benchC} °C at ${benchA} A`,
+    low: 0.5 * benchS,
+    high: 2.2 * benchS,
     unit: 's',
-    why: `The balance gives ${second(to60S)} with the insulation warming along. The probe lags and cools the wire: it reads late. A 7.5 A fuse may carry ${benchA} A without end.`,
+    why: `The heat balance gives ${second(benchS)} with the insulation warming along. The probe lags and cools the wire: it reads late. A ${benchA} A fuse carries ${benchA} A without end: it would never guard this wire.`,
   },
   sheets,
   notes: {
@@ -221,5 +230,5 @@ export const lesson: Lesson = {
     ],
   },
   code: { text: codeText, prints: { wireA, wireAtJamS, jammedHighC, zoneLowA, zoneHighA, smallerA } },
-  cautions: quoted('ca-power-off', 'ca-fuse-not-larger', 'ca-burns'),
+  cautions: quoted('ca-power-off', 'ca-fuse-not-larger', 'ca-fuse-never-up', 'ca-water-contact', 'ca-burns'),
 }

@@ -53,8 +53,8 @@ export const lesson: Lesson = {
       title: 'By ohms',
       ask: 'You read each with the ohms range and two leads. How many of the bad ones stand out?',
       options: [
-        { text: 'All six', reply: 'the worst of them has a few hundredths of an ohm; the leads have two tenths.' },
-        { text: 'The worst two or three', reply: 'even these stay below what the last digits leave open.' },
+        { text: 'All six', reply: 'the worst of them has a few thousandths of an ohm; the leads have two tenths.' },
+        { text: 'The worst two or three', reply: 'even these stay far below what the last digits leave open.' },
         { text: 'None' },
       ],
       see: {
@@ -78,7 +78,7 @@ export const lesson: Lesson = {
         { text: 'None: millivolts are too small', reply: 'the digit is 0.1 mV, and a bad joint drops several millivolts.' },
       ],
       see: { short: `${['None', 'One', 'Two', 'Three', 'Four', 'Five', 'Six'][apart.length]}: ${names(apart)}.`, picture: apartPicture },
-      why: ['Compare each with plain wire beside it. What drops more than its wire, beyond the meter’s error, is bad: no argument helps it.'],
+      why: ['Compare each with plain wire beside it. What drops more than its wire, by more than the meter’s error, is bad.'],
       keep: 'Over the joint and over as much plain [[wire]]: what drops [[more]] is bad.',
       working: { id: 'dropTestVerdict', inputs: { measuredV: dryOhm * testA, uncertaintyV: 0.0003, testA, workingA, allowedDropV: 2 * plainV } },
     },
@@ -192,11 +192,11 @@ export const lesson: Lesson = {
       'Which fault would you rather have: one that reads badly, or one that reads well?',
     ],
     expect: [
-      `Make the set so: ${joints.map(({ name, is }) => `${name} ${is}`).join('; ')}.`,
+      `The set to make: ${joints.map(({ name, is }) => `${name} ${is}`).join('; ')}.`,
       'All want to begin with the ohms range. Let them.',
       'T is fitted by most until someone bends it.',
     ],
   },
   code: { text: codeText, prints: { goodOhm, oneEndOhm, dryOhm, cutOhm, looseOhm } },
-  cautions: quoted('ca-power-off', 'ca-burns', 'ca-power-on-for-readings'),
+  cautions: quoted('ca-power-off', 'ca-burns', 'ca-power-on-for-readings', 'ca-eyes-cutting', 'ca-pvc-fume', 'ca-flux-fume'),
 }

@@ -1,10 +1,11 @@
 import { bundleTemperatureC, steadyCurrentA } from '@strandwise/core/ampacity'
+import { packBundle } from '@strandwise/core/bundle'
 import { bars } from '../../draw/bars.ts'
 import { bundleSection } from '../../draw/sections.ts'
 import type { Lesson } from '../../lesson/lesson.ts'
 import { figures, percent, say } from '../../lesson/say.ts'
 import { quoted } from '../../rulesById.ts'
-import { aloneA, bundleMm, each, left, limitC, ofCurve, packed, sevenA, threeOfSevenA, together, wire, wireMm } from './inCode.ts'
+import { aloneA, bundleMm, each, left, limitC, ofCurve, ofSeven, sevenA, threeOfSevenA, together, wire, wireMm } from './inCode.ts'
 import codeText from './inCode.ts?raw'
 import { sheets } from './sheets.ts'
 import { whatIf } from './whatIf.ts'
@@ -14,14 +15,17 @@ const coreMm = 2 * Math.sqrt(wire.areaMm2 / Math.PI)
 const section = bundleSection(
   'Seven wires in one tie, cut across',
   { coreMm, outsideMm: wireMm },
-  packed(7),
+  ofSeven,
   `seven wires of ${say(wireMm, 'mm')}, ${say(bundleMm, 'mm')} across`,
 )
 const overloaded = bundleTemperatureC({ ...wire, currentA: aloneA, loadedWires: 7, bundleOutsideMm: bundleMm })
 const twoTiesA = each(4)
 const benchA = 5
+const bench = { areaMm2: 0.5, insulationThicknessMm: 0.6, insulationConductivityWPerMK: wire.insulationConductivityWPerMK, ambientC: 22 } as const
+const benchMm = 2 * Math.sqrt(bench.areaMm2 / Math.PI) + 2 * bench.insulationThicknessMm
 const riseOf = (loadedWires: number): number =>
-  bundleTemperatureC({ ...wire, ambientC: 22, currentA: benchA, loadedWires, bundleOutsideMm: packed(loadedWires).diameterMm }).surfaceC - 22
+  bundleTemperatureC({ ...bench, currentA: benchA, loadedWires, bundleOutsideMm: packBundle(Array.from({ length: loadedWires }, () => benchMm)).diameterMm })
+    .surfaceC - bench.ambientC
 const airA = steadyCurrentA({ ...wire, limitC }) ?? 0
 
 /** "What is left of each one's current?" */
@@ -39,7 +43,7 @@ export const lesson: Lesson = {
     { name: 'loaded', text: 'all seven' },
   ],
   picture: section,
-  needs: ['bench supply of 5 A', 'seven metres of 1 mm² wire in one length', 'two ties', 'thermometer with a thin probe'],
+  needs: ['bench supply of 5 A', `seven metres of ${bench.areaMm2} mm² wire in one length`, 'five ties', 'thermometer with a thin probe'],
   steps: [
     {
       id: 'surface',
@@ -95,7 +99,7 @@ export const lesson: Lesson = {
       options: [
         { text: 'Seven times as much', reply: 'seven times a half.' },
         { text: 'Not quite four times as much' },
-        { text: 'As much as one', reply: 'the bundle still has more copper and more surface than one wire.' },
+        { text: 'As much as one', reply: 'the bundle has seven times the copper and three times the surface.' },
       ],
       see: {
         short: `${figures(together, 2)} times one alone: ${amp(7 * sevenA)}.`,
@@ -105,8 +109,8 @@ export const lesson: Lesson = {
           { name: 'seven apart', value: 7 * aloneA, text: amp(7 * aloneA), kind: 'sleeve' },
         ]),
       },
-      why: ['Apart they could carry twice that. A gap of one wire’s width between them is worth more than thicker copper.'],
-      keep: 'Wires laid [[apart]] carry about [[twice]] as much as in one tie.',
+      why: ['Apart they could carry nearly twice that: each then gives its heat to its own air. Laying them apart costs no copper.'],
+      keep: 'Wires laid [[apart]] carry nearly [[twice]] as much as seven in one tie.',
     },
     {
       id: 'few',
@@ -114,7 +118,7 @@ export const lesson: Lesson = {
       ask: 'Only three of the seven are on at the same time. What may each of the three carry?',
       options: [
         { text: 'As among seven', reply: 'the four that rest make no heat.' },
-        { text: 'About two thirds of what it could alone' },
+        { text: 'About three quarters of what it could alone' },
         { text: 'As much as alone', reply: 'three still warm each other.' },
       ],
       see: {
@@ -125,7 +129,7 @@ export const lesson: Lesson = {
           { name: 'all seven', value: sevenA, text: amp(sevenA), kind: 'solder' },
         ]),
       },
-      why: ['Count what is on at the same time. Codes for buildings do, and so keep more than half.'],
+      why: ['Count what is on at the same time: only that makes heat. But count on the worst moment, not on the usual one.'],
       keep: 'Count only the wires that are [[loaded]] at the same [[time]].',
     },
   ],
@@ -161,7 +165,7 @@ export const lesson: Lesson = {
       title: 'A seventh',
       verdict: 'caution',
       done: 'To be safe each of the seven gets a seventh of its current.',
-      costs: `${amp(aloneA / 7)} in place of ${amp(sevenA)}: copper for ${figures(sevenA / (aloneA / 7), 2)} times the need.`,
+      costs: `${amp(aloneA / 7)} in place of ${amp(sevenA)}: each could carry ${figures(sevenA / (aloneA / 7), 2)} times as much.`,
       value: { name: 'reckoned against allowed', text: `${amp(aloneA / 7)} against ${amp(sevenA)}` },
       instead: 'Half is a good first guess for seven.',
     },
@@ -175,17 +179,17 @@ export const lesson: Lesson = {
     },
   ],
   measurement: {
-    needs: [`bench supply set to ${benchA} A`, 'seven metres of 1 mm² wire in one length', 'thin probe under the insulation’s tie'],
+    needs: [`bench supply set to ${benchA} A`, `seven metres of ${bench.areaMm2} mm² wire in one length`, 'five ties, a thin probe under one of them'],
     steps: [
-      `Lay one metre of it straight, send ${benchA} A, wait ten minutes, note the kelvin above the air.`,
-      'Fold it seven times, tie it, the same current in all, wait twenty minutes.',
+      `Hang the wire up loosely, no turn near another. Send ${benchA} A, wait ten minutes, note the kelvin above the air.`,
+      `Fold it to seven lengths of one metre and tie them tightly. Send ${benchA} A, wait twenty minutes, note again.`,
       'Divide the second by the first.',
     ],
     reads: 'kelvin of seven over kelvin of one',
     low: 0.7 * (riseOf(7) / riseOf(1)),
     high: 1.2 * (riseOf(7) / riseOf(1)),
     unit: 'times',
-    why: `A long bundle gives ${figures(riseOf(7) / riseOf(1), 2)}; one metre loses heat at its ends, and the probe sits outside. One metre alone: ${figures(riseOf(1), 2)} K.`,
+    why: `A long bundle gives ${figures(riseOf(7) / riseOf(1), 2)}, from ${figures(riseOf(1), 2)} K to ${figures(riseOf(7), 2)} K. One metre loses heat at its ends, and the probe sits outside.`,
   },
   sheets,
   notes: {

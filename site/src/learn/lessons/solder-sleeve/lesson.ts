@@ -123,7 +123,7 @@ export const lesson: Lesson = {
       title: 'Just hold it longer',
       ask: 'Would it join if you held the stream on it for ten minutes?',
       options: [
-        { text: 'Yes: patience does it', reply: 'the wire only tends to a temperature, and that is too low.' },
+        { text: 'Yes: patience does it', reply: 'the wire levels off at a temperature, and that is too low.' },
         { text: 'No: it never gets there' },
         { text: 'Yes, if the wind drops', reply: 'the air at the sleeve was measured where it is: it is too cool.' },
       ],
@@ -157,7 +157,7 @@ export const lesson: Lesson = {
   ],
   answer: {
     short: `No: the ring melts after ${second(ringMeltsS)}, the wire never gets there.`,
-    words: [`After ${heldS} s it has ${degree(wireC)}, held on ${degree(endlessC)}. Nothing but hotter air helps.`],
+    words: [`After ${heldS} s the wire has ${degree(wireC)}; held on for as long as you like, ${degree(endlessC)}. Only a hotter or a stronger stream helps.`],
     picture: warming,
   },
   whatIf,
@@ -177,29 +177,29 @@ export const lesson: Lesson = {
       title: 'Lifted when the ring melts',
       verdict: 'unsound',
       done: `With the strong stream the tool is lifted soon after the ring has melted, at ${second(1.5 * ringMeltsStrongS)}.`,
-      costs: `The wire has got to ${degree(atRing.jointPeakC)}: the solder sits on it like a drop on wax.`,
+      costs: `The wire only reaches ${degree(atRing.jointPeakC)}: the solder lies on it in a drop and does not wet it.`,
       value: { name: 'short of liquid by', text: `${Math.round(liquidusC - atRing.jointPeakC)} K` },
       instead: 'Go on until the solder runs along the strands.',
     },
     {
       title: 'The same tool, a thicker wire',
       verdict: 'unsound',
-      done: `What did well on ${side.areaMm2} mm² is used on 2.5 mm², for as long.`,
+      done: `What did well on ${side.areaMm2} mm² is used on 2.5 mm², for ${heldS} s.`,
       costs:
         thick.wettedAtS === null
           ? `After ${heldS} s the wire has ${degree(thick.jointAtToolOffC)}: the solder does not take.`
-          : `It takes after ${second(thick.wettedAtS)}, in place of ${second(wettedS)}.`,
+          : `The solder takes after ${second(thick.wettedAtS)} in place of ${second(wettedS)}.`,
       value: { name: `after ${heldS} s`, text: degree(thick.jointAtToolOffC) },
       instead: 'For thick wire: a crimp, or an iron.',
     },
     {
       title: 'Held too far away',
       verdict: gentle.wettedAtS === null ? 'unsound' : 'caution',
-      done: 'The nozzle is held at a hand’s width: the air is as hot, but it only strokes the sleeve.',
+      done: 'The nozzle is held a hand’s width away, hotter to make up for it: the air at the sleeve is as hot, but slow.',
       costs:
         gentle.wettedAtS === null
           ? `The wire comes to ${degree(gentle.jointAtToolOffC)} and does not take the solder.`
-          : `It takes after ${second(gentle.wettedAtS)} in place of ${second(wettedS)}.`,
+          : `The solder takes after ${second(gentle.wettedAtS)} in place of ${second(wettedS)}.`,
       value: { name: 'the wire in the gentle stream', text: degree(gentle.jointAtToolOffC) },
       instead: 'Near, with a reflector round the sleeve.',
     },
@@ -209,7 +209,7 @@ export const lesson: Lesson = {
       done: `The wire is PVC, and the strong stream is held for ${heldS} s.`,
       costs: `At the sleeve’s end the copper has ${degree(strong.insulationPeakC[0] ?? 0)}; PVC stands ${degree(sealC)} for seconds.`,
       value: { name: 'too hot by', text: `${Math.round((strong.insulationPeakC[0] ?? 0) - sealC)} K` },
-      instead: 'Solder sleeves want wire with insulation for heat.',
+      instead: 'Solder sleeves need wire with insulation made for heat.',
     },
   ],
   measurement: {
@@ -238,5 +238,5 @@ export const lesson: Lesson = {
     expect: ['All trust the melted ring.', 'Most want to hold it longer.', 'An opened cold joint convinces at once.'],
   },
   code: { text: codeText, prints: { ringMeltsS, tubeShrinksS, wireC, endlessC, wettedS } },
-  cautions: quoted('ca-power-off', 'ca-burns', 'ca-hot-air-fire', 'ca-flux-fume'),
+  cautions: quoted('ca-power-off', 'ca-burns', 'ca-hot-air-fire', 'ca-fluoropolymer-fume', 'ca-eyes-cutting', 'ca-flux-fume'),
 }

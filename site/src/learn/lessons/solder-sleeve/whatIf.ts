@@ -15,10 +15,16 @@ export const whatIf: WhatIf = {
   value: wire,
   picture: (airC) => {
     const { ringMeltsAtS, wettedAtS } = held(airC)
-    return bars(`Ring and wire in air of ${airC} °C`, [
-      { name: 'ring melts after', value: ringMeltsAtS ?? heldS, text: ringMeltsAtS === null ? 'not at all' : say(ringMeltsAtS, 's', 2), kind: 'solder' },
-      { name: 'wire takes the solder after', value: wettedAtS ?? heldS, text: wettedAtS === null ? 'not within' : say(wettedAtS, 's', 2) },
-    ])
+    const never = `not in ${heldS} s`
+    return bars(
+      `Ring and wire in air of ${airC} °C`,
+      [
+        { name: 'ring melts after', value: ringMeltsAtS ?? heldS, text: ringMeltsAtS === null ? never : say(ringMeltsAtS, 's', 2), kind: 'solder' },
+        { name: 'wire takes the solder after', value: wettedAtS ?? heldS, text: wettedAtS === null ? never : say(wettedAtS, 's', 2) },
+      ],
+      undefined,
+      heldS,
+    )
   },
   says: (airC) => {
     const { ringMeltsAtS, wettedAtS } = held(airC)

@@ -37,10 +37,11 @@ const curve = curves(
   },
   'The current falls slowly at first and ever faster towards the limit.',
 )
-const benchA = 4
+const benchA = 2.5
+const bench = { areaMm2: 0.25, insulationThicknessMm: 0.4, insulationConductivityWPerMK: wire.insulationConductivityWPerMK, ambientC: 22 } as const
 const rise = (currentA: number) => {
-  const { low: least, high } = conductorTemperatureBandC({ ...wire, areaMm2: 0.5, ambientC: 22, currentA })
-  return { low: least - 22, high: high - 22 }
+  const { low: least, high } = conductorTemperatureBandC({ ...bench, currentA })
+  return { low: least - bench.ambientC, high: high - bench.ambientC }
 }
 const [half, full] = [rise(benchA), rise(2 * benchA)]
 
@@ -59,7 +60,7 @@ export const lesson: Lesson = {
     { name: 'the fan draws', text: `${fanA} A` },
   ],
   picture: section,
-  needs: ['bench supply of 8 A', 'one metre of 0.5 mm² wire', 'thermometer with a thin probe'],
+  needs: [`bench supply of ${2 * benchA} A`, `one metre of ${bench.areaMm2} mm² wire`, 'thermometer with a thin probe'],
   steps: [
     {
       id: 'kelvin',
@@ -84,7 +85,7 @@ export const lesson: Lesson = {
       options: [
         { text: 'A quarter', reply: 'so it would be in proportion; but twice the current makes four times the heat.' },
         { text: 'Half' },
-        { text: 'Three quarters, to be on the safe side', reply: 'that makes more than half of the heat, where a quarter is allowed.' },
+        { text: 'Three quarters: a quarter less', reply: 'that makes more than half of the heat, where a quarter is allowed.' },
         { text: 'None: it is too warm', reply: 'ten kelvin are left, and they carry something.' },
       ],
       see: {
@@ -109,7 +110,7 @@ export const lesson: Lesson = {
         { text: 'To far more, for hot things radiate', reply: 'the surroundings at 60 °C radiate back.' },
       ],
       see: {
-        short: `${percent(balance)}: ${amp(atKilnA)}.`,
+        short: `A little less: ${percent(balance)}, ${amp(atKilnA)}.`,
         values: [
           { name: `in ${workshopC} °C`, text: amp(atWorkshopA) },
           { name: `in ${kilnC} °C`, text: amp(atKilnA) },
@@ -149,7 +150,7 @@ export const lesson: Lesson = {
   ],
   answer: {
     short: `About half: ${amp(atKilnA)}.`,
-    words: [`A quarter of the kelvin, half of the current. The fan draws ${fanA} A: it just may.`],
+    words: [`A quarter of the kelvin, half of the current. The fan’s ${fanA} A are allowed, with little to spare.`],
     picture: curve,
   },
   whatIf,
@@ -175,7 +176,7 @@ export const lesson: Lesson = {
       title: 'In proportion',
       verdict: 'caution',
       done: 'A quarter of the kelvin, so a quarter of the current: the wire is called unfit.',
-      costs: `${amp(atWorkshopA * factor ** 2)} in place of ${amp(atKilnA)}: a wire twice as thick is bought for nothing.`,
+      costs: `${amp(atWorkshopA * factor ** 2)} in place of ${amp(atKilnA)}: a thicker wire is bought for nothing.`,
       value: { name: 'reckoned against allowed', text: `${amp(atWorkshopA * factor ** 2)} against ${amp(atKilnA)}` },
       instead: 'Take the root.',
     },
@@ -183,31 +184,31 @@ export const lesson: Lesson = {
       title: 'The table as it stands',
       verdict: 'unsound',
       done: `The ${amp(atWorkshopA)} of the table are loaded onto the wire in the kiln room.`,
-      costs: `The copper comes to ${degree(hot(atWorkshopA, kilnC).low)} to ${degree(hot(atWorkshopA, kilnC).high)}: the PVC softens.`,
+      costs: `The copper comes to ${degree(hot(atWorkshopA, kilnC).low)} to ${degree(hot(atWorkshopA, kilnC).high)}: the PVC softens and ages fast.`,
       value: { name: 'above its limit by', text: `${Math.round(hot(atWorkshopA, kilnC).high - limitC)} K` },
       instead: 'Ask for which air a table holds.',
     },
     {
       title: 'Measured in winter',
-      verdict: 'caution',
+      verdict: 'unsound',
       done: 'The room was measured in January, with the kiln cold: 35 °C.',
-      costs: `By that ${amp(low(35, limitC))} were allowed; in summer, with the kiln on, ${amp(atKilnA)}.`,
+      costs: `That allows ${amp(low(35, limitC))}; with the kiln on the wire stands ${amp(atKilnA)}.`,
       value: { name: 'too much by', text: percent(low(35, limitC) / atKilnA - 1) },
       instead: 'Take the hottest air that the place sees.',
     },
   ],
   measurement: {
-    needs: [`bench supply set to ${benchA} A, then ${2 * benchA} A`, 'one metre of 0.5 mm² wire, hung free', 'thin probe bound to the wire'],
+    needs: [`bench supply set to ${benchA} A, then ${2 * benchA} A`, `one metre of ${bench.areaMm2} mm² PVC wire, hung free`, 'thin probe bound to the wire'],
     steps: [
       `Note the air. Send ${benchA} A and wait ten minutes; note the kelvin above the air.`,
-      `Double it to ${2 * benchA} A, wait ten minutes, note again. Stop above 60 °C.`,
+      `Double it to ${2 * benchA} A, wait ten minutes, note again.`,
       'Divide the second by the first.',
     ],
-    reads: 'twice the current over once, in kelvin above the air',
+    reads: `kelvin at ${2 * benchA} A over kelvin at ${benchA} A`,
     low: full.low / half.low - 0.4,
     high: full.high / half.high + 0.4,
     unit: 'times',
-    why: 'Heat goes up four times; a warmer wire stirs the air more and resists more. Probe and draught leave some tenths either way.',
+    why: `Twice the current makes four times the heat. A warmer wire stirs the air more, which lowers the ratio, and resists more, which raises it. Expect ${figures(half.high, 1)} K, then ${figures(full.high, 2)} K; probe and draught leave some tenths of the ratio either way.`,
   },
   sheets,
   notes: {
