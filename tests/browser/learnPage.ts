@@ -21,3 +21,18 @@ export async function textOf(page: Page, selector: string): Promise<string> {
 export async function printedPages(page: Page): Promise<number> {
   return pagesOf(await page.pdf({ format: 'A4' }))
 }
+
+/** Smallest type of the words on the page, in points. */
+export function smallestPrintedPt(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const pxPerPt = 96 / 72
+    let least = Number.POSITIVE_INFINITY
+    const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+    while (words.nextNode()) {
+      const box = words.currentNode.parentElement
+      if (box === null || words.currentNode.textContent?.trim() === '' || box.closest('svg') !== null || !box.checkVisibility()) continue
+      least = Math.min(least, Number.parseFloat(getComputedStyle(box).fontSize))
+    }
+    return least / pxPerPt
+  })
+}
