@@ -26,6 +26,7 @@ test('after one visit every page works without a network', async () => {
     'method/',
     'cautions/',
     'embed/',
+    'audit/',
     'examples/overlap-length/',
     'examples/seven-joints/',
     'examples/dim-lamps/sheets/',
@@ -36,6 +37,9 @@ test('after one visit every page works without a network', async () => {
   }
   await page.goto(`${site.address}plan/`)
   await page.waitForSelector('repair-plan[data-ready]')
+  await page.goto(`${site.address}audit/`)
+  await page.click('[data-act="sample"]')
+  await page.getByRole('heading', { name: /an invented list/ }).waitFor()
   await context.close()
 })
 

@@ -22,6 +22,7 @@ const ceilings = [
   },
   { path: 'questions/sleeve-from-stock/', script: 3_600, why: 'as the other question' },
   { path: 'handbook/wireSagMm/', script: 2_500, why: 'a form that fetches its function when it is touched' },
+  { path: 'audit/', script: 5_000, why: 'buttons and table; the models come into the worker with the first list' },
   {
     path: 'plan/',
     script: 13_800,
@@ -41,6 +42,9 @@ const touchedCeilings = [
 const styleCeiling = 15_000
 /** Until the first plan with its drawings: measured 237.6 kB. The design says 120 kB; the planner with models, tables and the trade rules' sentences (45) is 122, the form's schema and the reader of quantities 55, formulas and plan as markup 47, the form 9. */
 const planCeiling = 240_000
+
+/** Until the first list is judged: the worker with models, tables, the reader of quantities and of tables. */
+const auditCeiling = 80_000
 
 let site: BuiltSite
 beforeAll(async () => {
@@ -94,4 +98,13 @@ test(`the plan page: at most ${planCeiling} bytes of script to the first plan`, 
   })
   expect(found.script, found.names.join(' ')).toBeLessThanOrEqual(planCeiling)
   expect(found.style).toBeLessThanOrEqual(styleCeiling)
+})
+
+test(`the audit page: at most ${auditCeiling} bytes of script to the first verdicts`, async () => {
+  const found = await fetched('audit/', async (page) => {
+    await page.click('[data-act="sample"]')
+    await page.waitForSelector('[data-result]:not([hidden])')
+  })
+  expect(found.script, found.names.join(' ')).toBeLessThanOrEqual(auditCeiling)
+  expect(found.names.some((name) => name.includes('auditWorker'))).toBe(true)
 })

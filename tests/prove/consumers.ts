@@ -49,7 +49,7 @@ function checks(project: string, toolFolder: string): Readonly<Record<string, ()
   ] as const
   const bundlers: Readonly<Record<string, (input: string, output: string, platform: string) => Promise<unknown>>> = {
     esbuild: (input, output, platform) =>
-      run(process.execPath, [at('esbuild', 'bin', 'esbuild'), input, '--bundle', '--format=esm', `--platform=${platform}`, `--outfile=${output}`], inProject),
+      run(at('.bin', 'esbuild'), [input, '--bundle', '--format=esm', `--platform=${platform}`, `--outfile=${output}`], inProject),
     rolldown: (input, output, platform) =>
       run(process.execPath, [at('rolldown', 'bin', 'cli.mjs'), input, '--format', 'esm', '--platform', platform, '--file', output], inProject),
   }
@@ -82,7 +82,7 @@ function checks(project: string, toolFolder: string): Readonly<Record<string, ()
         modes.map(([module, resolution]) => [
           `compiles with ${name}, ${resolution}, our declarations checked`,
           () => {
-            const settings = ['--strict', '--exactOptionalPropertyTypes', '--target', 'es2023', '--lib', 'es2023,dom', '--skipLibCheck', 'false', '--types', '']
+            const settings = ['--strict', '--exactOptionalPropertyTypes', '--target', 'es2023', '--lib', 'es2023,dom', '--skipLibCheck', 'false']
             const args = [at(name, 'bin', 'tsc'), '--noEmit', ...settings, '--module', module, '--moduleResolution', resolution, 'use.ts']
             return run(process.execPath, args, inProject)
           },

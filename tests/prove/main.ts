@@ -9,6 +9,7 @@ import { mutate, rooms } from './mutation.ts'
 import { planner } from './planner.ts'
 import { recalled } from './recalled.ts'
 import { isDone, keep, type PartResult, sourcesHash } from './results.ts'
+import { rows } from './rows.ts'
 
 const { values } = parseArgs({
   options: {
@@ -37,6 +38,7 @@ const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   planner: () => planner(seed, say),
   consumers: () => consumers(say),
   corruptions: () => corruptions(Math.ceil(count / 10), seed, say),
+  rows: () => rows(count * 10, say),
   goldens: async () => goldens(),
   recalled: () => recalled(say),
   lighthouse: () => audits(say),
@@ -54,7 +56,7 @@ let failed = 0
 for (const name of wanted) {
   const sources = sourcesHash()
   // A short run is labelled, as it does not count as the full proof.
-  const label = ['calls', 'jobs', 'corruptions'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
+  const label = ['calls', 'jobs', 'corruptions', 'rows'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
   if (!values.again && values.part === undefined && isDone(label, sources)) {
     process.stdout.write(`${label}: done on these sources; --again runs it once more\n`)
     continue

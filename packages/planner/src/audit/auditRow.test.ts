@@ -1,10 +1,11 @@
+import { wireVerdict } from '@strandwise/core'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { jobFacts } from '../facts/inner.ts'
 import { parseRepairJob } from '../job/index.ts'
 import { insulationNames } from '../job/inner.ts'
 import { judgeWire } from '../ways/inner.ts'
-import { type AuditRow, auditRow, auditStream } from './auditRow.ts'
+import { type AuditRow, auditJob, auditRow, auditStream } from './auditRow.ts'
 
 const row: AuditRow = { name: 'pump', size: '16 AWG', insulation: 'XLPE', outLengthM: 3, currentA: 4, supplyV: 12, ambientC: 40 }
 const judged = (given: unknown) => {
@@ -167,6 +168,16 @@ describe('auditRow', () => {
         'fuse-no-band',
       ]),
     )
+  })
+
+  test('auditJob: the same wire, for which core finds a size and a fuse that serve when fitted', () => {
+    const thin = { ...row, size: '0.5 mm²', insulation: 'PVC', currentA: 9, fuseA: 15 } as const
+    const read = auditJob(thin)
+    if ('error' in read) throw new Error(read.error.field)
+    const { verdict, dropV, size } = wireVerdict(read.job)
+    expect(judged(thin)).toMatchObject({ verdict, dropV })
+    expect(judged({ ...thin, size: `${size?.size} AWG`, fuseA: size?.fuseToFitA }).verdict).not.toBe('unsound')
+    expect(auditJob({ ...thin, size: '51 AWG' })).toEqual({ error: expect.objectContaining({ field: 'size', value: '51 AWG' }) })
   })
 
   test('a frozen row is not changed', () => {

@@ -96,7 +96,6 @@ function jobOf(row: AuditRow, size: WireSize): WireJob {
       limitIsStated: limited,
     },
     ...(row.fuseA === undefined ? {} : { fuse: { ratedA: row.fuseA, ...(row.fuseSeries === undefined ? {} : { kind: 'blade' as const }) } }),
-    offers: false,
   }
 }
 
@@ -118,6 +117,29 @@ function fuseError(row: AuditRow): RowError | null {
   return isFuseRating(row.fuseSeries, row.fuseA) ? null : { field: 'fuseA', value: row.fuseA, allowed: `a rating of ${row.fuseSeries}` }
 }
 
+/** The row read, with its size, or the unusable field. */
+function readWire(row: unknown): { readonly wire: AuditRow; readonly size: WireSize } | { readonly error: RowError } {
+  const read = readRow(row)
+  if ('error' in read) return read
+  const wire = read.row as unknown as AuditRow
+  const size = sizeOf(wire)
+  if ('allowed' in size) return { error: size }
+  const wrongFuse = fuseError(wire)
+  return wrongFuse === null ? { wire, size } : { error: wrongFuse }
+}
+
+/**
+ * The wire of a row as core's wireVerdict takes it, with the plan's defaults for what the row leaves open: to ask which size and fuse would suit.
+ *
+ * @throws nothing: a row that can't be used comes back with the field, its value and what is allowed
+ * @example
+ * auditJob({ name: 'pump', size: '16 AWG', insulation: 'XLPE', outLengthM: 3, currentA: 4, supplyV: 12, ambientC: 40 }) // { job: { limitC: 90, currentA: 4, hottestC: 40 } }
+ */
+export function auditJob(row: unknown): { readonly job: WireJob } | { readonly error: RowError } {
+  const read = readWire(row)
+  return 'error' in read ? read : { job: jobOf(read.wire, read.size) }
+}
+
 /**
  * Judges one wire of a list as the wire section of a plan does: its metal, its conductor against its limit, its drop against its budget, its fuse as fitted.
  *
@@ -130,14 +152,10 @@ function fuseError(row: AuditRow): RowError | null {
  * auditRow({ name: 'pump', size: '51 AWG', insulation: 'XLPE', outLengthM: 3, currentA: 4, supplyV: 12, ambientC: 40 }, 2) // { line: 2, error: { field: 'size', value: '51 AWG' } }
  */
 export function auditRow(row: unknown, line: number): AuditResult {
-  const read = readRow(row)
+  const read = readWire(row)
   if ('error' in read) return { line, error: read.error }
-  const wire = read.row as unknown as AuditRow
-  const size = sizeOf(wire)
-  if ('allowed' in size) return { line, error: size }
-  const wrongFuse = fuseError(wire)
-  if (wrongFuse !== null) return { line, error: wrongFuse }
-  const { verdict, findings, conductorC, continuousA, dropV } = wireVerdict(jobOf(wire, size))
+  const { wire, size } = read
+  const { verdict, findings, conductorC, continuousA, dropV } = wireVerdict({ ...jobOf(wire, size), offers: false })
   let fuse = -1
   for (const finding of findings) if (finding.topic === 'fuse') fuse = Math.max(fuse, bestFirst.indexOf(finding.verdict))
   const ofMetal = metalReason(wire, size.areaMm2)
