@@ -1,6 +1,6 @@
 import ts from 'typescript'
 import { isPackageSource, isTest } from '../../repository/source.ts'
-import { readTree } from '../../repository/tree.ts'
+import { readTree, type TreeFile } from '../../repository/tree.ts'
 
 /** A number literal of the sources, with its place in the file. */
 export interface SourceNumber {
@@ -146,8 +146,6 @@ function inFile(file: string, text: string): readonly RecalledNumber[] {
 }
 
 /** Every number from memory that the packages ship, read from their sources. */
-export function recalledNumbers(): readonly RecalledNumber[] {
-  return readTree()
-    .filter(({ path }) => isPackageSource(path) && !isTest(path))
-    .flatMap(({ path, text }) => inFile(path, text))
+export function recalledNumbers(tree: readonly TreeFile[] = readTree()): readonly RecalledNumber[] {
+  return tree.filter(({ path }) => isPackageSource(path) && !isTest(path)).flatMap(({ path, text }) => inFile(path, text))
 }
