@@ -4,11 +4,11 @@ import { heatingRun } from './solver/heatingRun.ts'
 import type { HeatingRecord } from './solver/record.ts'
 import { steadyJoint } from './solver/steadyJoint.ts'
 
-/** Runs a model and returns its results, lists in the order of the conductors, and the raw record. */
-export function runHeatModel(model: HeatModel): { readonly result: HeatJointResult; readonly record: HeatingRecord } {
+/** Runs a model, if asked only until it is wetted, and returns its results, lists in the order of the conductors, and the raw record. */
+export function runHeatModel(model: HeatModel, untilWetted = false): { readonly result: HeatJointResult; readonly record: HeatingRecord } {
   const { ambientC, wireOf } = model
   const steady = steadyJoint(model)
-  const { record, energyResidual } = heatingRun(model)
+  const { record, energyResidual } = heatingRun(model, untilWetted)
   const perConductor = <T>(of: (w: number) => T): T[] => wireOf.map(of)
   const result: HeatJointResult = {
     reachesLiquidus: record.liquidusAtS !== null,

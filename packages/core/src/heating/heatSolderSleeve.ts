@@ -73,11 +73,11 @@ export function heatSolderSleeve(i: HeatJointInput & { readonly tube: SolderSlee
   return solderSleeveAt(i, {})
 }
 
-/** The sleeve with stream, films and tube set to one end of their uncertainty. */
-export function solderSleeveAt(i: HeatJointInput & { readonly tube: SolderSleeveTube }, reading: Reading): HeatSolderSleeveResult {
+/** The sleeve with stream, films and tube set to one end of their uncertainty; if asked only until it is wetted. */
+export function solderSleeveAt(i: HeatJointInput & { readonly tube: SolderSleeveTube }, reading: Reading, untilWetted = false): HeatSolderSleeveResult {
   const { tube, ambientC } = i
   requireWithin('tube.insideMm', tube?.insideMm, 'tubeMm')
-  const { result, record } = runHeatModel(readHeatJoint(i, { ...reading, tube }))
+  const { result, record } = runHeatModel(readHeatJoint(i, { ...reading, tube }), untilWetted)
   const wettedAtS = record.wettedAtS ?? Infinity
   const spoiled = record.limitAtS.some((at) => at < wettedAtS)
   const firstToFail =

@@ -4,7 +4,7 @@ import type { Finding, PlanSection } from '../facts/index.ts'
 import { type JobFacts, jobFacts, SectionDraft } from '../facts/inner.ts'
 import { type PlanAssumption, parseRepairJob, type RepairJob } from '../job/index.ts'
 import { diagnosisAssumptions } from './assumptions.ts'
-import { defaultCoverage, rankFrom } from './causes/rankFrom.ts'
+import { defaultCoverage, leadingFrom } from './causes/rankFrom.ts'
 import { proofFrom } from './diagnosisFrom.ts'
 import type { Diagnosis } from './diagnosisShapes.ts'
 import { listedCauses, nextReading } from './nextReading.ts'
@@ -26,7 +26,7 @@ export function diagnosisOf(facts: JobFacts): {
   const { units } = facts
   const placed = (facts.job.readings ?? []).map(placedReading)
   const proof = proofFrom(circuitInput(facts), units, placed)
-  const ranking = rankFrom(proof.chain, takenReadings(proof.chain, placed), placed, defaultCoverage)
+  const ranking = leadingFrom(proof.chain, takenReadings(proof.chain, placed), defaultCoverage)
   const next = nextReading(units, proof, ranking, placed)
   const diagnosis: Diagnosis = { ...proof.diagnosis, leading: ranking.leading, next }
   const draft = new SectionDraft('readings', readingsWords, units)

@@ -61,7 +61,7 @@ function plainNext(units: Units, { answered, fault, stretches }: Proof['diagnosi
 }
 
 /** The next reading: the one that best separates the leading causes, else the plainest missing one. */
-export function nextReading(units: Units, proof: Proof, ranking: CauseRanking, placed: readonly PlacedReading[]): Diagnosis['next'] {
+export function nextReading(units: Units, proof: Proof, ranking: Pick<CauseRanking, 'leading' | 'next'>, placed: readonly PlacedReading[]): Diagnosis['next'] {
   const contradictory = proof.diagnosis.answered.some(({ finding }) => finding.code === 'reading-contradicts')
   if (ranking.next === null || contradictory) return plainNext(units, proof.diagnosis, placed)
   return { probe: ranking.next.probe, finding: nextFinding(units, ranking.next) }

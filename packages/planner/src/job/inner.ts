@@ -11,6 +11,7 @@ export { airNowC, hottestAirC, loopOhm, metalOf, metreOhm, strandLay, wayBackM }
 export { metalFault } from './metalFault.ts'
 export { printable } from './printable.ts'
 export { schemaIssues } from './schemaIssues.ts'
+export { toolRanges } from './toolSchema.ts'
 export { wireShape } from './wireShape.ts'
 export { evenStrandMm, type WireSize, WireSizeError, wireSize } from './wireSize.ts'
 export { insulationNames, loadStates, metalNames, methodNames, places, readingKinds } from './words.ts'

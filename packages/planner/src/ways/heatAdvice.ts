@@ -1,44 +1,21 @@
-import { type HeatChange, type HeatMove, heatJointAdvice, heatSolderSleeve, heatVerdictDefaults, type MethodName } from '@strandwise/core'
+import { type HeatMove, heatAtEnd, heatJoint, heatSolderSleeve, heatVerdict, heatVerdictDefaults, type MethodName } from '@strandwise/core'
 import { type JobFacts, printed, type SectionDraft } from '../facts/inner.ts'
-import type { JobTool } from '../job/index.ts'
 import { quietly } from '../job/inner.ts'
 import type { heatingWords } from './heatingWords.ts'
+import { type Lever, longerStub, nearerClip, noClip, otherAlloys, type Position, towards } from './heatLevers.ts'
 import { type ToolHeat, toolInputs } from './heatTool.ts'
 
 type Draft = SectionDraft<typeof heatingWords>
+type Inputs = ToolHeat['inputs']
 
-const leverWords: Readonly<Record<HeatChange['lever'], string>> = {
-  contactResistanceKPerW: 'a contact of',
-  tipResistanceKPerW: 'a tip of',
-  setC: 'a tip setting of',
-  airC: 'air at the joint of',
-  airSpeedMPerS: 'an air speed of',
-  maximumW: 'a tool of',
-  stubMm: 'bare wire to the insulation of',
-  clip: 'a metal clip on the bare wire,',
-  alloy: 'the alloy',
-  toolOffS: 'the tool lifted at',
-}
-const leverUnits: Readonly<Partial<Record<HeatChange['lever'], string>>> = {
-  contactResistanceKPerW: 'K/W',
-  tipResistanceKPerW: 'K/W',
-  setC: '°C',
-  airC: '°C',
-  airSpeedMPerS: 'm/s',
-  maximumW: 'W',
-  stubMm: 'mm',
-  toolOffS: 's',
-}
 const moveWords: Readonly<Record<HeatMove['lever'], string>> = {
   'wet-tip': 'a tip wetted with fresh solder',
   flux: 'fresh flux',
   press: 'a firmer press',
   nearer: 'holding the tool nearer',
 }
-/** Levers left out here, since moves of the hand cover the contact. */
-const notTold: readonly HeatChange['lever'][] = ['contactResistanceKPerW', 'tipResistanceKPerW', 'toolOffS']
 
-/** Adds advice that would make the heating sound: moves of the hand with their gain, then the smallest single changes. */
+/** Adds advice that would make the heating sound: moves of the hand with their gain, then the smallest single change of what the job says. */
 export function heatAdvice(draft: Draft, facts: JobFacts, method: MethodName, best: ToolHeat): void {
   const { heat } = best
   if (heat.verdict === 'sound') return
@@ -47,67 +24,104 @@ export function heatAdvice(draft: Draft, facts: JobFacts, method: MethodName, be
     const gain = move.gainS === null ? `in ${printed(move.wettedAtS ?? 0, 's')}, where it does not now` : `${printed(move.gainS, 's')} sooner`
     draft.say('moves', 'sound', { names: { move: moveWords[move.lever], gain } })
   }
-  if (heat.ends.nominal.wettedAtS === null) toFlow(draft, facts, method, best)
-  else toSpare(draft, facts, best)
-}
-
-const changeText = (facts: JobFacts, { lever, to }: HeatChange): string =>
-  `${leverWords[lever]} ${typeof to === 'number' ? printed(to, leverUnits[lever] ?? '', facts.units) : to}`
-
-function toFlow(draft: Draft, facts: JobFacts, method: MethodName, best: ToolHeat): void {
-  if (best.inputs.tube !== undefined) {
-    const airC = hotterAirC(facts, method, best)
-    if (airC === null) draft.say('no-change', 'sound')
-    else draft.say('to-flow', 'sound', { names: { change: `air of ${printed(airC, '°C', facts.units)} at the joint` } })
-    return
+  if (heat.ends.nominal.wettedAtS === null) {
+    const change = toFlow(facts, method, best)
+    if (change === null) draft.say('no-change', 'sound')
+    else draft.say('to-flow', 'sound', saying(change))
+  } else if (best.inputs.tube === undefined && heat.findings.some(({ code, verdict }) => code === 'limit-passed' && verdict !== 'sound')) {
+    const change = toSpare(facts, method, best)
+    if (change !== null) draft.say('to-spare', 'sound', saying(change))
   }
-  const [change] = advised(best, heatVerdictDefaults[best.tool.kind].wettedWithinS).toFlow.filter(({ lever }) => !notTold.includes(lever))
-  if (change === undefined) draft.say('no-change', 'sound')
-  else draft.say('to-flow', 'sound', { names: { change: changeText(facts, change) } })
 }
 
-function toSpare(draft: Draft, facts: JobFacts, best: ToolHeat): void {
-  if (!best.heat.findings.some(({ code, verdict }) => code === 'limit-passed' && verdict !== 'sound') || best.inputs.tube !== undefined) return
-  const found = advised(best, best.heat.ends.nominal.toolOffS)
-  const [change] = [...found.both, ...found.toSpareInsulation].filter(({ lever }) => !notTold.includes(lever))
-  if (change !== undefined) draft.say('to-spare', 'sound', { names: { change: changeText(facts, change) } })
+interface Change {
+  readonly lever: Lever
+  readonly position: Position
 }
 
-function advised({ inputs }: ToolHeat, toolOffS: number): ReturnType<typeof heatJointAdvice> {
-  const { tube: _tube, tipWidthMm: _width, limitStatuses: _statuses, contactFactor: _contact, streamFactor: _stream, ...joint } = inputs
-  // By workmanship, at most two outside diameters of bare wire.
-  const stubMm = { low: 0, high: 2 * Math.max(...inputs.conductors.map((side) => side.insulationOutsideMm)) }
-  return heatJointAdvice({ ...joint, toolOffS, observeS: toolOffS + heatVerdictDefaults.watchAfterS, limits: { stubMm } })
-}
+const saying = ({ lever, position }: Change) => ({
+  names: { change: position.text, lever: lever.name },
+  ...(position.to === null ? {} : { values: { to: position.to } }),
+})
 
-const stepK = 10
-const mostC = 500
-
-/** Lowest air temperature, in steps of 10 K, at which the joint wets in time, with the swept air equally hot; null if none. */
-function hotterAirC(facts: JobFacts, method: MethodName, { tool, index }: ToolHeat): number | null {
-  if (tool.kind !== 'hot-air') return null
-  const { wettedWithinS } = heatVerdictDefaults['hot-air']
-  const wets = (airC: number): boolean => {
-    const hotter: JobTool = { ...tool, airC }
-    const {
-      tube,
-      tipWidthMm: _width,
-      limitStatuses: _statuses,
-      contactFactor: _contact,
-      streamFactor: _stream,
-      ...joint
-    } = toolInputs(facts, method, hotter, index, quietly)
-    if (tube === undefined) return false
-    const { wettedAtS } = heatSolderSleeve({ ...joint, tube, toolOffS: wettedWithinS, observeS: wettedWithinS })
-    return wettedAtS !== null && wettedAtS <= wettedWithinS
+/** The nearest position that serves, tried at so many places and then between the last that fails and the first that serves; null if none does. */
+function nearest({ positions }: Lever, places: number, serves: (position: Position) => boolean): Position | null {
+  let bad = -1
+  for (let place = 1; place <= places; place += 1) {
+    let good = Math.ceil((positions.length * place) / places) - 1
+    if (good <= bad) continue
+    if (!serves(positions[good] as Position)) {
+      bad = good
+      continue
+    }
+    while (good - bad > 1) {
+      const middle = Math.floor((good + bad) / 2)
+      if (serves(positions[middle] as Position)) good = middle
+      else bad = middle
+    }
+    return positions[good] as Position
   }
-  let low = Math.ceil(tool.airC / stepK) * stepK
-  let high = mostC
-  if (low >= high || !wets(high)) return null
-  while (high - low > stepK) {
-    const middle = Math.round((low + high) / 2 / stepK) * stepK
-    if (wets(middle)) high = middle
-    else low = middle
+  return null
+}
+
+/** The smallest change of the levers, by |ln(to/from)|; those without numbers come last, in their order. */
+function smallest(levers: readonly (readonly [lever: Lever, places: number])[], serves: (position: Position) => boolean): Change | null {
+  let best: Change | null = null
+  let least = Number.POSITIVE_INFINITY
+  for (const [lever, places] of levers) {
+    if (best !== null && lever.from === null) continue
+    const position = nearest(lever, places, serves)
+    if (position === null) continue
+    const size = lever.from === null || position.to === null ? Number.POSITIVE_INFINITY : Math.abs(Math.log(position.to.value / lever.from))
+    if (best === null || size < least) [best, least] = [{ lever, position }, size]
   }
-  return high
+  return best
+}
+
+/** True if it holds for the job as changed, in each unit that the change is printed in. */
+const holds =
+  (method: MethodName, { index }: ToolHeat, goal: (inputs: Inputs) => boolean) =>
+  ({ entered }: Position): boolean =>
+    entered.every(({ facts, tool }) => goal(toolInputs(facts, method, tool, index, quietly)))
+
+/** True if the nominal joint wets within the time allowed. */
+function flows(inputs: Inputs): boolean {
+  const { tube, tipWidthMm: _width, limitStatuses: _statuses, contactFactor: _contact, streamFactor: _stream, ...joint } = inputs
+  const { wettedWithinS } = heatVerdictDefaults[inputs.tool.kind]
+  const held = { ...joint, toolOffS: wettedWithinS, observeS: wettedWithinS }
+  return (tube === undefined ? heatJoint(held) : heatSolderSleeve({ ...held, tube })).wettedAtS !== null
+}
+
+/** True if the nominal joint wets and no end passes the insulation's limit. The favourable end is the hottest and tried first. */
+function spares(inputs: Inputs): boolean {
+  if (heatAtEnd(inputs, 'favourable').result.insulationExposureS.some((exposureS) => exposureS > 0)) return false
+  const { ends, findings } = heatVerdict(inputs)
+  return ends.nominal.wettedAtS !== null && findings.every(({ code }) => code !== 'limit-passed')
+}
+
+/** More heat flows sooner: the end of each lever tells whether any of it does. */
+function toFlow(facts: JobFacts, method: MethodName, best: ToolHeat): Change | null {
+  const up = (slider: Parameters<typeof towards>[2]) => [towards(facts, best, slider, 'high'), 1] as const
+  const levers =
+    best.inputs.tube !== undefined
+      ? [up('airC')]
+      : [
+          ...(best.tool.kind === 'iron' ? [up('setC'), up('powerW')] : [up('airC'), up('airSpeedMPerS')]),
+          [noClip(facts, best), 1] as const,
+          ...otherAlloys(facts, method, best).map((lever) => [lever, 1] as const),
+        ]
+  return smallest(levers, holds(method, best, flows))
+}
+
+/** A hotter tip is on for less time and may spare more, halfway or at its end; less heat spares where the joint still wets. */
+function toSpare(facts: JobFacts, method: MethodName, best: ToolHeat): Change | null {
+  const [heat, strength] = best.tool.kind === 'iron' ? (['setC', 'powerW'] as const) : (['airC', 'airSpeedMPerS'] as const)
+  const levers = [
+    [towards(facts, best, heat, 'high'), 2],
+    [towards(facts, best, heat, 'low'), 2],
+    [towards(facts, best, strength, 'high'), 1],
+    [longerStub(facts, method, best), 1],
+    [nearerClip(facts, method, best), 1],
+  ] as const
+  return smallest(levers, holds(method, best, spares))
 }

@@ -139,8 +139,8 @@ function heatHeldJ({ joint }: Run): number {
   return sum
 }
 
-/** Heats the joint and lets it cool; returns the record and the relative residual of the energy balance. */
-export function heatingRun(model: HeatModel): { readonly record: HeatingRecord; readonly energyResidual: number } {
+/** Heats the joint and lets it cool, or ends the run once it is wetted under the tool; returns the record and the relative residual of the energy balance. */
+export function heatingRun(model: HeatModel, untilWetted = false): { readonly record: HeatingRecord; readonly energyResidual: number } {
   const shortestS = shortestTimeS(model)
   const joint = heatedJoint(model, shortestS)
   const record = newRecord(model)
@@ -148,9 +148,12 @@ export function heatingRun(model: HeatModel): { readonly record: HeatingRecord; 
   const run: Run = { joint, record, course: newCourse(joint), toleranceK, nowS: 0, wantedS: shortestS / 32, heatInJ: 0, lossJ: 0 }
   const heldJ = heatHeldJ(run)
   restart(run)
-  while (run.nowS < model.toolOffS) takeStep(run, model.toolOffS)
-  removeTool(run)
-  while (run.nowS < model.observeS) takeStep(run, model.observeS)
+  const ended = (): boolean => untilWetted && record.wettedAtS !== null
+  while (run.nowS < model.toolOffS && !ended()) takeStep(run, model.toolOffS)
+  if (!ended()) {
+    removeTool(run)
+    while (run.nowS < model.observeS) takeStep(run, model.observeS)
+  }
   const gainedJ = heatHeldJ(run) - heldJ
   const over = run.heatInJ > 0 ? run.heatInJ : Math.max(Math.abs(run.heatInJ), Math.abs(run.lossJ), Math.abs(gainedJ))
   return { record, energyResidual: over > 0 ? Math.abs(run.heatInJ - run.lossJ - gainedJ) / over : 0 }

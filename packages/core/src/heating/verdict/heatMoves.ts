@@ -1,5 +1,5 @@
 import { heatJointBandDefaults } from '../heatJointBand.ts'
-import { contactOf, heatedEnd } from './heatEnds.ts'
+import { contactOf, wettedAtEndS } from './heatEnds.ts'
 import type { HeatEnd, HeatMove, HeatVerdictInput } from './verdictTypes.ts'
 
 /** Parallel resistance of the flat's bridged share and its dry rest. */
@@ -26,14 +26,14 @@ export function heatMoves(i: HeatVerdictInput, nominal: HeatEnd): readonly HeatM
   const gained = (wettedAtS: number | null): number | null => (wettedAtS === null || nominal.wettedAtS === null ? null : nominal.wettedAtS - wettedAtS)
   if (tool.kind !== 'iron') {
     const streamFactor = i.streamFactor ?? heatJointBandDefaults.streamFactor.value
-    const { wettedAtS } = heatedEnd(i, { streamFactor })
+    const wettedAtS = wettedAtEndS(i, { streamFactor })
     return [{ lever: 'nearer', contactResistanceKPerW: null, streamFactor, wettedAtS, gainS: gained(wettedAtS) }]
   }
   const now = tool.contactResistanceKPerW
   return contactsAfter(i, now)
     .filter(([, to]) => to < now * (1 - 1e-9))
     .map(([lever, to]): HeatMove => {
-      const { wettedAtS } = heatedEnd(i, { contactFactor: to / now })
+      const wettedAtS = wettedAtEndS(i, { contactFactor: to / now })
       return { lever, contactResistanceKPerW: to, streamFactor: null, wettedAtS, gainS: gained(wettedAtS) }
     })
     .sort((a, b) => (a.contactResistanceKPerW ?? 0) - (b.contactResistanceKPerW ?? 0))

@@ -1,8 +1,7 @@
-import { DomainError, requireChoice } from '../../errors/index.ts'
-import { endsOf, heatedEnd } from './heatEnds.ts'
+import { heatAtEnd } from './heatEnds.ts'
 import { flowFinding, limitFindings, tubeFindings, worstFirst } from './heatFindings.ts'
 import { heatMoves } from './heatMoves.ts'
-import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
+import type { HeatMove, HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
 
 /**
  * Judges the heating of a joint as a workshop would: whether the solder flows in time at both ends of the uncertainties, before the insulation is damaged.
@@ -52,14 +51,22 @@ import type { HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
  * @source the project's model of a lap joint, judged by workshop practice
  */
 export function heatVerdict(i: HeatVerdictInput): HeatVerdict {
-  requireChoice('tool.kind', i.tool?.kind, ['iron', 'hot-air'])
-  if (i.tube !== undefined && i.tool.kind !== 'hot-air')
-    throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
   // The nominal end first, so that errors name the caller's own fields.
-  const nominal = heatedEnd(i, {})
-  const [favourable, unfavourable] = endsOf(i)
+  const nominal = heatAtEnd(i, 'nominal')
+  const favourable = heatAtEnd(i, 'favourable')
+  const unfavourable = heatAtEnd(i, 'unfavourable')
   const ends = { favourable, nominal, unfavourable }
   const findings = worstFirst([flowFinding(i, ends), ...limitFindings(i, ends), ...tubeFindings(i, ends)])
   const verdict = findings[0]?.verdict ?? 'cannot tell'
-  return { verdict, ends, findings, moves: verdict === 'sound' ? [] : heatMoves(i, ends.nominal) }
+  let moves: readonly HeatMove[] | null = verdict === 'sound' ? [] : null
+  return {
+    verdict,
+    ends,
+    findings,
+    // Each remedy is another run: only where it is read.
+    get moves() {
+      moves ??= heatMoves(i, nominal)
+      return moves
+    },
+  }
 }

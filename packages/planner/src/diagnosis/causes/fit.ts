@@ -3,7 +3,7 @@ import type { Candidate } from './candidates.ts'
 import { factor, normalEquations, solveFactored } from './linear.ts'
 import { type Ask, CircuitModel, clearFault, noFault } from './model.ts'
 import { type Observed, residual } from './observed.ts'
-import { filler, unknownCount, unknownsInPlay } from './unknowns.ts'
+import { filler, firstAlone, unknownCount, unknownsInPlay } from './unknowns.ts'
 
 /** A candidate fitted to the readings. */
 export interface Fit {
@@ -12,9 +12,16 @@ export interface Fit {
   readonly cost: number
   /** Parameters: unknowns of the circuit, then sizes of the fault. */
   readonly at: Float64Array
-  /** Cholesky factor of the information matrix at the fit, for the parameters in `free`. */
-  readonly information: Float64Array
+  /** Cholesky factor of the information matrix at the fit, for the parameters in `free`; computed when asked for. */
+  readonly information: () => Float64Array
   readonly free: readonly number[]
+}
+
+/** A candidate with the points to descend from, and the cost of the best. */
+export interface Start {
+  readonly candidate: Candidate
+  readonly cost: number
+  readonly points: readonly Float64Array[]
 }
 
 /** Softness of a range's ends, in the fault's logarithmic scale. */
@@ -25,7 +32,7 @@ const mostRounds = 16
 const gain = 1e-4
 /** A candidate this far behind the best is dropped without further fitting. */
 const hopeless = 40
-const hopelessRounds = 4
+const hopelessRounds = 2
 /** Starting points along each size; two minima this far apart are both tried. */
 const starts = 9
 const apart = 1.5
@@ -34,16 +41,22 @@ const apart = 1.5
 export class Fitter {
   readonly #observed: readonly Observed[]
   readonly #fill: (z: Float64Array) => void
+  readonly #fillOne: (index: number, z: number) => void
   readonly #fault = noFault()
   readonly #unknowns: readonly number[]
   readonly #moved: boolean
+  readonly #spaces = new Map<number, Space>()
   readonly model: CircuitModel
+  readonly #thorough: boolean
   #best = Number.POSITIVE_INFINITY
 
-  constructor(chain: Chain, observed: readonly Observed[]) {
-    const { filled, fill } = filler(chain)
+  /** `thorough` fits candidates to the end that cannot become likely, too. */
+  constructor(chain: Chain, observed: readonly Observed[], thorough: boolean) {
+    const { filled, fill, fillOne } = filler(chain)
     this.#observed = observed
     this.#fill = fill
+    this.#fillOne = fillOne
+    this.#thorough = thorough
     const asks: readonly Ask[] = observed.map(({ ask }) => ask)
     this.#unknowns = unknownsInPlay(chain, asks)
     this.#moved = asks.some(({ when }) => when === 'moved')
@@ -66,71 +79,89 @@ export class Fitter {
   #residuals(candidate: Candidate, point: Float64Array, into: Float64Array): number {
     let sum = 0
     let n = 0
-    const note = (value: number): void => {
-      into[n] = value
-      sum += value * value
-      n += 1
+    for (let k = 0; k < this.#observed.length; k += 1, n += 1) {
+      const item = this.#observed[k] as Observed
+      const away = residual(item, this.model.show(item.ask))
+      into[n] = away
+      sum += away * away
     }
-    for (const item of this.#observed) note(residual(item, this.model.show(item.ask)))
-    for (const k of this.#unknowns) note(point[k] as number)
-    for (let k = 0; k < candidate.sizes.length; k += 1) {
+    for (let k = 0; k < this.#unknowns.length; k += 1, n += 1) {
+      const away = point[this.#unknowns[k] as number] as number
+      into[n] = away
+      sum += away * away
+    }
+    for (let k = 0; k < candidate.sizes.length; k += 1, n += 1) {
       const { low, high } = candidate.sizes[k] as Candidate['sizes'][number]
       const size = point[unknownCount + k] as number
-      note((size < low ? size - low : size > high ? size - high : 0) / wallWidth)
+      const away = (size < low ? size - low : size > high ? size - high : 0) / wallWidth
+      into[n] = away
+      sum += away * away
     }
     return sum / 2
   }
 
-  /** The likeliest sizes of the fault on a grid, with the circuit at `point`; the middle one among equals. */
-  #starts(candidate: Candidate, point: Float64Array, scratch: Float64Array): readonly Float64Array[] {
+  /** The likeliest sizes of the fault on a grid, in the circuit of `seed`; the middle one among equals, and the next best that lies apart. */
+  start(candidate: Candidate, seed: Float64Array): Start {
     const { sizes } = candidate
-    if (sizes.length === 0) return [point]
+    const point = new Float64Array(unknownCount + sizes.length)
+    point.set(seed)
+    const { here } = this.#space(sizes.length)
     this.#fill(point)
-    const tried: { readonly cost: number; readonly sizes: readonly number[] }[] = []
-    const visit = (chosen: readonly number[]): void => {
-      const wall = sizes[chosen.length]
-      if (wall === undefined) {
-        for (let k = 0; k < chosen.length; k += 1) point[unknownCount + k] = chosen[k] as number
-        this.#place(candidate, point, this.#moved)
-        tried.push({ cost: this.#residuals(candidate, point, scratch), sizes: chosen })
-        return
+    const count = starts ** sizes.length
+    const tried = Array.from({ length: count }, (_, index) => {
+      for (let k = 0, rest = index; k < sizes.length; k += 1) {
+        // The last size varies fastest.
+        const place = Math.floor(rest / starts ** (sizes.length - 1 - k))
+        rest -= place * starts ** (sizes.length - 1 - k)
+        const { low, high } = sizes[k] as Candidate['sizes'][number]
+        point[unknownCount + k] = low + ((place + 0.5) / starts) * (high - low)
       }
-      for (let n = 0; n < starts; n += 1) visit([...chosen, wall.low + ((n + 0.5) / starts) * (wall.high - wall.low)])
-    }
-    visit([])
-    const sorted = tried.toSorted((one, other) => one.cost - other.cost)
+      this.#place(candidate, point, this.#moved)
+      return { cost: this.#residuals(candidate, point, here), sizes: point.slice(unknownCount) }
+    })
+    const sorted = tried.sort((one, other) => one.cost - other.cost)
     const least = sorted[0]?.cost ?? 0
     const equal = sorted.filter(({ cost }) => cost <= least + 1e-9)
-    const first = equal[Math.floor(equal.length / 2)]
-    if (first === undefined) return [point]
+    const first = equal[Math.floor(equal.length / 2)] as (typeof tried)[number]
     const second = sorted.find(
       ({ sizes: other, cost }) =>
-        cost < 4 * least + hopeless && other.some((size, k) => Math.abs(size - (first.sizes[k] as number)) > apart) && cost > least + 1e-9,
+        cost < 4 * least + hopeless && cost > least + 1e-9 && other.some((size, k) => Math.abs(size - (first.sizes[k] as number)) > apart),
     )
-    return [first, ...(second === undefined ? [] : [second])].map((item) => {
+    const points = [first, ...(second === undefined ? [] : [second])].map((item) => {
       const from = Float64Array.from(point)
-      item.sizes.forEach((size, k) => {
-        from[unknownCount + k] = size
-      })
+      from.set(item.sizes, unknownCount)
       return from
     })
+    return { candidate, cost: least, points }
   }
 
-  /** Levenberg-Marquardt from the likeliest sizes of the fault. */
-  fit(candidate: Candidate, seed: Float64Array): Fit {
-    const size = unknownCount + candidate.sizes.length
+  /** Levenberg-Marquardt from each start; the likeliest candidates first, so that hopeless ones are dropped early. */
+  fit({ candidate, points }: Start): Fit {
     const free = [...this.#unknowns, ...candidate.sizes.map((_, k) => unknownCount + k)]
-    const from = new Float64Array(size)
-    from.set(seed)
-    const space = new Space(this.#observed.length + free.length, free.length, size)
-    let best: { readonly cost: number; readonly point: Float64Array } | null = null
-    for (const point of this.#starts(candidate, from, space.here)) {
-      const cost = this.#descend(candidate, point, free, space)
-      if (best === null || cost < best.cost) best = { cost, point }
+    const space = this.#space(candidate.sizes.length)
+    let cost = Number.POSITIVE_INFINITY
+    let at = points[0] as Float64Array
+    for (const point of points) {
+      const found = this.#descend(candidate, point, free, space)
+      if (found < cost) [cost, at] = [found, point]
     }
-    const { cost, point } = best as { readonly cost: number; readonly point: Float64Array }
     this.#best = Math.min(this.#best, cost)
-    return { candidate, cost, at: point, information: this.#information(candidate, point, free, space), free }
+    let known: Float64Array | null = null
+    const information = (): Float64Array => {
+      known ??= this.#information(candidate, at, free, space)
+      return known
+    }
+    return { candidate, cost, at, information, free }
+  }
+
+  /** Work arrays for so many sizes of a fault. */
+  #space(sizes: number): Space {
+    const kept = this.#spaces.get(sizes)
+    if (kept !== undefined) return kept
+    const free = this.#unknowns.length + sizes
+    const made = new Space(this.#observed.length + free, free, unknownCount + sizes)
+    this.#spaces.set(sizes, made)
+    return made
   }
 
   #descend(candidate: Candidate, point: Float64Array, free: readonly number[], space: Space): number {
@@ -140,7 +171,6 @@ export class Fitter {
     let cost = this.#residuals(candidate, point, here)
     let damping = 1e-3
     for (let round = 0; round < mostRounds; round += 1) {
-      if (round >= hopelessRounds && cost > this.#best + hopeless) break
       this.#slopes(candidate, point, free, space)
       normalEquations(slopes, here, n, normal, gradient)
       let gained = 0
@@ -168,6 +198,9 @@ export class Fitter {
         damping *= 10
       }
       if (gained < gain) break
+      // At this pace it will not come near the best.
+      const behind = cost - this.#best - hopeless
+      if (!this.#thorough && round >= hopelessRounds && behind > gained * (mostRounds - round)) break
     }
     return cost
   }
@@ -194,10 +227,16 @@ export class Fitter {
       const index = free[k] as number
       const kept = point[index] as number
       point[index] = kept + step
-      this.set(candidate, point)
+      // What the parameter decides alone is set alone, and back again.
+      const alone = index >= firstAlone && index < unknownCount
+      if (alone) this.#fillOne(index, kept + step)
+      else if (index < firstAlone) this.#fill(point)
+      this.#place(candidate, point, this.#moved)
       this.#residuals(candidate, point, there)
       for (let row = 0; row < here.length; row += 1) slopes[row * n + k] = ((there[row] as number) - (here[row] as number)) / step
       point[index] = kept
+      if (alone) this.#fillOne(index, kept)
+      else if (index < firstAlone && k + 1 < n && (free[k + 1] as number) >= firstAlone) this.#fill(point)
     }
   }
 }

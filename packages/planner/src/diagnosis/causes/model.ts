@@ -62,6 +62,12 @@ const openOhm = 1e9
 /** Below this share of its nominal voltage every load acts as a resistor. */
 const resistorBelow = 0.3
 
+/** Current of a load whose current grows as a power of its voltage; as a resistor at low voltage. */
+function takenAtV(volt: number, nominalV: number, scaleA: number, law: number): number {
+  const share = volt / nominalV
+  return share >= resistorBelow ? scaleA * share ** law : scaleA * resistorBelow ** law * (share / resistorBelow)
+}
+
 /** The circuit under load in one state: current and load voltage. */
 interface Loaded {
   currentA: number
@@ -144,16 +150,12 @@ export class CircuitModel {
       loaded.currentA = (scaleA * loaded.loadV) / nominalV
       return
     }
-    const atV = (volt: number): number => {
-      const share = volt / nominalV
-      return share >= resistorBelow ? scaleA * share ** law : scaleA * resistorBelow ** law * (share / resistorBelow)
-    }
     // The highest load voltage at which the lead delivers what the load takes: secant steps kept inside a bracket.
     let high = openV
     let low = 0
     let volt = openV / (1 + (seriesOhm * scaleA) / nominalV)
     for (let n = 0; n < 60; n += 1) {
-      const takenA = atV(volt)
+      const takenA = takenAtV(volt, nominalV, scaleA, law)
       const excess = volt + seriesOhm * takenA - openV
       if (excess > 0) high = volt
       else low = volt
@@ -163,7 +165,7 @@ export class CircuitModel {
       volt = next > low && next < high ? next : (low + high) / 2
     }
     loaded.loadV = volt
-    loaded.currentA = atV(volt)
+    loaded.currentA = takenAtV(volt, nominalV, scaleA, law)
   }
 
   /** Resistance between two places, without the load between them. */

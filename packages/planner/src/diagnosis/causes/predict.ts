@@ -30,6 +30,7 @@ export function predictAll(fitter: Fitter, { candidate, at, information, free }:
   const gradients = asks.map(() => new Float64Array(n))
   const beside = new Float64Array(count)
   const moved = asks.some(({ when }) => when === 'moved')
+  const known = information()
   fitter.set(candidate, at, moved)
   for (let row = 0; row < count; row += 1) means[row] = scaled(asks[row] as Ask, fitter.model.show(asks[row] as Ask))
   const point = Float64Array.from(at)
@@ -50,7 +51,7 @@ export function predictAll(fitter: Fitter, { candidate, at, information, free }:
     const mean = means[row] as number
     const logarithm = ask.state === 'dead'
     const model = logarithm ? leastLogarithm : leastShare * Math.abs(mean)
-    const variance = varianceOf(information, n, gradients[row] as Float64Array) + (beside[row] as number)
+    const variance = varianceOf(known, n, gradients[row] as Float64Array) + (beside[row] as number)
     return { mean, deviation: Math.sqrt(variance + model * model), logarithm }
   })
 }

@@ -32,9 +32,11 @@ const tie = 0.25
 function fitted(fitter: Fitter, chain: Chain, readings: readonly TakenReading[]): readonly Fit[] {
   const mostReadA = Math.max(0, ...readings.flatMap(({ currentA }) => currentA?.low ?? 0))
   const seed = new Float64Array(unknownCount)
+  const starts = candidatesFor(chain, mostReadA).map((candidate) => fitter.start(candidate, seed))
+  const fits = new Map(starts.toSorted((one, other) => one.cost - other.cost).map((start) => [start.candidate, fitter.fit(start)]))
   const best = new Map<CauseId, Fit>()
-  for (const candidate of candidatesFor(chain, mostReadA)) {
-    const found = fitter.fit(candidate, seed)
+  for (const { candidate } of starts) {
+    const found = fits.get(candidate) as Fit
     const kept = best.get(candidate.id)
     if (kept === undefined || found.cost < kept.cost) best.set(candidate.id, found)
   }
@@ -57,12 +59,26 @@ function leadingOf(fits: readonly Fit[], coverage: number): readonly Fit[] {
   return fits.filter(({ cost }, index) => index < count || cost - last.cost < tie)
 }
 
-/** Ranks causes from readings placed on the chain. */
-export function rankFrom(chain: Chain, readings: readonly TakenReading[], placed: readonly PlacedReading[], coverage: number): CauseRanking {
+/** The leading causes and the reading that best separates them. */
+export interface LeadingCauses extends Pick<CauseRanking, 'leading' | 'next'> {
+  readonly fitter: Fitter
+  readonly fits: readonly Fit[]
+  /** Readings on the chain and within the supply. */
+  readonly good: readonly TakenReading[]
+}
+
+/** Fits all causes to the readings; if not thorough, those that cannot lead only until that shows. What each predicts for the readings is left out. */
+export function leadingFrom(chain: Chain, readings: readonly TakenReading[], coverage: number, thorough = false): LeadingCauses {
   const good = readings.filter((reading) => usable(chain, reading))
-  const fitter = new Fitter(chain, observations(chain, good))
+  const fitter = new Fitter(chain, observations(chain, good), thorough)
   const fits = fitted(fitter, chain, good)
   const leading = leadingOf(fits, coverage)
+  return { fitter, fits, good, leading: leading.map(({ candidate }) => candidate.id), next: bestProbe(chain, fitter, leading, good) }
+}
+
+/** Ranks causes from readings placed on the chain, with the predictions of each. */
+export function rankFrom(chain: Chain, readings: readonly TakenReading[], placed: readonly PlacedReading[], coverage: number): CauseRanking {
+  const { fitter, fits, good, leading, next } = leadingFrom(chain, readings, coverage, true)
   const asks = good.map((reading) => askOf(chain, reading))
   const causes = fits.map((fit): RankedCause => {
     const shown = predictAll(fitter, fit, asks)
@@ -76,7 +92,7 @@ export function rankFrom(chain: Chain, readings: readonly TakenReading[], placed
       }),
     }
   })
-  return { causes, leading: leading.map(({ candidate }) => candidate.id), next: bestProbe(chain, fitter, leading, good) }
+  return { causes, leading, next }
 }
 
 export const defaultCoverage = 0.95

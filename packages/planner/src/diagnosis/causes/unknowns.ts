@@ -59,6 +59,8 @@ export function unknownsInPlay(chain: Chain, asks: readonly Ask[]): readonly num
   }
   return order.flatMap((name, index) => (play[name] === false ? [] : [index]))
 }
+/** The first of the unknowns that decide one value each, whatever the others are. */
+export const firstAlone = order.indexOf('supply')
 const at = Object.fromEntries(order.map((name, index) => [name, index])) as Readonly<Record<Unknown, number>>
 
 /** A healthy circuit with values for its unknowns. */
@@ -109,8 +111,18 @@ const stirDeviation = 0.25
 /** Thermal resistance of a bad place: the fin of a thin wire on both sides, within a factor of two. */
 const hotSpotKPerW = { middle: Math.log(8), deviation: 0.6 }
 
+/** What scales a run of wire: the lay out and back, or the length that a joint or contact is worth. */
+const factorOf = { out: 0, back: 1, joint: 2, contact: 3, returnContact: 4 } as const
+
+const lengthFactor = (isLength: boolean, onReturn: boolean): number =>
+  isLength ? (onReturn ? factorOf.back : factorOf.out) : onReturn ? factorOf.returnContact : factorOf.contact
+
 /** Returns a function that fills a healthy circuit from its unknowns without allocation. */
-export function filler(chain: Chain): { readonly filled: Filled; readonly fill: (z: Float64Array) => void } {
+export function filler(chain: Chain): {
+  readonly filled: Filled
+  readonly fill: (z: Float64Array) => void
+  readonly fillOne: (index: number, z: number) => void
+} {
   const { input, gaps } = chain
   const count = gaps.length
   const filled: Filled = {
@@ -142,58 +154,88 @@ export function filler(chain: Chain): { readonly filled: Filled; readonly fill: 
   const source = supplyOhm(input)
   const sourceRange = source.low === source.high ? { middle: Math.log(Math.max(1e-9, source.low)), deviation: 0.1 } : logRange(source)
   const resting = restingSupplyV(input)
+  const supplyMiddleV = (resting.low + resting.high) / 2
+  const supplyDeviationV = deviationOf(resting)
   const law = laws[input.load.by]
   const idle = idleLoadOf(chain)
   const ratedA = input.fuseA ?? input.currentA / sound.fuseLoadShare
   const fuseDeviation = input.fuseA === null ? 3 * fuse.deviation : fuse.deviation
   const lastFeed = chain.loadAt
+  // The runs of all gaps in flat lists, as this is the innermost loop of every fit.
+  const runs = gaps.flatMap((gap, n) => gap.runs.map((run) => ({ ...run, n })))
+  const runFrom = Int32Array.from({ length: count + 1 }, (_, n) => runs.filter((run) => run.n < n).length)
+  const runLength = Int32Array.from(runs, ({ as, n }) => (as === 'joint' ? factorOf.joint : lengthFactor(as === 'length', n > lastFeed)))
+  const runMetres = Float64Array.from(runs, (run) => (run.as === 'length' ? run.metres : 1))
+  const runOhmPerM = Float64Array.from(runs, ({ of }) => (of === 'joint' ? jointOhmPerM : cold[of]))
+  const runPerK = Float64Array.from(runs, ({ of }) => (of === 'beyond' ? perK.beyond : perK.wire))
+  const hasFuse = gaps.map(({ fuseOhm }) => fuseOhm !== null)
+  const shared = gaps.map((gap) => gap.shared)
+  const firstOf = { return: shared.indexOf('return'), feed: shared.indexOf('feed') }
+  const metresOf = new Float64Array(5)
+  /** Sets the one value that an unknown from `firstAlone` on decides. */
+  const fillOne = (index: number, z: number): void => {
+    switch (index) {
+      case at.supply:
+        filled.supplyV = supplyMiddleV + supplyDeviationV * z
+        return
+      case at.sourceOhm:
+        filled.sourceOhm = Math.exp(sourceRange.middle + sourceRange.deviation * z)
+        return
+      case at.loadScale:
+        filled.loadA = input.currentA * Math.exp(0.05 * z)
+        return
+      case at.loadLaw:
+        filled.loadLaw = law.mean + law.deviation * z
+        return
+      case at.idleLoad:
+        filled.idleLoadOhm = Math.exp(idle.middle + idle.deviation * z)
+        return
+      case at.insulation:
+        filled.insulationOhm = Math.exp(Math.log(1e9) + 1.5 * z)
+        return
+      case at.hotSpot:
+        filled.hotKPerW = Math.exp(hotSpotKPerW.middle + hotSpotKPerW.deviation * z)
+        return
+      default:
+        filled.stir = Math.exp(stirDeviation * z)
+    }
+  }
   const fill = (z: Float64Array): void => {
-    const value = (name: Unknown) => z[at[name]] as number
-    const lay = layMiddle * Math.exp((layDeviation + lengthDeviation) * 0.7 * value('lay'))
-    const back = lay * Math.exp(1.4 * lengthDeviation * value('returnLength'))
-    const share = Math.min(1, Math.max(0, 0.4 + 0.3 * value('warmth')))
+    const lay = layMiddle * Math.exp((layDeviation + lengthDeviation) * 0.7 * (z[at.lay] as number))
+    const share = Math.min(1, Math.max(0, 0.4 + 0.3 * (z[at.warmth] as number)))
     filled.riseK = share * steadyRiseK
-    const jointM = Math.exp(joint.middle + joint.deviation * value('joint')) / 1000
-    const contactM = Math.exp(contact.middle + contact.deviation * value('contact')) / 1000
-    const returnContactM = Math.exp(contact.middle + contact.deviation * value('returnContact')) / 1000
-    const split = { return: 1 / (1 + Math.exp(-1.5 * value('returnSplit'))), feed: 1 / (1 + Math.exp(1.5 - 1.5 * value('feedSplit'))) }
-    const fuseOhm = Math.exp(fuse.middle + fuseDeviation * value('fuse')) / ratedA
-    let seenReturn = false
-    let seenFeed = false
+    metresOf[factorOf.out] = lay
+    metresOf[factorOf.back] = lay * Math.exp(1.4 * lengthDeviation * (z[at.returnLength] as number))
+    metresOf[factorOf.joint] = Math.exp(joint.middle + joint.deviation * (z[at.joint] as number)) / 1000
+    metresOf[factorOf.contact] = Math.exp(contact.middle + contact.deviation * (z[at.contact] as number)) / 1000
+    metresOf[factorOf.returnContact] = Math.exp(contact.middle + contact.deviation * (z[at.returnContact] as number)) / 1000
+    const splitReturn = 1 / (1 + Math.exp(-1.5 * (z[at.returnSplit] as number)))
+    const splitFeed = 1 / (1 + Math.exp(1.5 - 1.5 * (z[at.feedSplit] as number)))
+    const fuseOhm = Math.exp(fuse.middle + fuseDeviation * (z[at.fuse] as number)) / ratedA
     for (let n = 0; n < count; n += 1) {
-      const gap = gaps[n] as Chain['gaps'][number]
       let ohm = 0
       let warm = 0
-      for (const run of gap.runs) {
-        const metres = run.as === 'length' ? run.metres * (n > lastFeed ? back : lay) : run.as === 'joint' ? jointM : n > lastFeed ? returnContactM : contactM
-        const of = run.of === 'joint' ? jointOhmPerM : cold[run.of]
-        const rise = run.of === 'beyond' ? perK.beyond : perK.wire
-        ohm += metres * of
-        warm += metres * of * (1 + rise * filled.riseK)
+      const end = runFrom[n + 1] as number
+      for (let run = runFrom[n] as number; run < end; run += 1) {
+        const coldOhm = (runMetres[run] as number) * (metresOf[runLength[run] as number] as number) * (runOhmPerM[run] as number)
+        ohm += coldOhm
+        warm += coldOhm * (1 + (runPerK[run] as number) * filled.riseK)
       }
-      if (gap.fuseOhm !== null) {
+      if (hasFuse[n] === true) {
         ohm += fuseOhm
         warm += fuseOhm
       }
-      if (gap.shared !== null) {
-        const second = gap.shared === 'return' ? seenReturn : seenFeed
-        const part = second ? 1 - split[gap.shared] : split[gap.shared]
+      const side = shared[n] ?? null
+      if (side !== null) {
+        const split = side === 'return' ? splitReturn : splitFeed
+        const part = n === firstOf[side] ? split : 1 - split
         ohm *= part
         warm *= part
-        if (gap.shared === 'return') seenReturn = true
-        else seenFeed = true
       }
       filled.coldOhm[n] = ohm
       filled.warmOhm[n] = warm
     }
-    filled.supplyV = (resting.low + resting.high) / 2 + deviationOf(resting) * value('supply')
-    filled.sourceOhm = Math.exp(sourceRange.middle + sourceRange.deviation * value('sourceOhm'))
-    filled.loadA = input.currentA * Math.exp(0.05 * value('loadScale'))
-    filled.loadLaw = law.mean + law.deviation * value('loadLaw')
-    filled.idleLoadOhm = Math.exp(idle.middle + idle.deviation * value('idleLoad'))
-    filled.insulationOhm = Math.exp(Math.log(1e9) + 1.5 * value('insulation'))
-    filled.stir = Math.exp(stirDeviation * value('stir'))
-    filled.hotKPerW = Math.exp(hotSpotKPerW.middle + hotSpotKPerW.deviation * value('hotSpot'))
+    for (let k = firstAlone; k < unknownCount; k += 1) fillOne(k, z[k] as number)
   }
-  return { filled, fill }
+  return { filled, fill, fillOne }
 }
