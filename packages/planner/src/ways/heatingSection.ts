@@ -118,12 +118,18 @@ function tellTool(draft: Draft, facts: JobFacts, method: MethodName, { tool, ind
 function tellLimit(draft: Draft, facts: JobFacts, method: MethodName, found: HeatVerdict['findings'][number]): Finding {
   const second = found.values.conductor === 1 && facts.beyond !== null
   const insulation = second ? (facts.beyond?.insulationName ?? facts.insulationName) : facts.insulationName
+  const limitC = Number(found.values.limitC ?? 0)
+  const nominalC = Number(found.values.nominalC ?? 0)
+  const hottestC = Math.max(nominalC, Number(found.values.favourableC ?? 0), Number(found.values.unfavourableC ?? 0))
+  // Where only another end passes the limit, that end is told.
+  const asNominal = found.code === 'limit-kept' || nominalC > limitC
   const values = {
     stub: planValue('bare wire to the insulation', jointShape(method, facts).stubMm, 'mm'),
-    peak: planValue('edge of the insulation', Number(found.values.nominalC ?? 0), '°C'),
-    limit: planValue('for seconds', Number(found.values.limitC ?? 0), '°C'),
+    peak: planValue('edge of the insulation', asNominal ? nominalC : hottestC, '°C'),
+    limit: planValue('for seconds', limitC, '°C'),
   }
-  return draft.say(found.code === 'limit-kept' ? 'limit-kept' : 'limit-passed', found.verdict, { values, names: { insulation } })
+  const names = { insulation, end: asNominal ? '' : ' at the hotter end' }
+  return draft.say(found.code === 'limit-kept' ? 'limit-kept' : 'limit-passed', found.verdict, { values, names })
 }
 
 /** The same in brief, for the list of tools. */
