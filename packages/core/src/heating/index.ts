@@ -8,7 +8,7 @@ export { type HeatSolderSleeveResult, heatSolderSleeve } from './heatSolderSleev
 export { heatSolderSleeveBand, heatSolderSleeveBandDefaults, type SolderSleeveBandInput } from './heatSolderSleeveBand.ts'
 export { type SolderSleeveTube, solderSleeveDefaults } from './solderSleeveTube.ts'
 export { type TipContact, tipContactDefaults, tipContactKPerW } from './tipContact.ts'
-export { heatAtEnd } from './verdict/heatEnds.ts'
+export { heatAtEnd } from './verdict/heatAtEnd.ts'
 export { heatVerdict } from './verdict/heatVerdict.ts'
 export {
   type HeatCode,

@@ -94,7 +94,7 @@ function flows(inputs: Inputs): boolean {
 
 /** True if the nominal joint wets and no end passes the insulation's limit. The favourable end is the hottest and tried first. */
 function spares(inputs: Inputs): boolean {
-  if (heatAtEnd(inputs, 'favourable').result.insulationExposureS.some((exposureS) => exposureS > 0)) return false
+  if (heatAtEnd({ ...inputs, end: 'favourable' }).result.insulationExposureS.some((exposureS) => exposureS > 0)) return false
   const { ends, findings } = heatVerdict(inputs)
   return ends.nominal.wettedAtS !== null && findings.every(({ code }) => code !== 'limit-passed')
 }

@@ -56,7 +56,7 @@ function reach(slider: Slider): { readonly low: number; readonly high: number } 
 }
 
 /** A setting moved in whole steps from where it stands to its end. */
-export function slide(facts: JobFacts, { tool, index }: ToolHeat, slider: Slider, from: number, end: number): Lever {
+function slide(facts: JobFacts, { tool, index }: ToolHeat, slider: Slider, from: number, end: number): Lever {
   const { lever, step, unit, before, after } = sliders[slider]
   const up = end > from
   const range = reach(slider)

@@ -1,4 +1,3 @@
-import { DomainError, requireChoice } from '../../errors/index.ts'
 import { type SolderName, solders } from '../../materials/index.ts'
 import { heatJointBandDefaults } from '../heatJointBand.ts'
 import { requireWithin } from '../heatLimits.ts'
@@ -29,7 +28,7 @@ function heldEnd(i: HeatVerdictInput, reading: Reading): { readonly wettedAtS: n
 export const wettedAtEndS = (i: HeatVerdictInput, reading: Reading): number | null => heldEnd(i, reading).wettedAtS
 
 /** Heats the joint with the tool lifted 2 s after wetting; if it does not wet in time, the tool stays for the whole time allowed. */
-function heatedEnd(i: HeatVerdictInput, reading: Reading): HeatEnd {
+export function heatedEnd(i: HeatVerdictInput, reading: Reading): HeatEnd {
   const { tool } = i
   const { held, wettedAtS } = heldEnd(i, reading)
   const toolOffS = wettedAtS === null ? heatVerdictDefaults[tool.kind].wettedWithinS : wettedAtS + heatVerdictDefaults.liftAfterS
@@ -64,7 +63,7 @@ function contactFactors(i: HeatVerdictInput): readonly [favourable: number, unfa
 }
 
 /** Joint and factors at one end. */
-function endOf(i: HeatVerdictInput, name: HeatEndName): readonly [HeatVerdictInput, Reading] {
+export function endOf(i: HeatVerdictInput, name: HeatEndName): readonly [HeatVerdictInput, Reading] {
   const { tube } = i
   if (name === 'nominal') return [i, {}]
   const better = name === 'favourable'
@@ -80,40 +79,4 @@ function endOf(i: HeatVerdictInput, name: HeatEndName): readonly [HeatVerdictInp
     ? { contactFactor: favourable, streamFactor: stream, filmFactor: 1 / film }
     : { contactFactor: unfavourable, streamFactor: 1 / stream, filmFactor: film }
   return [i, reading]
-}
-
-/**
- * Heats a joint at one end of its uncertainties as heatVerdict does: under the tool until it wets and 2 s more, or for the whole time allowed.
- *
- * The time allowed is 10 s under an iron, 60 s in hot air.
- *
- * @equation R_c/f, R_c, R_c f (h f, h, h/f for a stream); t_off = t_wet + 2 s
- * @symbol R_c - tool.contactResistanceKPerW - K/W - contact of tip and joint
- * @symbol h - tool.filmWPerM2K - W/(m2 K) - film coefficient of the stream
- * @symbol f - contactFactor - 1 - how far off it may be; streamFactor for a stream
- * @symbol t_wet - result.wettedAtS - s - when the joint is wetted
- * @symbol t_off - result.toolOffS - s - when the tool lifts
- * @domain as heatVerdict
- * @throws DomainError outside the domain, and as heatJoint and heatSolderSleeve do
- * @throws UnknownEntryError as heatJoint does
- * @throws ConvergenceError where no step is short enough
- * @example
- * heatAtEnd(
- *   {
- *     ambientC: 20,
- *     tool: { kind: 'iron', setC: 360, maximumW: 60, tipResistanceKPerW: 1.5, contactResistanceKPerW: 6 },
- *     joint: { lapMm: 8, diameterMm: 2.4, solderMm3: 5.5 },
- *     conductors: [{ areaMm2: 0.75, stubMm: 6, insulation: 'PVC', insulationOutsideMm: 2 }],
- *     alloy: 'Sn60Pb40',
- *   },
- *   'unfavourable',
- * ) // { contactResistanceKPerW: 18 }
- * @source the project's model of a lap joint, judged by workshop practice
- */
-export function heatAtEnd(i: HeatVerdictInput, end: HeatEndName): HeatEnd {
-  requireChoice('end', end, ['favourable', 'nominal', 'unfavourable'])
-  requireChoice('tool.kind', i.tool?.kind, ['iron', 'hot-air'])
-  if (i.tube !== undefined && i.tool.kind !== 'hot-air')
-    throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
-  return heatedEnd(...endOf(i, end))
 }

@@ -1,4 +1,4 @@
-import { heatAtEnd } from './heatEnds.ts'
+import { heatAtEnd } from './heatAtEnd.ts'
 import { flowFinding, limitFindings, tubeFindings, worstFirst } from './heatFindings.ts'
 import { heatMoves } from './heatMoves.ts'
 import type { HeatMove, HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
@@ -52,9 +52,9 @@ import type { HeatMove, HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
  */
 export function heatVerdict(i: HeatVerdictInput): HeatVerdict {
   // The nominal end first, so that errors name the caller's own fields.
-  const nominal = heatAtEnd(i, 'nominal')
-  const favourable = heatAtEnd(i, 'favourable')
-  const unfavourable = heatAtEnd(i, 'unfavourable')
+  const nominal = heatAtEnd({ ...i, end: 'nominal' })
+  const favourable = heatAtEnd({ ...i, end: 'favourable' })
+  const unfavourable = heatAtEnd({ ...i, end: 'unfavourable' })
   const ends = { favourable, nominal, unfavourable }
   const findings = worstFirst([flowFinding(i, ends), ...limitFindings(i, ends), ...tubeFindings(i, ends)])
   const verdict = findings[0]?.verdict ?? 'cannot tell'

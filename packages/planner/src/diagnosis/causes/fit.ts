@@ -3,6 +3,7 @@ import type { Candidate } from './candidates.ts'
 import { factor, normalEquations, solveFactored } from './linear.ts'
 import { type Ask, CircuitModel, clearFault, noFault } from './model.ts'
 import { type Observed, residual } from './observed.ts'
+import { Space } from './space.ts'
 import { filler, firstAlone, unknownCount, unknownsInPlay } from './unknowns.ts'
 
 /** A candidate fitted to the readings. */
@@ -18,7 +19,7 @@ export interface Fit {
 }
 
 /** A candidate with the points to descend from, and the cost of the best. */
-export interface Start {
+interface Start {
   readonly candidate: Candidate
   readonly cost: number
   readonly points: readonly Float64Array[]
@@ -238,28 +239,5 @@ export class Fitter {
       if (alone) this.#fillOne(index, kept)
       else if (index < firstAlone && k + 1 < n && (free[k + 1] as number) >= firstAlone) this.#fill(point)
     }
-  }
-}
-
-/** Work arrays of a fit, so that steps allocate nothing. */
-class Space {
-  readonly here: Float64Array
-  readonly there: Float64Array
-  readonly slopes: Float64Array
-  readonly normal: Float64Array
-  readonly damped: Float64Array
-  readonly gradient: Float64Array
-  readonly move: Float64Array
-  readonly next: Float64Array
-
-  constructor(rows: number, free: number, size: number) {
-    this.here = new Float64Array(rows)
-    this.there = new Float64Array(rows)
-    this.slopes = new Float64Array(rows * free)
-    this.normal = new Float64Array(free * free)
-    this.damped = new Float64Array(free * free)
-    this.gradient = new Float64Array(free)
-    this.move = new Float64Array(free)
-    this.next = new Float64Array(size)
   }
 }

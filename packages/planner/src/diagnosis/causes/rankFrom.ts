@@ -60,7 +60,7 @@ function leadingOf(fits: readonly Fit[], coverage: number): readonly Fit[] {
 }
 
 /** The leading causes and the reading that best separates them. */
-export interface LeadingCauses extends Pick<CauseRanking, 'leading' | 'next'> {
+interface LeadingCauses extends Pick<CauseRanking, 'leading' | 'next'> {
   readonly fitter: Fitter
   readonly fits: readonly Fit[]
   /** Readings on the chain and within the supply. */
