@@ -1,5 +1,5 @@
 import { type Finding, type JobTool, parseRepairJob, planRepair, type RepairJob } from '@strandwise/planner'
-import { demoJobs } from '@strandwise/planner/demo'
+import { bilgePumpFeed, robotMotorLead } from '@strandwise/planner/demo'
 import { parseQuantity, type QuantityKind } from '@strandwise/working'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
@@ -71,7 +71,7 @@ const streams: fc.Arbitrary<JobTool> = fc.record(
   { name: fc.constant('stream'), kind: fc.constant('hot-air' as const), airC: within(180, 480), airSpeedMPerS: within(1, 15), nozzleMm: within(4, 30) },
   { requiredKeys: ['name', 'kind', 'airC'] },
 )
-const { solderSleeve } = demoJobs['bilge-pump-feed']
+const { solderSleeve } = bilgePumpFeed
 const jobs = fc
   .record({
     method: fc.constantFrom<Method>('soldered-lap', 'soldered-lineman-splice', 'solder-sleeve'),
@@ -122,7 +122,7 @@ describe('advice on heat, entered as it is printed, comes out as advised', { tim
         { setC: 390, stubMm: 3, tipWidthMm: 4 },
       ]) {
         const tools: readonly JobTool[] = [{ name: 'iron', kind: 'iron', powerW: 80, ...more }]
-        const job = { ...demoJobs['robot-motor-lead'], units, tools: [...tools] }
+        const job = { ...robotMotorLead, units, tools: [...tools] }
         for (const what of followed(job, 'soldered-lap')) seen.add(what)
         for (const { values } of heatOf(job, 'soldered-lap').filter(({ code }) => code === 'limit-passed'))
           expect(values.peak?.value).toBeGreaterThan(values.limit?.value ?? Number.POSITIVE_INFINITY)
@@ -131,7 +131,7 @@ describe('advice on heat, entered as it is printed, comes out as advised', { tim
   })
 
   test('the air of a solder sleeve: the swept wire is as hot as the air that is advised', () => {
-    const job = demoJobs['bilge-pump-feed']
+    const job = bilgePumpFeed
     for (const units of ['metric', 'inch', 'both'] as const) {
       const tools = job.tools?.map((tool) => ({ ...tool, nozzleMm: 40 }) as JobTool) ?? []
       expect(followed({ ...job, units, tools }, 'solder-sleeve')).toContain('to-flow airC')

@@ -1,5 +1,5 @@
 import { DomainError, requireChoice } from '../../errors/index.ts'
-import { endOf, heatedEnd } from './heatEnds.ts'
+import { endOf, heatedEnd, requireJoint } from './heatEnds.ts'
 import type { HeatEnd, HeatEndName, HeatVerdictInput } from './verdictTypes.ts'
 
 /**
@@ -57,5 +57,7 @@ export function heatAtEnd(i: HeatVerdictInput & { readonly end?: HeatEndName }):
   requireChoice('tool.kind', i.tool?.kind, ['iron', 'hot-air'])
   if (i.tube !== undefined && i.tool.kind !== 'hot-air')
     throw new DomainError('tool.kind', i.tool.kind, 'hot-air: a solder sleeve is shrunk in a stream', undefined, 'wrong-choice')
+  // Errors name the caller's own fields, not those moved to an end.
+  if (end !== 'nominal') requireJoint(joint)
   return heatedEnd(...endOf(joint, end))
 }

@@ -17,6 +17,12 @@ function runAt(i: HeatVerdictInput, reading: Reading, toolOffS: number, untilWet
   return tube === undefined ? runHeatModel(readHeatJoint(timed, reading), untilWetted).result : solderSleeveAt({ ...timed, tube }, reading, untilWetted)
 }
 
+/** Checks the joint as it is given. */
+export function requireJoint(i: HeatVerdictInput): void {
+  const { wettedWithinS } = heatVerdictDefaults[i.tool.kind]
+  readHeatJoint({ ...i, toolOffS: wettedWithinS, sampleTimesS: [] }, i.tube === undefined ? {} : { tube: i.tube })
+}
+
 /** The joint held under the tool until it wets, at the most for the time allowed; and when it wetted, null if not in that time. */
 function heldEnd(i: HeatVerdictInput, reading: Reading): { readonly wettedAtS: number | null; readonly held: Result } {
   const { wettedWithinS } = heatVerdictDefaults[i.tool.kind]

@@ -1,4 +1,5 @@
 import { heatAtEnd } from './heatAtEnd.ts'
+import { endOf, heatedEnd } from './heatEnds.ts'
 import { flowFinding, limitFindings, tubeFindings, worstFirst } from './heatFindings.ts'
 import { heatMoves } from './heatMoves.ts'
 import type { HeatMove, HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
@@ -52,9 +53,9 @@ import type { HeatMove, HeatVerdict, HeatVerdictInput } from './verdictTypes.ts'
  */
 export function heatVerdict(i: HeatVerdictInput): HeatVerdict {
   // The nominal end first, so that errors name the caller's own fields.
-  const nominal = heatAtEnd({ ...i, end: 'nominal' })
-  const favourable = heatAtEnd({ ...i, end: 'favourable' })
-  const unfavourable = heatAtEnd({ ...i, end: 'unfavourable' })
+  const nominal = heatAtEnd(i)
+  const favourable = heatedEnd(...endOf(i, 'favourable'))
+  const unfavourable = heatedEnd(...endOf(i, 'unfavourable'))
   const ends = { favourable, nominal, unfavourable }
   const findings = worstFirst([flowFinding(i, ends), ...limitFindings(i, ends), ...tubeFindings(i, ends)])
   const verdict = findings[0]?.verdict ?? 'cannot tell'
