@@ -26,7 +26,7 @@ export const cautionsAroundVehiclesRules: readonly PracticeRule[] = /* @__PURE__
   {
     id: 'ca-grounded-side-first',
     decides: 'cautions',
-    statement: 'The rule is about the grounded side: on a positive-ground vehicle the positive goes first. Check which post is tied to the frame.',
+    statement: 'On a positive-ground vehicle the positive goes first: check which post is tied to the frame.',
     conditions: [{ field: 'situation', op: '=', values: ['battery-disconnect'] }],
     effect: 'requires',
     methods: [],

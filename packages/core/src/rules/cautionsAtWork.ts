@@ -99,7 +99,7 @@ export const cautionsAtWorkRules: readonly PracticeRule[] = /* @__PURE__ */ froz
     id: 'ca-eyes-cutting',
     decides: 'cautions',
     statement:
-      'Cut wire ends and single strands fly; wear eye protection when cutting, stripping or scraping, and pick up every strand: a loose strand shorts something later.',
+      'Wear eye protection when cutting, stripping or scraping: ends and strands fly. Pick up every strand: a loose one shorts something later.',
     conditions: [{ field: 'step', op: '=', values: ['cutting'] }],
     effect: 'requires',
     methods: [],
@@ -130,7 +130,7 @@ export const cautionsAtWorkRules: readonly PracticeRule[] = /* @__PURE__ */ froz
     id: 'ca-burns',
     decides: 'cautions',
     statement: 'Treat every iron as hot; rest it in a stand or on metal, never swing it to shed solder, hold small work with pliers.',
-    conditions: [{ field: 'tool', op: '=', values: ['iron', 'hot-air'] }],
+    conditions: [withIron],
     effect: 'requires',
     methods: [],
     values: { standRequired: true },
@@ -181,7 +181,7 @@ export const cautionsAtWorkRules: readonly PracticeRule[] = /* @__PURE__ */ froz
     id: 'ca-identify-wire',
     decides: 'cautions',
     statement:
-      'Know which wire it is before cutting: trace it or read it at both ends, cut one wire at a time, and mark both ends. Colour alone proves nothing on a repaired harness.',
+      'Know the wire before cutting: trace it or read it at both ends, cut one at a time, mark both ends. Colour alone proves nothing.',
     conditions: [{ field: 'step', op: '=', values: ['cutting'] }],
     effect: 'requires',
     methods: [],
@@ -202,7 +202,7 @@ export const cautionsAtWorkRules: readonly PracticeRule[] = /* @__PURE__ */ froz
     id: 'ca-all-sources',
     decides: 'cautions',
     statement:
-      'Isolate every source, not the battery alone: solar panel, alternator, charger, second battery, inverter, backfeed through a parallel circuit. A panel in daylight cannot be switched off: cover it and unplug it before the battery comes off.',
+      'Isolate every source: battery, second battery, alternator, charger, inverter, parallel circuit. A solar panel in daylight stays live: cover it and unplug it before the battery comes off.',
     conditions: [],
     effect: 'requires',
     methods: [],

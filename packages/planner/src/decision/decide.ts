@@ -59,8 +59,9 @@ const terminalWords: Readonly<Record<JobFacts['terminal']['kind'], string>> = {
 /** Name of a new terminal for the lead. */
 export const terminalName = (facts: JobFacts): string => terminalWords[facts.terminal.kind]
 
-/** A wire as a shopping item. */
-const wireText = (facts: JobFacts): string => `${facts.sizeText} ${facts.insulationName} wire`
+const metalWords: Readonly<Partial<Record<JobFacts['material'], string>>> = { 'tinned-copper': 'tinned ', 'aluminium-1350': 'aluminium ' }
+/** A wire as a shopping item: "16 AWG tinned XLPE wire". */
+export const wireText = ({ sizeText, material, insulationName }: JobFacts): string => `${sizeText} ${metalWords[material] ?? ''}${insulationName} wire`
 
 function sentence({ facts, diagnosis, wire }: Grounds, { code, way, why }: Decided, fetched: Decision['wire']): string {
   const to = way?.facts ?? facts
@@ -114,6 +115,7 @@ const notBefore: readonly string[] = [
   'drop-over-ours',
   'limit-passed',
   'support',
+  'fuse-slower-than-wire',
   'gives-away',
 ]
 
@@ -152,11 +154,14 @@ const rankWords: Readonly<Record<(typeof rankNames)[number], string>> = {
   'not what was meant': 'another way is as good',
 }
 
-function notAsMeant({ facts, ways }: Grounds, { way, kind }: Decided): Finding | null {
+function notAsMeant({ facts, ways }: Grounds, { way, kind, code }: Decided): Finding | null {
   const meant = facts.job.intendedMethod
   if (meant === undefined || meant === way?.method || kind === 'refused') return null
   const names = { title: methodTitles[meant satisfies MethodName] }
-  if (way === null) return findingOf(decisionWords, facts.units, 'not-joined', 'sound', { names })
+  if (way === null) {
+    const why = code === 'data-pair' ? 'not-by-maker' : kind === 'measure first' ? 'not-yet' : 'not-joined'
+    return findingOf(decisionWords, facts.units, why, 'sound', { names })
+  }
   const judged = ways().find(({ method }) => method === meant)
   if (judged === undefined) return findingOf(decisionWords, facts.units, 'not-joined', 'sound', { names })
   const { decides } = judged

@@ -6,7 +6,7 @@ export const decisionWords = {
   splice: { says: 'mend', text: 'Cut out the damage and join the wire with a {title}.' },
   'splice-insert': { says: 'mend', text: 'Cut out the damage and put in {insert} of {wire} with two {title}s, staggered.' },
   'splice-outside': { says: 'mend', text: 'Put in {insert} or more of {wire}, with two {title}s where the lead does not move.' },
-  terminal: { says: 'mend', text: 'Cut back to bright copper and fit a new {terminal}.' },
+  terminal: { says: 'mend', text: 'Cut back to bright metal and fit a new {terminal}.' },
   'terminal-insert': { says: 'mend', text: 'Fit a new {terminal} on {insert} of {wire}, spliced once to the lead well back from the {place}.' },
   thermocouple: { says: 'mend', text: 'Join each leg to its own alloy with crimps or connectors of that alloy, side by side: no copper, no solder.' },
   'new-run': { says: 'replace the run', text: 'Replace the run: draw in {length} of {wire} from terminal to terminal.' },
@@ -34,5 +34,7 @@ export const decisionWords = {
   // Against the intended way.
   'not-as-meant': { says: 'not as meant', text: 'Not a {title}: {why}' },
   'not-as-meant-rank': { says: 'not as meant', text: 'Not a {title}: {why}.' },
+  'not-by-maker': { says: 'not as meant', text: 'Not a {title}: this pair is joined by its maker’s own procedure alone.' },
+  'not-yet': { says: 'not yet', text: 'Not yet a {title}: where the fault sits is not shown.' },
   'not-joined': { says: 'not as meant', text: 'Not a {title}: nothing has to be joined for this.' },
 } as const satisfies SectionWords

@@ -1,4 +1,4 @@
 // Internal exports for later rooms of the planner.
-export { type Deciding, decide, terminalName } from './decide.ts'
+export { type Deciding, decide, terminalName, wireText } from './decide.ts'
 export type { Decided, Grounds } from './decisionKind.ts'
 export { stopList } from './stopList.ts'

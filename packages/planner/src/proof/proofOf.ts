@@ -1,17 +1,32 @@
 import { thermalTimeConstantS } from '@strandwise/core'
 import { type Chain, chainOf, circuitInput, healthyOhm, sound, warmthAt } from '../circuit/inner.ts'
-import type { PlanValue, PlanVerdict } from '../facts/index.ts'
+import type { PlanValue } from '../facts/index.ts'
 import { figure, type JobFacts, planValue, rule, SectionDraft } from '../facts/inner.ts'
 import { isSoldered } from '../ways/inner.ts'
-import { readsMillivolts, samplePull, settlingS } from '../work/inner.ts'
+import { currentToRead, readsMillivolts, samplePull, settlingS } from '../work/inner.ts'
 import type { ProofPlan, ProvenJoint } from './proofShapes.ts'
 import { proofWords } from './proofWords.ts'
 
-/** One count of a hand meter's millivolt range. */
-const millivoltCountV = 0.0001
+/** What was mended where nothing is joined: a leak, or a contact between two places with the most that it may drop there. */
+export interface MendedWithoutJoint {
+  readonly leak: boolean
+  readonly contact: { readonly from: string; readonly to: string; readonly allowedV: number } | null
+}
+
+function ofContact(draft: SectionDraft<typeof proofWords>, mended: MendedWithoutJoint | null) {
+  if (mended?.leak) return draft.say('dry', 'sound', { values: { least: planValue('insulation, at least', sound.leak.goodAboveOhm, 'Ω') } })
+  const contact = mended?.contact ?? null
+  if (contact === null) return draft.say('works', 'sound', { rule: 'pr-function' })
+  const { from, to, allowedV } = contact
+  return draft.say('contact', 'sound', {
+    values: { allowed: draft.value(`drop from ${from} to ${to}, at most`, allowedV, 'V') },
+    names: { from, to },
+    rule: 'pr-function',
+  })
+}
 
 /** Plan of the proof; joint is null for a new run, or if nothing is joined. */
-export function proofOf(facts: JobFacts, joint: ProvenJoint | null, runMade = false): ProofPlan {
+export function proofOf(facts: JobFacts, joint: ProvenJoint | null, mended: MendedWithoutJoint | 'run' | null = null): ProofPlan {
   const draft = new SectionDraft('proof', proofWords, facts.units)
   // What runs only for seconds is read within them.
   const settleS = Math.min(settlingS(facts), facts.job.load.onS ?? Number.POSITIVE_INFINITY)
@@ -23,9 +38,9 @@ export function proofOf(facts: JobFacts, joint: ProvenJoint | null, runMade = fa
   const doneWhen = []
   if (!readsMillivolts(facts)) doneWhen.push(draft.say('signal', 'sound', { rule: 'pr-function' }))
   else if (joint === null) {
-    if (runMade)
+    if (mended === 'run')
       doneWhen.push(draft.say('run', 'sound', { values: { allowed: draft.value('drop over the run, at most', facts.allowedDropV, 'V'), current, settle } }))
-    else doneWhen.push(draft.say('works', 'sound', { rule: 'pr-function' }))
+    else doneWhen.push(ofContact(draft, mended))
   } else doneWhen.push(...ofJoint(draft, facts, joint, settle))
   if (short) draft.say('duty', 'sound', { values: { on: planValue('on time', settleS, 's') }, rule: 'pr-load-test-time' })
   if (joint !== null) looks(draft, facts, joint)
@@ -38,20 +53,30 @@ function ofJoint(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint:
   const fresh = draft.value('drop over the new joint, at most', joint.newOhm * facts.currentA, 'V', rule('pr-mv-splice').source)
   const chain = chainOf(circuitInput(facts))
   const metre = plainWireV(draft, chain)
+  const length = planValue('as much wire', joint.lengthMm, 'mm')
+  const needs = currentToRead(fresh.value, facts.currentA)
+  const before =
+    needs === null
+      ? draft.say('ratio', 'sound', { values: { length }, rule: 'pr-mv-splice' })
+      : draft.say('ratio-few', 'sound', { values: { length, needs }, rule: 'rd-two-wire-floor' })
   const found = [
-    draft.say('ratio', 'sound', { values: { length: planValue('as much wire', joint.lengthMm, 'mm') }, rule: 'pr-mv-splice' }),
+    // Where vapour may stand nothing bare is live: the covered reading alone proves it.
+    ...(facts.flammableVapour ? [] : [before]),
     draft.say('covered', 'sound', { values: { current, settle, fresh, metre }, rule: 'pr-load-test-time' }),
   ]
   const blind = coveredSpread(chain)
-  if (blind.value > fresh.value)
-    draft.say('covered-blind', 'sound', { values: { spread: blind, fresh }, names: { from: blind.from, to: blind.to }, rule: 'rd-before-after-same-points' })
+  const { from, to } = blind
+  if (blind.value > fresh.value) {
+    draft.value(`from ${from} to ${to}`, blind.high ?? 0, 'V', undefined, { low: blind.low ?? 0, high: (blind.high ?? 0) + fresh.value })
+    draft.say('covered-blind', 'sound', {
+      values: { spread: planValue(blind.name, blind.value, 'V'), fresh },
+      names: { from: blind.from, to: blind.to },
+      rule: 'rd-before-after-same-points',
+    })
+  }
   if (joint.outerOhm !== null) {
     const outer = draft.value('make it again from', joint.outerOhm * facts.currentA, 'V', rule('wp-joint-share').source)
     draft.say('outer', 'sound', { values: { fresh, outer }, rule: 'wp-joint-share' })
-  }
-  if (fresh.value < 10 * millivoltCountV) {
-    const verdict: PlanVerdict = 'sound'
-    draft.say('few-counts', verdict, { values: { fresh, limit: planValue('limit', joint.newOhm, 'Ω') }, rule: 'rd-two-wire-floor' })
   }
   return found
 }
@@ -71,8 +96,9 @@ function coveredSpread(chain: Chain): PlanValue & { readonly from: string; reado
   const ohm = healthyOhm(chain, warmthAt(input, input.currentA, air))
   const at = (place: (typeof places)[number]) => places.indexOf(place)
   const spans = [ohm(at(from), at('joint-in')), ohm(at('joint-out'), at(to))]
-  const spreadV = input.currentA * spans.reduce((sum, { low, high }) => sum + high - low, 0)
-  return { ...planValue('spread of the plain wire', spreadV, 'V'), from, to }
+  const lowV = input.currentA * spans.reduce((sum, { low }) => sum + low, 0)
+  const highV = input.currentA * spans.reduce((sum, { high }) => sum + high, 0)
+  return { ...planValue('spread of the plain wire', highV - lowV, 'V'), low: lowV, high: highV, from, to }
 }
 
 function looks(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint: ProvenJoint): void {

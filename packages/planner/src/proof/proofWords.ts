@@ -6,6 +6,15 @@ export const proofWords = {
     says: 'the joint reads no more than its wire',
     text: 'Before covering: millivolts over the joint at most those over {length} of plain wire beside it, same current, same moment.',
   },
+  'ratio-few': {
+    says: 'the joint reads no more than its wire',
+    text: 'Before covering, four-wire or with a known {needs}: over the joint at most what {length} of plain wire beside it shows.',
+  },
+  dry: { says: 'no leak is left', text: 'From feed to return at least {least}, everything unplugged, dry and again after water.' },
+  contact: {
+    says: 'at most {allowed} over the contact',
+    text: 'Read again as before, from {from} to {to}: at most {allowed}.',
+  },
   covered: {
     says: 'at most {fresh} over the joint',
     text: 'Covered: with {current} for {settle}, at most {fresh} over the joint. Take off {metre} for each metre of plain wire between.',
@@ -17,10 +26,6 @@ export const proofWords = {
   duty: {
     says: 'read within {on}',
     text: 'The load runs for {on} at most: read within that time, or put a smaller known current through it for longer.',
-  },
-  'few-counts': {
-    says: '{fresh} is a few counts of the meter',
-    text: '{fresh} is only a few counts of a millivolt range: put a larger known current through it, or read four-wire, {limit}.',
   },
   outer: { says: 'from {outer} on make it again', text: 'Between {fresh} and {outer} clean the probe points and read again; from {outer} on make it again.' },
   run: { says: 'the run drops at most {allowed}', text: 'Over the whole run, out and back, at most {allowed} with {current} flowing for {settle}.' },

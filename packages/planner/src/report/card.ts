@@ -1,4 +1,5 @@
 import { firstSentence, printed } from '../facts/inner.ts'
+import { measureLines } from './measureLines.ts'
 import type { RepairPlan } from './repairPlan.ts'
 import { valueText } from './words.ts'
 
@@ -19,7 +20,7 @@ const wordsIn = (lines: readonly string[]): number =>
  */
 export function cardLines(plan: RepairPlan): readonly string[] {
   const { decision } = plan
-  const lines = [decision.says]
+  const lines = [decision.says, ...measureLines(plan)]
   if (decision.notAsMeant !== null) lines.push(firstSentence(decision.notAsMeant.text))
   const fetch = fetchLine(plan)
   if (fetch !== '') lines.push(fetch)

@@ -13,12 +13,15 @@ export function stopCautions(stops: readonly Finding[], circuit: string): readon
   return [...new Set([...stops.map(({ text }) => text), ...forbidding.map(({ text }) => text), localCodes])]
 }
 
+/** Of an installation, or a note on how sources differ: told with everything, no caution of a repair. */
+const notOfRepair: readonly string[] = ['ca-battery-fuel-parts', 'ca-conflict-battery-order']
+
 /** The cautions for this job, each once; explosive vapour first. */
 export function cautionsFor(facts: JobFacts, decided: Decided, topics: readonly RulesTold[]): readonly string[] {
   if (decided.kind === 'leave it') return [localCodes]
   if (decided.code === 'data-pair') return [rule('me-databus').statement, localCodes]
   const held = topics.find(({ topic }) => topic === 'cautions')?.holding ?? []
-  const acting = held.filter(({ effect }) => effect === 'forbids' || effect === 'requires' || effect === 'limits')
+  const acting = held.filter(({ id, effect }) => !notOfRepair.includes(id) && (effect === 'forbids' || effect === 'requires' || effect === 'limits'))
   const lines = acting.map(({ text }) => text)
   if (facts.flammableVapour) lines.unshift(rule('ca-no-hot-work-fuel').statement)
   lines.push(localCodes)

@@ -98,6 +98,17 @@ export const planJobs: Readonly<Record<string, RepairJob>> = {
     terminal: { kind: 'cable-lug', studMm: 10, metal: 'tin' },
     damage: { fromTerminationMm: 20, slackMm: 300 },
   }),
+  'aluminium in a clamp': lampWith({
+    wire: { material: 'aluminium-1350', areaMm2: 25, strandCount: null },
+    terminal: { kind: 'screw-clamp' },
+    damage: { fromTerminationMm: 20, slackMm: 300 },
+  }),
+  'winch on thin wire': lampWith({
+    circuit: { kind: 'motor', fuseA: 80, allowedDropV: null },
+    load: { currentA: 45, onS: 30, offS: 600 },
+    wire: { areaMm2: 2.5, strandCount: null, outLengthM: 1.5, returnLengthM: 1.5 },
+    terminal: { kind: 'ring', studMm: 8 },
+  }),
   'copper-clad': lampWith({ wire: { material: 'copper-clad-aluminium' } }),
   bismuth: lampWith({ ...byIron, wire: { insulation: 'PTFE' }, solders: ['Sn42Bi58'], surroundings: { location: 'splash' }, damage: { slackMm: 300 } }),
   silicone: lampWith({ ...byIron, wire: { insulation: 'silicone' }, surroundings: { location: 'splash' }, damage: { slackMm: 300 } }),
@@ -120,14 +131,6 @@ export const planJobs: Readonly<Record<string, RepairJob>> = {
   'fuse far off': lampWith({ circuit: { fuseDistanceM: 3, rules: ['small-craft'] } }),
   'no fuse': lampWith({ circuit: { fuseA: null, fuseSeries: null } }),
   'fuse too large, by its curve': lampWith({ circuit: { fuseA: 125, fuseSeries: null, fuseKind: 'bolt-down' } }),
-  'nothing wrong but a fuse by its curve': lampWith({
-    circuit: { fuseA: 125, fuseSeries: null },
-    damage: { kind: 'unknown' },
-    readings: [
-      read('drop', 'source+', 'load+', 0.04, { currentA: 1.8, resolution: 0.001 }),
-      read('drop', 'load-', 'source-', 0.04, { currentA: 1.8, resolution: 0.001 }),
-    ],
-  }),
   'fuse too large': lampWith({ circuit: { fuseA: 40 } }),
   'at a plug': lampWith({ damage: { fromTerminationMm: 10, slackMm: 200 }, terminal: { kind: 'contact-in-housing', sealInsideMm: { low: 2, high: 4 } } }),
   'at a push-on': lampWith({ damage: { fromTerminationMm: 10, slackMm: 200 }, terminal: { kind: 'push-on' } }),

@@ -2,7 +2,7 @@ import type { Provenance } from '@strandwise/core'
 import type { Diagnosis } from '../diagnosis/index.ts'
 import { type Finding, type PlanOption, type PlanSection, type PlanVerdict, worst } from '../facts/inner.ts'
 import { parseRepairJob, type RepairJob } from '../job/index.ts'
-import { proofOf } from '../proof/inner.ts'
+import { type MendedWithoutJoint, proofOf } from '../proof/inner.ts'
 import type { JudgedWay } from '../ways/inner.ts'
 import { partsFor, sequenceFor } from '../work/inner.ts'
 import { cautionsFor, stopCautions } from './cautions.ts'
@@ -70,12 +70,12 @@ function fullPlan(job: RepairJob, worked: WorkedOut): RepairPlan {
   const { way } = decided
   const to = way?.facts ?? facts
   const joint = way === null || way.limits === null ? null : { method: way.method, ...way.limits }
-  const proof = proofOf(to, joint, way?.method === 'replace-the-run')
+  const proof = proofOf(to, joint, way?.method === 'replace-the-run' ? 'run' : way === null ? withoutJoint(worked) : null)
   const own = way === null ? [wire.found.section] : way.advised()
   const sections: readonly PlanSection[] = [readings, ...own, proof.section]
   const verdict = verdictOf(worked, own)
   const work = { facts, diagnosis, wire, decided, decision }
-  const limits = proof.section.values.filter(({ name }) => name === 'drop over the new joint, at most')
+  const limits = proof.section.values.filter(({ name }) => name === 'drop over the new joint, at most' || /^from \S+ to \S+$/.test(name))
   const shown = decided.kind === 'mend' || decided.kind === 'replace the run'
   const ruled = ruleFactsOf(to, way, decided.code === 'leave' || decided.code === 'data-pair' ? 'none' : way === null ? 'measuring' : 'joining')
   const topics = (['cautions', ...sections.map(({ id }) => id)] as const).map((topic) => rulesOf(topic, ruled))
@@ -96,6 +96,14 @@ function fullPlan(job: RepairJob, worked: WorkedOut): RepairPlan {
     rules: topics,
     tables: unique(sections.flatMap((section) => section.sources)),
   }
+}
+
+/** What is proven where nothing is joined. */
+function withoutJoint({ diagnosis, deciding: { decided } }: WorkedOut): MendedWithoutJoint {
+  const { at, stretches } = diagnosis
+  const contacts: readonly string[] = ['fuse-contact', 'return-contact']
+  const contact = contacts.includes(decided.code) && at !== null ? stretches.find(({ from, to }) => from === at.from && to === at.to) : undefined
+  return { leak: decided.code === 'leak', contact: contact ?? null }
 }
 
 /** Verdict on the repair as decided: its state once the steps are done. */

@@ -44,6 +44,10 @@ export const coveringWords = {
     says: 'keep the sleeve clear of the seal',
     text: '{outside} outside lies beyond the seal’s {low} to {high}: keep the sleeve clear of the seal.',
   },
+  'wire-beyond-seal': {
+    says: 'the wire needs another seal',
+    text: '{size} is {outside} over its insulation, the seal takes {low} to {high}: fit the seal made for it.',
+  },
   'slide-first': { says: 'slide it on first', text: 'Slide it on before you join and park it well away from the heat.' },
   creep: { says: 'seal both ends', text: 'Water creeps along the strands from an open end: seal both ends of the joint and of the wire.' },
 } as const satisfies SectionWords

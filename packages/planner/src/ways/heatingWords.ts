@@ -25,7 +25,10 @@ export const heatingWords = {
     text: 'Which ring and tube the solder sleeve has is not given: they decide whether your tool flows it.',
   },
   'no-tool': { says: 'fetch {tool}', text: 'No {tool} is among your tools: fetch one, and plan again with its setting.' },
-  'no-tool-named': { says: 'no {tool} is named', text: 'No {tool} is named: say its power or air temperature, and the plan tells whether it flows.' },
+  'no-tool-named': {
+    says: '{tool} is not named',
+    text: '{tool} is not named: say its power or air temperature, and the plan tells whether it flows.',
+  },
   wets: { says: '{alloy} wets in {nominal}', text: '{tool}: {alloy} wets in {nominal}, {slow} at the unfavourable end. Lift the tool at {lift}.' },
   'wets-late': {
     says: '{alloy} wets late, in {slow}',

@@ -67,7 +67,7 @@ export function methodSection(facts: JobFacts, method: MethodName, assess: Asses
   const toFetch: string[] = []
   for (const reason of assessed?.reasons ?? []) {
     if (toldElsewhere.includes(reason.rule)) continue
-    const found = told(draft, facts, title, reason, toFetch)
+    const found = told(draft, facts, method, reason, toFetch)
     if (found?.code === 'forbidden') forbidden ??= found
     if (found?.code === 'condition') conditional ??= found
   }
@@ -89,7 +89,8 @@ export function methodSection(facts: JobFacts, method: MethodName, assess: Asses
   return { section: draft.done(), forbidden, conditional, toFetch }
 }
 
-function told(draft: Draft, facts: JobFacts, title: string, reason: MethodAssessment['reasons'][number], toFetch: string[]): Finding | null {
+function told(draft: Draft, facts: JobFacts, method: MethodName, reason: MethodAssessment['reasons'][number], toFetch: string[]): Finding | null {
+  const title = methodTitles[method]
   const { rule: id, text: statement, changesIf = 'the place changes' } = reason
   const names = { title, statement, changesIf }
   if (reason.effect === 'forbids') {
@@ -98,6 +99,9 @@ function told(draft: Draft, facts: JobFacts, title: string, reason: MethodAssess
   }
   if (reason.effect === 'favours') return id === solderOrder ? null : draft.say('favoured', 'sound', { names, rule: id })
   const tool = toolOf[id]
+  // A clamp takes the bare strands: no crimp tool and no die.
+  const clamped = method === 'new-crimped-terminal' && clampedKinds.includes(facts.terminal.kind)
+  if (clamped && (id === 'me-ratchet-tool' || id === 'me-barrel-range')) return null
   if (tool !== undefined) {
     if (!toFetch.includes(tool)) {
       toFetch.push(tool)

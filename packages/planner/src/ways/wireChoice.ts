@@ -1,8 +1,8 @@
-import { type SizeFound, wireVerdict } from '@strandwise/core'
+import type { SizeFound } from '@strandwise/core'
 import { type Finding, findingOf, firstSentence, type JobFacts, jobFacts, type PlanOption } from '../facts/inner.ts'
 import type { RepairJob } from '../job/index.ts'
 import { quietly, wireShape, wireSize } from '../job/inner.ts'
-import { wireJob } from './wireJob.ts'
+import { verdictOn } from './wireJob.ts'
 import { judgeWire, type WireJudged } from './wireSection.ts'
 import { wireWords } from './wireWords.ts'
 
@@ -57,8 +57,8 @@ export function chooseWire(facts: JobFacts): WireChoice {
   if (found.against === null) return { found, suits: true, facts, judged: found, size: null, options: [] }
   const { against } = found
   const clad = facts.material === 'copper-clad-aluminium'
-  const inCopper = () => wireVerdict(wireJob(jobFacts({ ...facts.job, wire: { ...facts.job.wire, material: 'annealed-copper' } }))).size
-  const wanted = clad ? inCopper() : found.verdict.size
+  const inCopper = () => verdictOn(jobFacts({ ...facts.job, wire: { ...facts.job.wire, material: 'annealed-copper' } })).size
+  const wanted = clad ? inCopper() : found.size
   if (wanted === null) return { found, suits: false, facts, judged: found, size: null, options: [] }
   const other = jobFacts(withWire(facts, wanted))
   const judged = judgeWire(other, replacedBy(against, other))

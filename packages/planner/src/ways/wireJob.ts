@@ -42,19 +42,40 @@ export function wireJob(facts: JobFacts): WireJob {
   }
 }
 
-/** Core's verdict on the wire; if no fuse can open a stall, with the fuse that protects the wire all the same. */
-export function verdictOn(facts: JobFacts): {
+/** Core's verdict on a wire, with the fuse and the size that serve. */
+export interface WireOffer {
   readonly job: WireJob
   readonly verdict: WireVerdict
   readonly fitA: number | null
+  /** The fuse to fit does not open a stalled motor. */
   readonly stallPasses: boolean
-} {
+  /** The smallest standard size that suits; null if none does. */
+  readonly size: WireVerdict['size']
+}
+
+/** Where no fuse passes the inrush, opens a stall and guards the wire, the inrush is given up first, then the stall: each is told as a caution. */
+export function verdictOn(facts: JobFacts): WireOffer {
   const job = wireJob(facts)
   const verdict = wireVerdict(job)
-  if (verdict.fuseToFitA !== null || job.stallA === undefined) return { job, verdict, fitA: verdict.fuseToFitA, stallPasses: false }
-  const { stallA: _stall, ...rest } = job
-  const fitA = wireVerdict(rest).fuseToFitA
-  return { job, verdict, fitA, stallPasses: fitA !== null }
+  let { fuseToFitA: fitA, size } = verdict
+  let stallPasses = false
+  const { inrush, stallA, ...rest } = job
+  const stall = stallA === undefined ? {} : { stallA }
+  const starts = inrush === undefined ? {} : { inrush }
+  for (const [given, less] of [
+    [inrush, { ...rest, ...stall }],
+    [stallA, { ...rest, ...starts }],
+    [inrush === undefined ? undefined : stallA, rest],
+  ] as const) {
+    if (given === undefined || (fitA !== null && size !== null)) continue
+    const again = wireVerdict(less)
+    if (fitA === null && again.fuseToFitA !== null) {
+      fitA = again.fuseToFitA
+      stallPasses = stallA !== undefined && !('stallA' in less)
+    }
+    size ??= again.size
+  }
+  return { job, verdict, fitA, stallPasses, size }
 }
 
 /** The steady current that heats a joint like the peak of the load's cycle. */

@@ -12,6 +12,8 @@ type Draft = SectionDraft<typeof wireWords>
 export interface WireJudged {
   readonly section: PlanSection
   readonly verdict: WireVerdict
+  /** The smallest standard size that suits; null if none does. */
+  readonly size: WireVerdict['size']
   /** Rating of the fuse after the repair; null if none is needed, or none suits. */
   readonly fuseA: number | null
   /** Finding that the fuse must be changed or added; null if the present one stays. */
@@ -42,7 +44,7 @@ export function judgeWire(facts: JobFacts, replaced: Finding | null = null): Wir
   const fuse = wantsFuse(facts) || facts.job.circuit.fuseA !== undefined ? teller.fuse() : { fuseA: null, change: null, none: null }
   fuseDistance(draft, facts)
   const terminal = judgeTerminal(draft, facts)
-  return { section: draft.done(), verdict, fuseA: fuse.fuseA, fuseChange: fuse.change, against: metal ?? wire[0] ?? fuse.none, terminal }
+  return { section: draft.done(), verdict, size: judged.size, fuseA: fuse.fuseA, fuseChange: fuse.change, against: metal ?? wire[0] ?? fuse.none, terminal }
 }
 
 function ofMetal(draft: Draft, facts: JobFacts): Finding | null {

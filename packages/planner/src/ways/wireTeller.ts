@@ -1,6 +1,6 @@
 import type { WireFinding, WireJob, WireVerdict } from '@strandwise/core'
 import { type Finding, figure, fuseKindWords, type JobFacts, type PlanValue, planValue, printed, rule, type SectionDraft } from '../facts/inner.ts'
-import type { verdictOn } from './wireJob.ts'
+import type { WireOffer } from './wireJob.ts'
 import type { wireWords } from './wireWords.ts'
 
 type Draft = SectionDraft<typeof wireWords>
@@ -41,7 +41,7 @@ export class WireTeller {
   readonly #stallPasses: boolean
   readonly #run: NonNullable<WireJob['run']>
 
-  constructor(draft: Draft, facts: JobFacts, { job, verdict, fitA, stallPasses }: ReturnType<typeof verdictOn>) {
+  constructor(draft: Draft, facts: JobFacts, { job, verdict, fitA, stallPasses }: WireOffer) {
     this.#draft = draft
     this.#facts = facts
     this.#verdict = verdict

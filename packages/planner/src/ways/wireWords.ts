@@ -115,7 +115,7 @@ export const wireWords = {
   },
   'fuse-breaking-capacity': {
     says: 'the source can drive more than the fuse breaks',
-    text: 'The source can drive {fault} into a short: more than the {breaks} that a blade fuse breaks. Put a bolt-down fuse at the source.',
+    text: 'The source can drive {fault} into a short, a blade fuse breaks {breaks}: put a bolt-down fuse at the source as well.',
   },
   'fuse-supply-voltage': {
     says: 'the fuse is not made for {supply}',

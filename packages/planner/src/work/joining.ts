@@ -1,6 +1,6 @@
 import { heatVerdictDefaults } from '@strandwise/core'
 import { terminalName } from '../decision/inner.ts'
-import { clampedKinds, figure, type PlanStep, planValue, rule, studKinds } from '../facts/inner.ts'
+import { clampedKinds, figure, type PlanStep, type PlanValue, planValue, rule, studKinds } from '../facts/inner.ts'
 import { assumed } from '../job/inner.ts'
 import { isSoldered, jointShape, methodTitles, solderFill } from '../ways/inner.ts'
 import { samplePull } from './samplePull.ts'
@@ -11,7 +11,7 @@ import type { Mending } from './worked.ts'
 /** Steps of joining: strip, join, solder or crimp. */
 export function joining(work: Mending): readonly PlanStep[] {
   const { to, way } = work
-  if (to.job.circuit.kind === 'thermocouple') return [step(to.units, 'polarity'), step(to.units, 'thermocouple')]
+  if (to.job.circuit.kind === 'thermocouple') return [step(to.units, 'polarity'), step(to.units, 'thermocouple'), step(to.units, 'cover-legs')]
   if (isSoldered(way.method)) return soldering(work)
   return way.method === 'new-crimped-terminal' ? terminal(work) : crimping(work)
 }
@@ -25,23 +25,24 @@ export function sampleStep({ to }: Mending): PlanStep {
 
 const stripped = ({ to, way }: Mending) => planValue('strip', jointShape(way.method, to).stripMm, 'mm', assumed.ours)
 
+const delay = () => planValue('crimp within', figure('me-al-clean-time', 'maxDelayS'), 's', rule('me-al-clean-time').source)
+export const isAluminium = ({ to }: Mending): boolean => to.material === 'aluminium-1350'
+
 /** Aluminium is brushed and pasted between stripping and crimping. */
-export function aluminiumStep({ to }: Mending): readonly PlanStep[] {
-  if (to.material !== 'aluminium-1350') return []
-  return [
-    step(to.units, 'aluminium', {
-      values: { delay: planValue('crimp within', figure('me-al-clean-time', 'maxDelayS'), 's', rule('me-al-clean-time').source) },
-    }),
-  ]
-}
+export const aluminiumCrimp = (work: Mending, strip: PlanValue, what: string): PlanStep =>
+  step(work.to.units, 'aluminium', { values: { strip, delay: delay() }, names: { what } })
+
+/** The same for a clamp. */
+export const aluminiumClamp = (work: Mending, strip: PlanValue): PlanStep => step(work.to.units, 'aluminium-clamp', { values: { strip, delay: delay() } })
 
 function crimping(work: Mending): readonly PlanStep[] {
   const { to, way } = work
   const many = way.cut.splices === 2
-  const what = many ? `both ${methodTitles[way.method]}s` : `the ${methodTitles[way.method]}`
+  const title = methodTitles[way.method].replace('crimped and sealed', 'sealed').replace('crimped ', '')
+  const what = many ? `both ${title}s` : `the ${title}`
+  if (isAluminium(work)) return [sampleStep(work), aluminiumCrimp(work, stripped(work), what)]
   return [
     sampleStep(work),
-    ...aluminiumStep(work),
     step(to.units, 'strip-crimp', {
       values: { strip: stripped(work) },
       names: { what, tool: many ? 'the ratchet tool made for them' : 'the ratchet tool made for it' },
@@ -54,9 +55,14 @@ function terminal(work: Mending): readonly PlanStep[] {
   const { kind } = to.terminal
   const values = { strip: stripped(work) }
   const spliced = way.cut.splices === 0 ? [] : [step(to.units, 'splice-insert', { names: { splices: 'sealed butt splice of the inserted length' } })]
-  if (kind === 'spring-clamp') return [...aluminiumStep(work), step(to.units, 'strip-spring', { values }), ...spliced]
-  if (clampedKinds.includes(kind)) return [...aluminiumStep(work), step(to.units, 'strip-clamp', { values }), ...spliced]
-  return [sampleStep(work), ...aluminiumStep(work), step(to.units, 'strip-crimp-terminal', { values, names: { terminal: terminalName(to) } }), ...spliced]
+  if (isAluminium(work)) {
+    const strip = stripped(work)
+    if (clampedKinds.includes(kind)) return [aluminiumClamp(work, strip), ...spliced]
+    return [sampleStep(work), aluminiumCrimp(work, strip, `the new ${terminalName(to)}`), ...spliced]
+  }
+  if (kind === 'spring-clamp') return [step(to.units, 'strip-spring', { values }), ...spliced]
+  if (clampedKinds.includes(kind)) return [step(to.units, 'strip-clamp', { values }), ...spliced]
+  return [sampleStep(work), step(to.units, 'strip-crimp-terminal', { values, names: { terminal: terminalName(to) } }), ...spliced]
 }
 
 /** Unsound heating gets no solder step, as the solder would not flow. */

@@ -1,8 +1,9 @@
 import { minimumBendRadiusMm } from '@strandwise/core'
+import { wireText } from '../decision/inner.ts'
 import { clampedKinds, type PlanStep, planValue, rule, studKinds } from '../facts/inner.ts'
 import { assumed } from '../job/inner.ts'
 import { jointShape } from '../ways/inner.ts'
-import { aluminiumStep, sampleStep } from './joining.ts'
+import { aluminiumClamp, aluminiumCrimp, isAluminium, sampleStep } from './joining.ts'
 import { step } from './step.ts'
 import { torqueWords } from './torque.ts'
 import type { Mending } from './worked.ts'
@@ -18,10 +19,13 @@ export function newRun(work: Mending): readonly PlanStep[] {
   const clamped = clampedKinds.includes(kind)
   return [
     step(units, 'release-both'),
-    step(units, 'draw-in', { values: { length, radius }, names: { wire: `${to.sizeText} ${to.insulationName} wire` } }),
+    step(units, 'draw-in', { values: { length, radius }, names: { wire: wireText(to) } }),
     ...(clamped ? [] : [sampleStep(work)]),
-    ...aluminiumStep(work),
-    step(units, clamped ? 'clamp-both' : 'crimp-both', { values: { strip } }),
+    isAluminium(work)
+      ? clamped
+        ? aluminiumClamp(work, strip)
+        : aluminiumCrimp(work, strip, 'the new terminals at both ends')
+      : step(units, clamped ? 'clamp-both' : 'crimp-both', { values: { strip } }),
     step(units, 'seat-both', { names: { torque: studKinds.includes(kind) ? `, the nuts tightened${torqueWords(to)}` : '' } }),
   ]
 }

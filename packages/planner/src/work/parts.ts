@@ -1,4 +1,4 @@
-import { terminalName } from '../decision/inner.ts'
+import { terminalName, wireText } from '../decision/inner.ts'
 import { clampedKinds, type PlanPart } from '../facts/inner.ts'
 import { isSoldered, methodTitles, sleeveName, solderFill, solderWireMm } from '../ways/inner.ts'
 import { fuseKindText } from './fuseText.ts'
@@ -26,18 +26,20 @@ function joinParts(work: Mending, add: Add): void {
   const { method, cut, covering } = way
   const { wire } = decision
   if (wire !== null) {
-    const name = `${wire.size} ${wire.insulation} wire`
+    const name = wireText(to)
     if (method === 'replace-the-run') add(name, wire.lengthM, 'm')
     else add(`${name} to put in`, Math.ceil(1000 * wire.lengthM), 'mm')
   }
-  if (method === 'replace-the-run') ends(work, 2, add)
+  // Feed and return together have four ends.
+  if (method === 'replace-the-run') ends(work, wire !== null && wire.lengthM > Math.max(to.outLengthM, to.returnLengthM) ? 4 : 2, add)
   if (method === 'new-crimped-terminal') {
     ends(work, 1, add)
     if (to.job.terminal?.sealInsideMm !== undefined) add('wire seal of the plug, for this wire', 1)
     if (cut.splices > 0) add('crimped and sealed butt splice', cut.splices)
   }
   if (to.job.circuit.kind === 'thermocouple') add('splices of the thermocouple’s own alloys, one for each leg', 2)
-  else if (method === 'crimped-butt-splice' || method === 'crimped-and-sealed-butt-splice') add(metalled(work, methodTitles[method]), cut.splices + 1)
+  else if (method === 'crimped-butt-splice' || method === 'crimped-and-sealed-butt-splice')
+    add(`${metalled(work, methodTitles[method])}, one for the sample`, cut.splices + 1)
   if (method === 'solder-sleeve') add('solder sleeve', cut.splices)
   else if (covering.sleeve !== null) add(sleeveName(covering.sleeve), Math.max(1, cut.splices) * Math.ceil(covering.cutMm), 'mm')
   else if (covering.needed !== null) add(covering.needed.words, Math.max(1, cut.splices) * Math.ceil(covering.cutMm), 'mm')
@@ -54,7 +56,7 @@ function ends(work: Mending, count: number, add: Add): void {
   const clamped = clampedKinds.includes(to.terminal.kind)
   if (to.terminal.kind === 'spring-clamp') return
   if (clamped) add(`ferrule for ${to.sizeText}`, count)
-  else add(metalled(work, `${terminalName(to)} for ${to.sizeText}`), count + 1)
+  else add(`${metalled(work, `${terminalName(to)} for ${to.sizeText}`)}, one for the sample`, count + 1)
 }
 
 const metalled = ({ to }: Mending, name: string): string => (to.material === 'aluminium-1350' ? `${name}, made for aluminium` : name)

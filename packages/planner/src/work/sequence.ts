@@ -1,7 +1,9 @@
 import { thermalTimeConstantS } from '@strandwise/core'
+import { wireText } from '../decision/inner.ts'
 import { figure, type JobFacts, type PlanStep, type PlanValue, planValue, printed, rule } from '../facts/inner.ts'
 import { assumed } from '../job/inner.ts'
 import { isLined, isSoldered, methodTitles, splicedOutside } from '../ways/inner.ts'
+import { currentToRead } from './fewCounts.ts'
 import { fuseKindText } from './fuseText.ts'
 import { joining, releasing, seating } from './joining.ts'
 import { newRun } from './newRun.ts'
@@ -69,7 +71,7 @@ function fetched(work: Work): readonly PlanStep[] {
   const list: string[] = []
   if (wire !== null)
     list.push(
-      `${printed(wire.lengthM < 1 ? 1000 * wire.lengthM : wire.lengthM, wire.lengthM < 1 ? 'mm' : 'm', facts.units)} of ${wire.size} ${wire.insulation} wire`,
+      `${printed(wire.lengthM < 1 ? 1000 * wire.lengthM : wire.lengthM, wire.lengthM < 1 ? 'mm' : 'm', facts.units)} of ${wireText(decided.way?.facts ?? facts)}`,
     )
   if (fuseA !== null && fuseA !== facts.job.circuit.fuseA) list.push(`a ${printed(fuseA, 'A', facts.units)} ${fuseKindText(facts)}`)
   list.push(...(decided.way?.toFetch ?? []))
@@ -83,12 +85,12 @@ function mending(work: Mending, proof: readonly PlanValue[]): readonly PlanStep[
     ...fetched(work),
     step(facts.units, 'switch-off'),
     ...fuseSteps(work),
-    ...(way.method === 'replace-the-run' ? newRun(work) : cutAndJoin(work)),
+    ...(way.method === 'replace-the-run' ? newRun(work) : cutAndJoin(work, proof)),
     ...afterwards(work, proof),
   ]
 }
 
-function cutAndJoin(work: Mending): readonly PlanStep[] {
+function cutAndJoin(work: Mending, proof: readonly PlanValue[]): readonly PlanStep[] {
   const { to, way } = work
   const { cut, method } = way
   const { units } = to
@@ -101,10 +103,16 @@ function cutAndJoin(work: Mending): readonly PlanStep[] {
     ...slideOn(work),
     ...joining(work),
     ...(isSoldered(method) && method !== 'solder-sleeve' ? [step(units, 'wash-flux')] : []),
-    ...(readsMillivolts(to) && !terminal ? [step(units, 'ratio')] : []),
+    // Nothing bare is live where vapour may stand.
+    ...(readsMillivolts(to) && !terminal && !to.flammableVapour ? [ratioStep(to, proof)] : []),
     ...shrink(work),
     ...(terminal ? [seating(work)] : []),
   ]
+}
+
+function ratioStep({ units, currentA }: JobFacts, [limit]: readonly PlanValue[]): PlanStep {
+  const needs = limit === undefined ? null : currentToRead(limit.value, currentA)
+  return needs === null ? step(units, 'ratio') : step(units, 'ratio-few', { values: { needs } })
 }
 
 function inserting({ to, way }: Mending): PlanStep {
@@ -118,12 +126,13 @@ function inserting({ to, way }: Mending): PlanStep {
     insert: planValue('to put in', way.cut.insertMm, 'mm', rule('cb-jumper-15cm').source),
     keep: planValue('slack to keep', assumed.serviceSlackMm.value, 'mm', assumed.ours),
   }
-  return step(to.units, 'insert', { values, names: { wire: `${to.sizeText} ${to.insulationName} wire`, lay } })
+  return step(to.units, 'insert', { values, names: { wire: wireText(to), lay } })
 }
 
 /** Sleeves go onto the wire before it is joined. */
 function slideOn({ to, way }: Mending): readonly PlanStep[] {
   const { covering, method } = way
+  if (to.job.circuit.kind === 'thermocouple') return []
   if (method === 'solder-sleeve') return [step(to.units, 'slide-solder-sleeve')]
   if (method === 'new-crimped-terminal' && to.job.terminal?.sealInsideMm !== undefined) return [step(to.units, 'slide-seal')]
   const name = covering.sleeve === null ? covering.needed?.words.split(' that ')[0] : covering.sleeve.name
@@ -132,6 +141,7 @@ function slideOn({ to, way }: Mending): readonly PlanStep[] {
 }
 
 function shrink({ to, way }: Mending): readonly PlanStep[] {
+  if (to.job.circuit.kind === 'thermocouple') return []
   const { covering, method, cut } = way
   const sealed = method === 'crimped-and-sealed-butt-splice' || (method === 'new-crimped-terminal' && cut.insertMm > 0)
   const own = covering.cutMm > 0 && method !== 'solder-sleeve'
@@ -159,30 +169,38 @@ function afterwards(work: Mending, proof: readonly PlanValue[]): readonly PlanSt
   const { units } = facts
   const place = to.terminal.place
   const steps: PlanStep[] = [to.wet ? step(units, 'tie-drip', { names: { place } }) : step(units, 'tie')]
-  steps.push(step(units, 'shorts'))
   const fuse = decision.fuseA
-  steps.push(fuse === null ? step(units, 'power-on') : step(units, 'power-on-fuse', { values: { fuse: planValue('fuse', fuse, 'A') } }))
+  if (facts.job.circuit.kind === 'thermocouple') steps.push(step(units, 'switch-on-instrument'))
+  else
+    steps.push(
+      step(units, 'shorts'),
+      fuse === null ? step(units, 'power-on') : step(units, 'power-on-fuse', { values: { fuse: planValue('fuse', fuse, 'A') } }),
+    )
   steps.push(lastReading(work, proof))
   steps.push(step(units, facts.temporary ? 'record-temporary' : 'record'))
   return steps
 }
 
 /** The joint is covered now and insulation is not pierced: the reading is taken between open metal on both sides. */
-function lastReading({ facts, to, way, decision: _decision }: Mending, proof: readonly PlanValue[]): PlanStep {
+function lastReading({ facts, to, way }: Mending, proof: readonly PlanValue[]): PlanStep {
   const { units } = facts
   if (!readsMillivolts(facts)) return step(units, 'last-reading-signal')
   const settle = planValue('load on before reading', settlingS(to), 's', rule('pr-load-test-time').source)
-  if (way.method === 'replace-the-run')
-    return step(units, 'last-reading-run', { values: { settle, allowed: planValue('drop over the run, at most', to.allowedDropV, 'V') } })
-  const [limit] = proof
+  const { duty } = facts
+  const on = duty !== null && duty.onS < settle.value ? planValue('on at most', duty.onS, 's') : null
+  if (way.method === 'replace-the-run') {
+    const allowed = planValue('drop over the run, at most', to.allowedDropV, 'V')
+    return on === null ? step(units, 'last-reading-run', { values: { settle, allowed } }) : step(units, 'last-reading-run-duty', { values: { on, allowed } })
+  }
+  const [limit, between] = proof
   const names = {
     limit:
       limit === undefined
         ? 'No more than as much of its own wire drops.'
-        : `At most ${printed(limit.value, limit.unit, units)} over the joint, less what the plain wire between drops.`,
+        : between !== undefined
+          ? `At most ${printed(between.high ?? between.value, between.unit, units)} ${between.name}; more means the joint.`
+          : `At most ${printed(limit.value, limit.unit, units)} over the joint, less what the plain wire between drops.`,
   }
-  const { duty } = facts
-  if (duty !== null && duty.onS < settle.value)
-    return step(units, 'last-reading-duty', { values: { on: planValue('on at most', duty.onS, 's') }, names }, proof)
+  if (on !== null) return step(units, 'last-reading-duty', { values: { on }, names }, proof)
   return step(units, 'last-reading', { values: { settle }, names }, proof)
 }

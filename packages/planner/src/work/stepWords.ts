@@ -26,16 +26,16 @@ export const stepWords = {
   'release-push-on': { text: 'Pull the push-on terminal off by its body, never by the wire.', check: 'The tab is bright and not loose.' },
   'release-stud': { text: 'Undo the nut, lift the old {terminal} off the stud, and note the order of the washers.', check: 'Stud and face are bright.' },
   'release-clamp': { text: 'Open the clamp and draw the old end out.', check: 'The clamp is bright and its screw turns freely.' },
-  'cut-one-end': { text: 'Cut back {each} past the break, until every strand is bright all round.', check: 'Every strand is bright; the insulation is soft.' },
+  'cut-one-end': { text: 'Cut back {each} past the damage, until every strand is bright all round.', check: 'Every strand is bright; the insulation is soft.' },
   'cut-both-ends': {
-    text: 'Cut back {each} on both sides of the break, until every strand is bright all round.',
+    text: 'Cut back {each} on both sides of the damage, until every strand is bright all round.',
     check: 'Every strand is bright; the insulation is soft.',
   },
   insert: {
     text: 'Cut {insert} of {wire} to put in, {lay}.',
     check: 'The lead reaches without pull and leaves {keep}.',
   },
-  'slide-sleeve': { text: 'Cut the {sleeve} {cut} long and slide it on, well away from the heat.', check: 'It passes over everything that follows.' },
+  'slide-sleeve': { text: 'Cut {cut} of {sleeve} and slide it on, well away from the heat.', check: 'It passes over everything that follows.' },
   'slide-solder-sleeve': { text: 'Slide the solder sleeve on, well away from the heat.', check: 'It passes over both wires.' },
   'slide-seal': { text: 'Slide the wire seal on: it does not pass over a crimped contact.', check: 'It grips the insulation all round.' },
   // Joining.
@@ -57,13 +57,22 @@ export const stepWords = {
   },
   'splice-insert': { text: 'Crimp the {splices} with the ratchet tool made for it.', check: 'Wire shows in the inspection hole; a light tug moves nothing.' },
   aluminium: {
-    text: 'Brush the strands bright, paste them at once, and crimp within {delay}, with parts made for aluminium.',
-    check: 'Paste shows at the barrel’s mouth; the tools never touched copper.',
+    text: 'Strip {strip}, brush every strand bright, paste it at once, and crimp {what} within {delay}, with parts and tools kept for aluminium.',
+    check: 'Paste shows at the barrel’s mouth; a light tug moves nothing.',
+  },
+  'aluminium-clamp': {
+    text: 'Strip {strip}, brush every strand bright, paste it at once, and put it into the clamp within {delay}.',
+    check: 'Paste shows at the clamp’s mouth; the brush never touched copper.',
   },
   'strip-clamp': { text: 'Strip {strip}; never tin it. Crimp a ferrule on, or twist the bare strands.', check: 'No strand stands out.' },
   'strip-spring': {
     text: 'Strip {strip}; never tin it. Push the bare strands into the open clamp to its stop.',
     check: 'No bare wire shows; a light tug does not bring it back.',
+  },
+  'cover-legs': { text: 'Cover each splice by itself, so that the legs touch nowhere.', check: 'No bare metal shows.' },
+  'switch-on-instrument': {
+    text: 'Connect the instrument and switch it on.',
+    check: 'It reads about the temperature of the place; a break reads off its scale.',
   },
   polarity: { text: 'Find which leg is which with a meter and a warm hot end, not by colour.', check: 'The reading rises with the warmth.' },
   thermocouple: {
@@ -94,7 +103,7 @@ export const stepWords = {
   'wash-flux': { text: 'Wash the flux off and let it dry.', check: 'Nothing sticky stays on wire or insulation.' },
   shrink: { text: 'Shrink the {sleeve} from the middle outwards.', check: '{seal}' },
   'shrink-later': {
-    text: 'Leave the sleeve unshrunk until the space is vented and checked, or shrink it outside.',
+    text: 'Shrink the sleeve only where the space is vented and checked, or outside. No power on before the joint is covered.',
     check: 'The detector finds nothing while heat is in use.',
   },
   // A new run.
@@ -131,10 +140,18 @@ export const stepWords = {
     text: 'Before covering: clips on, then power on, load on; read millivolts over the joint and over as much of its own wire. Power off.',
     check: 'The joint reads no more than its wire.',
   },
+  'ratio-few': {
+    text: 'Before covering: four-wire, or with a known {needs} from a bench supply, read over the joint and over as much of its own wire.',
+    check: 'The joint reads no more than its wire.',
+  },
   'last-reading': { text: 'After {settle} read the drop between the nearest open metal on both sides; pierce nothing.', check: '{limit}' },
   'last-reading-duty': {
     text: 'Within the {on} that it may run, read the drop between the nearest open metal on both sides; pierce nothing.',
     check: '{limit}',
+  },
+  'last-reading-run-duty': {
+    text: 'Within the {on} that it may run, read the drop over the whole run, out and back; feel the terminals at both ends.',
+    check: 'Within {allowed}; no terminal warmer than its wire.',
   },
   'last-reading-run': {
     text: 'After {settle} read the drop over the whole run, out and back, and feel the terminals at both ends.',
