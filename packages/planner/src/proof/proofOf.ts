@@ -1,4 +1,4 @@
-import { thermalTimeConstantS } from '@strandwise/core'
+import { type Interval, thermalTimeConstantS } from '@strandwise/core'
 import { type Chain, chainOf, circuitInput, healthyOhm, sound, warmthAt } from '../circuit/inner.ts'
 import type { PlanValue } from '../facts/index.ts'
 import { figure, type JobFacts, planValue, rule, SectionDraft } from '../facts/inner.ts'
@@ -64,15 +64,14 @@ function ofJoint(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint:
     ...(facts.flammableVapour ? [] : [before]),
     draft.say('covered', 'sound', { values: { current, settle, fresh, metre }, rule: 'pr-load-test-time' }),
   ]
-  const blind = coveredSpread(chain)
-  const { from, to } = blind
-  if (blind.value > fresh.value) {
-    draft.value(`from ${from} to ${to}`, blind.high ?? 0, 'V', undefined, { low: blind.low ?? 0, high: (blind.high ?? 0) + fresh.value })
-    draft.say('covered-blind', 'sound', {
-      values: { spread: planValue(blind.name, blind.value, 'V'), fresh },
-      names: { from: blind.from, to: blind.to },
-      rule: 'rd-before-after-same-points',
-    })
+  const { spread, low, high, from, to } = coveredSpread(chain)
+  if (spread.value > fresh.value) {
+    const band = draft.value(`from ${from} to ${to}`, high + fresh.value, 'V', undefined, { low, high: high + fresh.value })
+    draft.say('covered-blind', 'sound', { values: { spread, fresh }, names: { from, to }, rule: 'rd-before-after-same-points' })
+    const most = planValue(band.name, band.value, 'V')
+    const between = draft.say('covered-between', 'sound', { values: { current, settle, most }, names: { from, to }, rule: 'rd-before-after-same-points' })
+    // What the circuit's own fuse would not carry cannot be asked for first.
+    if (needs !== null && needs.value > (facts.job.circuit.fuseA ?? facts.currentA)) found.unshift(between)
   }
   if (joint.outerOhm !== null) {
     const outer = draft.value('make it again from', joint.outerOhm * facts.currentA, 'V', rule('wp-joint-share').source)
@@ -89,7 +88,7 @@ function plainWireV(draft: SectionDraft<typeof proofWords>, { input }: Chain): P
 }
 
 /** Between the nearest open metal on both sides of the joint: by how much the healthy pieces there may differ. */
-function coveredSpread(chain: Chain): PlanValue & { readonly from: string; readonly to: string } {
+function coveredSpread(chain: Chain): Interval & { readonly spread: PlanValue; readonly from: string; readonly to: string } {
   const { input, places } = chain
   const [from, to] = input.where === 'feed' ? (['fuse-out', 'terminal-wire'] as const) : (['load-', 'source-'] as const)
   const air = { low: input.ambientC, high: input.ambientC }
@@ -98,7 +97,7 @@ function coveredSpread(chain: Chain): PlanValue & { readonly from: string; reado
   const spans = [ohm(at(from), at('joint-in')), ohm(at('joint-out'), at(to))]
   const lowV = input.currentA * spans.reduce((sum, { low }) => sum + low, 0)
   const highV = input.currentA * spans.reduce((sum, { high }) => sum + high, 0)
-  return { ...planValue('spread of the plain wire', highV - lowV, 'V'), low: lowV, high: highV, from, to }
+  return { spread: planValue('spread of the plain wire', highV - lowV, 'V'), low: lowV, high: highV, from, to }
 }
 
 function looks(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint: ProvenJoint): void {

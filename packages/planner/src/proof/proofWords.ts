@@ -19,6 +19,10 @@ export const proofWords = {
     says: 'at most {fresh} over the joint',
     text: 'Covered: with {current} for {settle}, at most {fresh} over the joint. Take off {metre} for each metre of plain wire between.',
   },
+  'covered-between': {
+    says: 'at most {most} from {from} to {to}',
+    text: 'With {current} for {settle}, at most {most} from {from} to {to}; more means the joint.',
+  },
   'covered-blind': {
     says: 'covered, the wire hides the joint',
     text: 'Covered, the plain wire alone may differ by {spread}, more than the {fresh} allowed: take the ratio before covering. Probes stand at {from} and {to}.',

@@ -39,11 +39,12 @@ function fetchLine({ decision, parts, units, sequence }: RepairPlan): string {
   const { wire, fuseA } = decision
   if (wire !== null) {
     const length = wire.lengthM < 1 ? printed(1000 * wire.lengthM, 'mm', units) : printed(wire.lengthM, 'm', units)
-    items.push(`Wire: ${length} of ${wire.size} ${wire.insulation}.`)
+    const name = parts.find((part) => part.name.startsWith(wire.size))?.name.replace(/ to put in$/, '')
+    items.push(`Wire: ${length} of ${name ?? `${wire.size} ${wire.insulation}`}.`)
   }
   const changes = sequence.some(({ code }) => code === 'swap-fuse' || code === 'add-fuse')
   if (fuseA !== null) items.push(`Fuse: ${printed(fuseA, 'A', units)}${changes ? ', to fit' : ', as found'}.`)
   const terminal = parts.find(({ name }) => /contact|terminal|lug|ferrule/.test(name))
-  if (terminal !== undefined) items.push(`Terminal: ${terminal.name}.`)
+  if (terminal !== undefined) items.push(`Terminal: ${terminal.name.replace(/, one for the sample$/, '')}.`)
   return items.join(' ')
 }

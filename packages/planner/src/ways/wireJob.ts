@@ -15,7 +15,7 @@ function sourceOhm({ job: { circuit } }: JobFacts): { readonly sourceOhm?: numbe
 }
 
 /** Input of core's verdict on the wire. */
-export function wireJob(facts: JobFacts): WireJob {
+function wireJob(facts: JobFacts): WireJob {
   const { circuit, load, wire } = facts.job
   const { fuseA } = circuit
   const tolerated = circuit.rules?.includes('small-craft') ? { mostOverWire: figure('wp-cfr-150pct', 'maxRatioToTable') } : {}
