@@ -12,7 +12,15 @@ describe('each row of a decision: what it says, which way, what is done between 
   test.each([
     ['strands broken', 'mend', 'crimped-and-sealed-butt-splice', /^Cut out the damage and join/, 'cut-both-ends', 'strip-crimp', 'ratio-few'],
     ['moving', 'mend', 'crimped-and-sealed-butt-splice', /^Put in 150 mm or more .* where the lead does not move/, 'insert', 'strip-crimp', 'ratio-few'],
-    ['at a plug', 'mend', 'new-crimped-terminal', /^Cut back to bright metal and fit a new crimped contact/, 'release-contact', 'seat-contact', 'covered-between'],
+    [
+      'at a plug',
+      'mend',
+      'new-crimped-terminal',
+      /^Cut back to bright metal and fit a new crimped contact/,
+      'release-contact',
+      'seat-contact',
+      'covered-between',
+    ],
     ['at a spring clamp', 'mend', 'new-crimped-terminal', /^Fit a new end in its spring clamp on 150 mm/, 'release-clamp', 'seat-spring', 'covered-between'],
     ['thermocouple', 'mend', 'crimped-and-sealed-butt-splice', /^Join each leg to its own alloy/, 'polarity', 'cover-legs', 'signal'],
     ['copper-clad', 'replace the run', 'replace-the-run', /^Replace the run: draw in 10 m/, 'release-both', 'seat-both', 'run'],

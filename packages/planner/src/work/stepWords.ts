@@ -13,7 +13,7 @@ export const stepWords = {
   fetch: { text: 'Fetch {list}.', check: 'Size and rating are printed on them.' },
   'switch-off': {
     text: 'Switch off, isolate every source, and prove the wire dead at the place of work.',
-    check: 'The meter shows a known live point, nothing here, and the known point again.',
+    check: 'A known live point shows, here nothing, the known point again.',
   },
   'swap-fuse': { text: 'Fit a {fuse} {kind} in place of the {old} one.', check: 'Its rating is the one named here.' },
   'swap-by-curve': {
@@ -26,9 +26,9 @@ export const stepWords = {
   'release-push-on': { text: 'Pull the push-on terminal off by its body, never by the wire.', check: 'The tab is bright and not loose.' },
   'release-stud': { text: 'Undo the nut, lift the old {terminal} off the stud, and note the order of the washers.', check: 'Stud and face are bright.' },
   'release-clamp': { text: 'Open the clamp and draw the old end out.', check: 'The clamp is bright and its screw turns freely.' },
-  'cut-one-end': { text: 'Cut back {each} past the damage, until every strand is bright all round.', check: 'Every strand is bright; the insulation is soft.' },
+  'cut-one-end': { text: 'Cut back {each} past the damage, to strands bright all round.', check: 'Every strand is bright; the insulation is soft.' },
   'cut-both-ends': {
-    text: 'Cut back {each} on both sides of the damage, until every strand is bright all round.',
+    text: 'Cut back {each} on both sides of the damage, to strands bright all round.',
     check: 'Every strand is bright; the insulation is soft.',
   },
   insert: {
@@ -40,11 +40,11 @@ export const stepWords = {
   'slide-seal': { text: 'Slide the wire seal on: it does not pass over a crimped contact.', check: 'It grips the insulation all round.' },
   // Joining.
   sample: {
-    text: 'Make one sample of the same wire and barrel with the tool, and pull it apart.',
+    text: 'Make one sample with this wire, barrel and tool, and pull it apart.',
     check: 'It holds {pull} or more, and the wire breaks outside the barrel.',
   },
   'sample-no-table': {
-    text: 'Make one sample of the same wire and barrel with the tool, and pull it apart.',
+    text: 'Make one sample with this wire, barrel and tool, and pull it apart.',
     check: 'The wire breaks outside the barrel; it does not slip out.',
   },
   'strip-crimp': {
@@ -134,14 +134,14 @@ export const stepWords = {
     check: 'The joint stays still; water drops off below the {place}.',
   },
   shorts: { text: 'With the load unplugged, read ohms from feed to return and to the frame.', check: 'No short, right polarity.' },
-  'power-on': { text: 'Power on, load on.', check: 'Nothing smells, smokes or grows warm in the first minutes.' },
-  'power-on-fuse': { text: 'Power on through the {fuse} fuse, load on.', check: 'Nothing smells, smokes or grows warm in the first minutes.' },
+  'power-on': { text: 'Power on, load on.', check: 'Nothing smells, smokes or grows warm for some minutes.' },
+  'power-on-fuse': { text: 'Power on through the {fuse} fuse, load on.', check: 'Nothing smells, smokes or grows warm for some minutes.' },
   ratio: {
     text: 'Before covering: clips on, then power on, load on; read millivolts over the joint and over as much of its own wire. Power off.',
     check: 'The joint reads no more than its wire.',
   },
   'ratio-few': {
-    text: 'Before covering: four-wire, or with a known {needs} from a bench supply, read over the joint and over as much of its own wire.',
+    text: 'Before covering: read over the joint and over as much of its own wire, four-wire or with a known {needs}.',
     check: 'The joint reads no more than its wire.',
   },
   'last-reading': { text: 'After {settle} read the drop between the nearest open metal on both sides; pierce nothing.', check: '{limit}' },
@@ -161,7 +161,7 @@ export const stepWords = {
     text: 'Move the lead and watch what its receiver shows, in all its states.',
     check: 'The receiver sees every state, steady while the lead is moved.',
   },
-  record: { text: 'Write down place, cause, method, tool, readings before and after, date.', check: 'Someone else could repeat the reading.' },
+  record: { text: 'Write down place, cause, method, tool, readings, date.', check: 'Someone else could repeat the reading.' },
   'record-temporary': {
     text: 'Mark it as temporary and write down place, method, reading and the date by which to renew it.',
     check: 'The mark is on the lead.',
