@@ -98,8 +98,7 @@ export const cautionsAtWorkRules: readonly PracticeRule[] = /* @__PURE__ */ froz
   {
     id: 'ca-eyes-cutting',
     decides: 'cautions',
-    statement:
-      'Wear eye protection when cutting, stripping or scraping: ends and strands fly. Pick up every strand: a loose one shorts something later.',
+    statement: 'Wear eye protection when cutting, stripping or scraping: ends and strands fly. Pick up every strand: a loose one shorts something later.',
     conditions: [{ field: 'step', op: '=', values: ['cutting'] }],
     effect: 'requires',
     methods: [],
@@ -180,8 +179,7 @@ export const cautionsAtWorkRules: readonly PracticeRule[] = /* @__PURE__ */ froz
   {
     id: 'ca-identify-wire',
     decides: 'cautions',
-    statement:
-      'Know the wire before cutting: trace it or read it at both ends, cut one at a time, mark both ends. Colour alone proves nothing.',
+    statement: 'Know the wire before cutting: trace it or read it at both ends, cut one at a time, mark both ends. Colour alone proves nothing.',
     conditions: [{ field: 'step', op: '=', values: ['cutting'] }],
     effect: 'requires',
     methods: [],
