@@ -1,3 +1,4 @@
+import { requireFiniteResult } from '../errors/index.ts'
 import { fuseOpeningS } from '../protection/index.ts'
 import { fuseGaps } from '../protection/inner.ts'
 import { type FuseChoice, type FuseRating, fuseLoad, keptShare, sureMultiple } from './fuseChoice.ts'
@@ -18,7 +19,8 @@ function withoutBand(job: WireJob, wireA: number, equivalentA: number, found: Fo
   if (ratedA === undefined) return
   const { loadA } = fuseLoad(job, equivalentA)
   if (ratedA > wireA * (1 + roundingShare)) found('fuse-over-wire', 'unsound', { ratedA, opensForSureA: ratedA, wireA })
-  if (loadA > ratedA * (1 + roundingShare)) found('fuse-below-load', 'unsound', { ratedA, atAmbientA: ratedA, loadA, share: loadA / ratedA })
+  if (loadA > ratedA * (1 + roundingShare))
+    found('fuse-below-load', 'unsound', { ratedA, atAmbientA: ratedA, loadA, share: requireFiniteResult('fuse.ratedA', ratedA, loadA / ratedA) })
 }
 
 function guard(job: WireJob, { ratedA, band }: FuseRating, wireA: number, choice: FuseChoice, equivalentA: number, found: Found): void {
