@@ -60,7 +60,7 @@ const zipped = (path: string): number => gzipSync(readFileSync(join(built, path)
 async function fetched(path: string, use?: (page: Awaited<ReturnType<BuiltSite['open']>>['page']) => Promise<void>) {
   const names = new Map<string, string>()
   // Never closed before the browser is, so that no page finds another's files in its cache.
-  const { page } = await site.open('404.html')
+  const { page } = await site.open('mark.svg')
   page.on('request', (request) => names.set(new URL(request.url()).pathname.slice(1), request.resourceType()))
   await page.goto(site.address + path, { waitUntil: 'networkidle' })
   await use?.(page)

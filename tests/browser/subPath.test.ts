@@ -1,37 +1,20 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { tool } from '../run/build.mjs'
-import { newNode, root, toolEnvironment } from '../run/place.mjs'
+import { buildSite, servedFolder } from '../run/build.mjs'
 import { serve } from '../run/serve.mjs'
-import { run } from '../run/terminal.mjs'
 import { launched } from './builtSite.ts'
 
 const base = '/bench/strandwise/'
-const folder = mkdtempSync(join(tmpdir(), 'strandwise-sub-path-'))
+const folder = servedFolder(base)
 let address = ''
 let closeServer: () => Promise<void>
 let browser: Browser
 
 beforeAll(async () => {
-  const outDir = join(folder, base)
-  // Vitest's own BASE_URL and mode would leak into the site's build.
-  const {
-    BASE_URL: _base,
-    NODE_ENV: _env,
-    MODE: _mode,
-    DEV: _dev,
-    PROD: _prod,
-    SSR: _ssr,
-    ...environment
-  }: Readonly<Record<string, string>> = toolEnvironment({ STRANDWISE_BASE: base })
-  const { code, output } = await run(newNode(), [tool('astro'), 'build', '--outDir', outDir], {
-    cwd: join(root, 'site'),
-    env: environment,
-  })
-  if (code !== 0) throw new Error(output)
+  const { ok, output } = await buildSite(base)
+  if (!ok) throw new Error(output)
   const server = await serve(folder, 0)
   address = server.address.replace(/\/$/, '')
   closeServer = server.close
@@ -41,7 +24,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close()
   await closeServer()
-  rmSync(folder, { recursive: true, force: true })
 })
 
 test('under a sub-path every file and link of a page stays below it, and nothing fails', async () => {

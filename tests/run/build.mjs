@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs'
-import { dirname, join, relative } from 'node:path'
+import { join, relative } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { ensureInstalled } from './install.mjs'
 import { bin, newNode, root, toolEnvironment } from './place.mjs'
@@ -8,7 +8,7 @@ import { run, step } from './terminal.mjs'
 
 const packages = ['core', 'working', 'planner']
 const siteFolder = join(root, 'site')
-const siteHash = join(root, 'node_modules', '.cache', 'strandwise-site')
+const cacheFolder = join(root, 'node_modules', '.cache')
 /** Output folders of a build, never its input. */
 const made = new Set(['dist', '.astro', 'node_modules'])
 
@@ -65,26 +65,32 @@ function siteInputs() {
   return hash.digest('hex')
 }
 
-export async function buildSite() {
+/** Where the site for a base address is built: site/dist for "/", else below a folder of the cache that a server may show. */
+const siteOutput = (base) => (base === '/' ? join(siteFolder, 'dist') : join(cacheFolder, 'strandwise-below', base))
+/** The folder to serve so that the site of a base address stands below it. */
+export const servedFolder = (base) => (base === '/' ? siteOutput(base) : join(cacheFolder, 'strandwise-below'))
+
+/** Builds the site for a base address, unless its inputs are those of the last build. */
+export async function buildSite(base = '/') {
   const wanted = siteInputs()
-  if (existsSync(join(siteFolder, 'dist', 'index.html')) && existsSync(siteHash) && readFileSync(siteHash, 'utf8') === wanted)
-    return { ok: true, output: '', note: 'up to date' }
-  const own = JSON.parse(readFileSync(join(siteFolder, 'package.json'), 'utf8')).scripts?.build
-  const { code, output } =
-    own === undefined
-      ? await run(newNode(), [tool('astro'), 'build'], { cwd: siteFolder, env: toolEnvironment() })
-      : await run('npm', ['run', '--silent', 'build'], { cwd: siteFolder, env: toolEnvironment() })
-  if (code === 0) {
-    mkdirSync(dirname(siteHash), { recursive: true })
-    writeFileSync(siteHash, wanted)
+  const output = siteOutput(base)
+  const mark = join(cacheFolder, `strandwise-site${base.replaceAll('/', '-')}`)
+  if (existsSync(join(output, 'index.html')) && existsSync(mark) && readFileSync(mark, 'utf8') === wanted) return { ok: true, output: '', note: 'up to date' }
+  rmSync(mark, { force: true })
+  // Vitest's own BASE_URL and mode would leak into the build that one of its tests asks for.
+  const { BASE_URL: _base, NODE_ENV: _env, MODE: _mode, DEV: _dev, PROD: _prod, SSR: _ssr, ...env } = toolEnvironment({ STRANDWISE_BASE: base })
+  const built = await run(newNode(), [tool('astro'), 'build', '--outDir', output], { cwd: siteFolder, env })
+  if (built.code === 0) {
+    mkdirSync(cacheFolder, { recursive: true })
+    writeFileSync(mark, wanted)
   }
-  return { ok: code === 0, output }
+  return { ok: built.code === 0, output: built.output }
 }
 
 /** Builds the packages, then the site; false if one failed. */
 export async function build() {
   if (!(await step('packages', buildPackages)).ok) return false
-  return hasSite() ? (await step('site', buildSite)).ok : true
+  return hasSite() ? (await step('site', () => buildSite())).ok : true
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {

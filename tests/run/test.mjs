@@ -48,7 +48,14 @@ const steps = [
   ['sizes', () => vitestProject('sizes')],
   ...(hasSite()
     ? [
-        ['site', () => inTurn(() => check(tool('astro'), 'check', '--root', 'site'), buildSite)],
+        [
+          'site',
+          () =>
+            inTurn(
+              () => check(tool('astro'), 'check', '--root', 'site'),
+              () => buildSite(),
+            ),
+        ],
         ['browser', async () => vitestProject('browser', { CHROMIUM_PATH: await browser })],
       ]
     : []),
