@@ -117,6 +117,15 @@ describe.each(everyLesson)('%s on paper', (id, lesson) => {
   })
 })
 
+it.each(['%', '%E0%A4%A', 'seven', '1B-'])('a link with the code %s is told in words, and the sheets stay', async (code) => {
+  const [[id, lesson] = ['', undefined]] = everyLesson
+  const { page, context, faults } = await site.open(`${pathOf(id, 'sheets/')}#code=${code}`)
+  await expect.poll(() => textOf(page, '#code-said')).toMatch(/^Read: “.+”\. Allowed: the code printed on a sheet/)
+  expect(await textOf(page, '[data-sheet="A"]')).toContain(`${lesson?.number}A-0001`)
+  expect(faults).toEqual([])
+  await context.close()
+})
+
 it('sheets and answers print apart, each on a page of its own', async () => {
   const [[id] = ['']] = everyLesson
   const { page, context } = await site.open(pathOf(id, 'sheets/'))

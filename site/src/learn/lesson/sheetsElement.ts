@@ -5,6 +5,15 @@ type Load = (lesson: string) => Promise<Sheets>
 /** Prefix of the code in a link's fragment. */
 const prefix = '#code='
 
+/** Text of a link; one with a broken escape is read as it stands, and then refused as a code. */
+function unescaped(text: string): string {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return text
+  }
+}
+
 /** The sheets of a lesson: number 1 is in the page, others are generated from a code, which the link carries. */
 export function defineSheets(load: Load): void {
   class LessonSheets extends HTMLElement {
@@ -35,7 +44,7 @@ export function defineSheets(load: Load): void {
     }
 
     #fromLink(): void {
-      if (location.hash.startsWith(prefix)) void this.#read(decodeURIComponent(location.hash.slice(prefix.length)))
+      if (location.hash.startsWith(prefix)) void this.#read(unescaped(location.hash.slice(prefix.length)))
     }
 
     async #read(text: string): Promise<void> {

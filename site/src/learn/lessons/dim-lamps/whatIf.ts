@@ -1,7 +1,7 @@
 import { voltageDropV } from '@strandwise/core/circuit'
 import { resistanceOhm } from '@strandwise/core/conductor'
 import { bars } from '../../draw/bars.ts'
-import { percent, say } from '../../lesson/say.ts'
+import { percent } from '../../lesson/say.ts'
 import type { WhatIf } from '../../lesson/whatIf.ts'
 import { allowedV, currentA, jointOhm, lengthM, supplyV, wire } from './inCode.ts'
 
@@ -18,7 +18,7 @@ export const whatIf: WhatIf = {
   setting: { label: 'area of the wire', unit: 'mm²', low: thinnestMm2, high: 16, step: 0.5, start: 1.5 },
   at: 6,
   result: { label: 'volts lost', unit: 'V', low: 0, high: 5, step: 0.1 },
-  limits: [{ name: `allowed ${say(allowedV, 'V')}`, y: allowedV, hot: false }],
+  limits: [{ name: `allowed ${volt(allowedV)}`, y: allowedV, hot: false }],
   value: drop,
   picture: (areaMm2) =>
     bars(

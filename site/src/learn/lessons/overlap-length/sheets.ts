@@ -46,7 +46,7 @@ export const sheets: Sheets = {
       tasks: [
         least,
         {
-          ask: `What may your lap of ${diameters} diameters resist at most, if it shall be no worse than the wire?`,
+          ask: `What may your lap of ${diameters} diameters resist at most, to be no worse than the wire?`,
           unit: 'µΩ',
           answer: microOhm,
           box: 'limit in µΩ = mΩ of one metre × overlap in mm',

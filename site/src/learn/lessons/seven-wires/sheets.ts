@@ -15,7 +15,7 @@ export const sheets: Sheets = {
     const factor = groupingFactor({ loadedConductors: count, table: 'as50881' })
     const load = form === 'C' ? `${1000 * loadA} mA` : `${loadA} A`
     return {
-      given: `${count} like wires lie in one tie, all loaded. Alone each may carry ${aloneA} A. The curve for bundles leaves ${factor} of it. Each shall carry ${load}.`,
+      given: `${count} equal wires lie in one tie, all loaded. Alone each may carry ${aloneA} A. The curve for bundles leaves ${factor} of it. Each is to carry ${load}.`,
       tasks: [
         {
           ask: 'What may each wire carry in the tie?',

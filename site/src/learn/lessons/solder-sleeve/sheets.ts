@@ -21,20 +21,20 @@ export const sheets: Sheets = {
     const wireC = roomC + share * (airC - roomC)
     const air = form === 'C' ? `${((airC * 9) / 5 + 32).toFixed(0)} °F` : `${airC} °C`
     return {
-      given: `The ring is ${name}, liquid at ${liquidusC} °C; wire takes it some ${superheatK} K above that. The air has ${air}, the room ${roomC} °C. Held long, the wire comes to ${share} of the way from room to air.`,
+      given: `The ring is ${name}, liquid at ${liquidusC} °C; it wets wire that is ${superheatK} K hotter still. The air has ${air}, the room ${roomC} °C. Held on, the wire levels off ${share} of the way from room to air.`,
       tasks: [
         {
-          ask: 'How warm must the wire become to take the solder?',
+          ask: 'How hot must the wire become for the solder to wet it?',
           unit: '°C',
           answer: neededC,
-          box: 'needed = liquid + what wetting asks',
+          box: 'needed = liquid + extra for wetting',
           usual: [
             { value: liquidusC, says: 'took the melting of the ring for the joint', marks: 1 },
-            { value: liquidusC - superheatK, says: 'took off what wetting asks', marks: 0 },
+            { value: liquidusC - superheatK, says: 'took the extra for wetting off', marks: 0 },
           ],
         },
         {
-          ask: 'How warm does the wire become, held long?',
+          ask: 'At which temperature does the wire level off?',
           unit: '°C',
           answer: wireC,
           box: 'wire = room + share × (air − room)',
@@ -44,13 +44,13 @@ export const sheets: Sheets = {
           ],
         },
         {
-          ask: 'Which air would just do?',
+          ask: 'How hot must the air be at least?',
           unit: '°C',
           answer: roomC + (neededC - roomC) / share,
           box: 'air = room + (needed − room) ÷ share',
           usual: [
             { value: neededC, says: 'took the wire for the air', marks: 0 },
-            { value: roomC + (liquidusC - roomC) / share, says: 'left out what wetting asks', marks: 1 },
+            { value: roomC + (liquidusC - roomC) / share, says: 'left out the extra for wetting', marks: 1 },
             { value: roomC + (neededC - roomC) * share, says: 'multiplied by the share', marks: 1 },
           ],
         },
