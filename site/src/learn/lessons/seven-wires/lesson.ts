@@ -39,7 +39,8 @@ export const lesson: Lesson = {
   given: [
     { name: 'each wire', text: `${wire.areaMm2} mm², ${say(wireMm, 'mm')} across` },
     { name: 'each alone may carry', text: amp(aloneA) },
-    { name: 'air, limit of the PVC', text: `${wire.ambientC} °C, ${limitC} °C` },
+    { name: 'air', text: `${wire.ambientC} °C` },
+    { name: 'limit of the PVC', text: `${limitC} °C` },
     { name: 'loaded', text: 'all seven' },
   ],
   picture: section,
@@ -97,7 +98,7 @@ export const lesson: Lesson = {
       title: 'All of them together',
       ask: 'Seven wires at half of their current: what do they carry together, against one alone?',
       options: [
-        { text: 'Seven times as much', reply: 'seven times a half.' },
+        { text: 'Seven times as much', reply: 'so they would at their full current; each keeps only half.' },
         { text: 'Not quite four times as much' },
         { text: 'As much as one', reply: 'the bundle has seven times the copper and three times the surface.' },
       ],
