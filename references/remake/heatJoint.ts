@@ -3,7 +3,7 @@ import { air, churchillBernstein, stefanBoltzmann } from './air.ts'
 
 /** Independent solution of heatJoint's model by finite volumes and implicit steps. Each wire is a graded grid, eliminated in each step to one line q = a T - b; bisection then finds the joint's heat, so plateau, power limit and radiation need no special cases. Two step counts are extrapolated. */
 
-type Golden = Required<Pick<HeatJointInput, 'ambientC' | 'tool' | 'joint' | 'conductors' | 'toolOffS'>> & HeatJointInput
+export type Golden = Required<Pick<HeatJointInput, 'ambientC' | 'tool' | 'joint' | 'conductors' | 'toolOffS'>> & HeatJointInput
 type Side = Golden['conductors'][number]
 interface Alloy {
   readonly solidusC: number

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { remadeFilms } from './films.ts'
 import { heatDifferences } from './heat.ts'
 import { remadeHeatJoint } from './heatJoint.ts'
 import { remadeJointService } from './jointService.ts'
@@ -13,7 +14,13 @@ interface Case {
   readonly inputs: never
   readonly expected: Readonly<Record<string, unknown>>
 }
-const read = (name: string): readonly Case[] => JSON.parse(readFileSync(new URL(`../data/${name}.json`, import.meta.url), 'utf8')) as readonly Case[]
+const parsed = (name: string): unknown => JSON.parse(readFileSync(new URL(`../data/${name}.json`, import.meta.url), 'utf8'))
+const read = (name: string): readonly Case[] => parsed(name) as readonly Case[]
+/** Joints without given films, with their figures by the films' rule. */
+const films = (): readonly Case[] =>
+  (parsed('heatingFilms') as { readonly joints: readonly { readonly id: string; readonly inputs: never; readonly rule: Case['expected'] }[] }).joints.map(
+    ({ id, inputs, rule }) => ({ id, inputs, expected: rule }),
+  )
 
 /** Largest differences between recomputed and golden numbers of the same name: relative for times, in kelvin for temperatures. */
 function differences(remade: object, golden: Readonly<Record<string, unknown>>): { readonly share: number; readonly kelvin: number } {
@@ -36,7 +43,13 @@ function wire({ model, inputs, expected }: Case): object | null {
 }
 
 /** Solver of each file of golden cases, and its expected agreement. */
-const sets = [
+const sets: readonly {
+  readonly file: string
+  readonly cases?: () => readonly Case[]
+  readonly remake: (one: Case) => object | null
+  readonly share: number
+  readonly kelvin: number
+}[] = [
   { file: 'thermalWire', remake: wire, share: 1e-9, kelvin: 1e-5 },
   {
     file: 'thermalJointService',
@@ -45,12 +58,13 @@ const sets = [
     kelvin: 1e-7,
   },
   { file: 'thermalHeatJoint', remake: ({ inputs }: Case) => remadeHeatJoint(inputs), share: 5e-4, kelvin: 0.03 },
-] as const
+  { file: 'heatingFilms', cases: films, remake: ({ inputs }: Case) => remadeFilms(inputs), share: 1e-4, kelvin: 0.01 },
+]
 
 let missed = 0
-for (const { file, remake, share, kelvin } of sets) {
+for (const { file, cases = () => read(file), remake, share, kelvin } of sets) {
   let [worstShare, worstKelvin, count] = [0, 0, 0]
-  for (const one of read(file)) {
+  for (const one of cases()) {
     const remade = remake(one)
     if (remade === null) continue
     const found = differences(remade, one.expected)
