@@ -1,6 +1,7 @@
 import type { MethodName } from '@strandwise/core'
 import { bySeverity, type Finding, filled, findingOf, firstSentence, fuseKindWords, type JobFacts, type PlanValue, planValue } from '../facts/inner.ts'
-import { type JudgedWay, jointShape, methodTitles, rankNames } from '../ways/inner.ts'
+import { assumed } from '../job/inner.ts'
+import { isSoldered, type JudgedWay, jointShape, methodTitles, rankNames } from '../ways/inner.ts'
 import { type Decided, decideKind, type Grounds } from './decisionKind.ts'
 import type { Decision } from './decisionShapes.ts'
 import { decisionWords } from './decisionWords.ts'
@@ -95,10 +96,10 @@ function sentence({ facts, diagnosis, wire }: Grounds, { code, way, why }: Decid
 
 /** Lengths to measure off: cut back, strip, insert, sleeve. */
 function lengthsOf(facts: JobFacts, way: JudgedWay): readonly PlanValue[] {
-  if (way.method === 'replace-the-run') return [planValue('strip', jointShape('new-crimped-terminal', facts).stripMm, 'mm')]
+  if (way.method === 'replace-the-run') return [planValue('strip', jointShape('new-crimped-terminal', facts).stripMm, 'mm', assumed.strip.source)]
   const lengths = [
     planValue(way.cut.ends === 2 ? 'cut back each end' : 'cut back', way.cut.eachMm, 'mm'),
-    planValue('strip', jointShape(way.method, facts).stripMm, 'mm'),
+    planValue('strip', jointShape(way.method, facts).stripMm, 'mm', isSoldered(way.method) ? undefined : assumed.strip.source),
   ]
   if (way.cut.insertMm > 0) lengths.push(planValue('put in', way.cut.insertMm, 'mm'))
   if (way.covering.cutMm > 0 && way.method !== 'solder-sleeve') lengths.push(planValue('sleeve', way.covering.cutMm, 'mm'))

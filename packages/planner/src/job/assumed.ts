@@ -28,7 +28,11 @@ export const assumed = {
     dryContactKPerW: 60,
     why: 'a tip of some 2 mm; contact is the largest unknown, a factor 3 either way',
   },
-  clip: { resistanceKPerW: 8, why: 'a small metal clip on the wire, cold when it is put on' },
+  clip: {
+    resistanceKPerW: 8,
+    why: 'a small metal clip on the wire, cold when it is put on',
+    source: { status: 'from memory', source: 'a small metal clip on the wire, cold when it is put on: no measurement of ours' } satisfies Provenance,
+  },
   tipWidthMm: { value: 2, why: 'a common chisel for wire' },
   airSpeedMPerS: { value: 5, why: 'a small hot-air tool held close' },
   nozzleMm: { value: 20, why: 'a nozzle of common width, or a small reflector' },
@@ -41,5 +45,9 @@ export const assumed = {
   },
   barrelMm: { value: 25, why: 'a common butt splice, end to end' },
   stripOfBarrel: { value: 0.35, why: 'half of a butt splice less its stop' },
+  /** Strip lengths of barrels and clamps. */
+  strip: { source: ours('a usual strip length for such a barrel or clamp; its maker’s goes first') },
+  /** A longer new run is a caution. */
+  longRunM: { value: 2, source: ours('a limit of this plan: up to some two metres a run is drawn anew without more ado') },
   ours: ours('choice of this plan'),
 } as const

@@ -231,3 +231,27 @@ describe('the card of a plan that measures first', () => {
     expect(cardLines(unlike).join(' ')).not.toMatch(/overlap/)
   })
 })
+
+describe('what is ours or from memory is marked where it is shown', () => {
+  const valueNamed = (plan: RepairPlan, name: string) => plan.sections.flatMap(({ values }) => values).find((value) => value.name === name)
+
+  test('a strip length is common practice, in the section, on the card and in the step', () => {
+    const plan = planOf('strands broken')
+    expect(valueNamed(plan, 'strip')?.provenance.status).toBe('common practice')
+    expect(plan.decision.lengths.find(({ name }) => name === 'strip')?.provenance.status).toBe('common practice')
+    expect(stepOf(plan, 'strip-crimp')?.values.find(({ name }) => name === 'strip')?.provenance.status).toBe('common practice')
+    expect(findingOf(plan, 'strip')?.text).toMatch(/without a published source/)
+  })
+
+  test('the limit of two metres for a new run is ours', () => {
+    const found = findingOf(planOf('copper-clad'), 'long-run')
+    expect(found?.values.most).toMatchObject({ value: 2, provenance: { status: 'common practice' } })
+    expect(found?.text).toMatch(/a limit of ours/)
+  })
+
+  test('a clip’s resistance is from memory', () => {
+    const strip = planJobs['workshop-led-strip'] as RepairJob
+    const clipped = { ...strip, tools: (strip.tools ?? []).map((tool) => (tool.kind === 'iron' ? { ...tool, clipMm: 3 } : tool)) }
+    expect(valueNamed(planRepair(clipped), 'from the clip into the air')).toMatchObject({ value: 8, provenance: { status: 'from memory' } })
+  })
+})

@@ -52,7 +52,7 @@ export const heatingWords = {
   },
   'limit-passed': {
     says: 'the {insulation} peaks at {peak}',
-    text: 'The edge of the {insulation}, {stub} from the solder, peaks at {peak}{end}, past the {limit} it stands for seconds. Clip the wire, or leave a longer stub.',
+    text: 'The {insulation}, {stub} from the solder, peaks at {peak}{end}, past the {limit} it stands for seconds. Clip the wire, or leave a longer stub.',
   },
   'tube-limit-passed': { says: 'the tube gets too hot', text: 'The tube passes its short limit of {limit}, a recalled figure: stop when the ring has run.' },
   moves: { says: 'the contact decides', text: 'What moves it most: {move} would wet it {gain}.' },

@@ -37,6 +37,10 @@ export function jointSection(facts: JobFacts, method: MethodName, ground: JointG
     if (predicted.value > limits.newOhm) draft.say('worse-than-wire', 'caution', { values: { resistance: predicted, fresh } })
   } else
     draft.say('crimp-limit', 'sound', { values: { fresh, aged, length: planValue('as much wire', limits.lengthMm, 'mm', assumed.ours) }, rule: 'pr-mv-splice' })
+  if (!isSoldered(method)) {
+    const strip = draft.value('strip', jointShape(method, facts).stripMm, 'mm', assumed.strip.source)
+    draft.say('strip', 'sound', { values: { strip } })
+  }
   if (limits.outerOhm === null)
     draft.say('no-room-to-age', 'caution', {
       values: { aged, wire: planValue('as much wire, at most', figure('wp-joint-share', 'equivalentWireMaxMm'), 'mm', rule('wp-joint-share').source) },

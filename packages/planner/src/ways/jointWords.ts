@@ -16,6 +16,10 @@ export const jointWords = {
     says: 'at most {fresh}, as {length} of its wire',
     text: 'A sound crimp measures at most {fresh} new, as much as {length} of its own wire, and {aged} once aged.',
   },
+  strip: {
+    says: 'strip {strip}',
+    text: 'Strip {strip}: a usual length, common practice without a published source. What the maker of barrel or clamp prints goes first.',
+  },
   'worse-than-wire': {
     says: 'predicted above its own length of wire',
     text: 'Predicted {resistance} is more than as much plain wire, {fresh}: take a crimp or a longer overlap.',

@@ -1,5 +1,6 @@
 import { assessMethods, galvanicDifferenceV, type MethodAssessment, type MethodName, UnknownEntryError } from '@strandwise/core'
 import { clampedKinds, type Finding, figure, type JobFacts, methodContext, type PlanSection, planValue, rule, SectionDraft } from '../facts/inner.ts'
+import { assumed } from '../job/inner.ts'
 import { splicedOutside } from './cutBack.ts'
 import { methodTitles } from './methodTitles.ts'
 import { methodWords } from './methodWords.ts'
@@ -28,8 +29,6 @@ const metBySteps: readonly string[] = [
 const toldElsewhere: readonly string[] = ['cb-no-room-at-plug', 'cb-splice-12in', 'me-databus']
 /** General rule on solder, listed among the rules only. */
 const solderOrder = 'me-conflict-solder'
-/** A longer new run needs routing: a limit of ours. */
-const longRunM = 2
 /** Days until a temporary repair is due for renewal: ours. */
 const temporaryDays = 30
 
@@ -76,8 +75,13 @@ export function methodSection(facts: JobFacts, method: MethodName, assess: Asses
     toFetch.push(`what a ${title} needs`)
   }
   if (outside) conditional = draft.say('out-of-zone', 'caution', { rule: 'cb-splice-not-where-flexed' })
-  if (method === 'replace-the-run' && facts.outLengthM > longRunM)
-    conditional ??= draft.say('long-run', 'caution', { values: { run: planValue('run', facts.outLengthM, 'm') }, rule: 'cb-end-to-end' })
+  const longRun = planValue('run drawn without more ado, at most', assumed.longRunM.value, 'm', assumed.longRunM.source)
+  if (method === 'replace-the-run' && facts.outLengthM > longRun.value)
+    conditional ??= draft.say('long-run', 'caution', {
+      values: { run: planValue('run', facts.outLengthM, 'm'), most: longRun },
+      rule: 'cb-end-to-end',
+      sources: [longRun.provenance],
+    })
   if (method === 'replace-the-run') runTools(draft, facts, toFetch)
   if (facts.temporary)
     draft.say('temporary', 'caution', {

@@ -10,7 +10,10 @@ export const methodWords = {
   'fetch-tool': { says: 'fetch {tool}', text: 'Fetch {tool}: it is not among what you have.' },
   'fetch-way': { says: '{title}: not at hand', text: 'A {title} is not among the ways at hand: fetch what it needs.' },
   'out-of-zone': { says: 'spliced outside the zone that moves', text: 'Where the lead moves every splice breaks again: both splices go where nothing moves.' },
-  'long-run': { says: 'a new run of {run}', text: 'A new run of {run} has to be drawn in: only if the way is open from terminal to terminal.' },
+  'long-run': {
+    says: 'a new run of {run}',
+    text: 'A new run of {run} has to be drawn in: only if the way is open from terminal to terminal. From {most} on that counts: a limit of ours.',
+  },
   metals: {
     says: '{pair} are {apart} apart',
     text: '{pair} are {apart} apart on the anodic index: above {most} the baser one is eaten in the wet. Use like platings, or seal.',

@@ -23,7 +23,7 @@ export function sampleStep({ to }: Mending): PlanStep {
   return step(to.units, 'sample', { values: { pull: planValue('sample holds at least', pull.forceN, 'N', pull.source) } })
 }
 
-const stripped = ({ to, way }: Mending) => planValue('strip', jointShape(way.method, to).stripMm, 'mm', assumed.ours)
+const stripped = ({ to, way }: Mending) => planValue('strip', jointShape(way.method, to).stripMm, 'mm', assumed.strip.source)
 
 const delay = () => planValue('crimp within', figure('me-al-clean-time', 'maxDelayS'), 's', rule('me-al-clean-time').source)
 export const isAluminium = ({ to }: Mending): boolean => to.material === 'aluminium-1350'

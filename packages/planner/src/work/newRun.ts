@@ -13,7 +13,7 @@ export function newRun(work: Mending): readonly PlanStep[] {
   const { to, decision } = work
   const { units } = to
   const { kind } = to.terminal
-  const strip = planValue('strip', jointShape('new-crimped-terminal', to).stripMm, 'mm', assumed.ours)
+  const strip = planValue('strip', jointShape('new-crimped-terminal', to).stripMm, 'mm', assumed.strip.source)
   const radius = planValue('least bend radius', minimumBendRadiusMm({ outsideDiameterMm: to.outsideMm, rule: 'unsupported' }), 'mm', rule('sr-bend-10d').source)
   const length = planValue('new run', decision.wire?.lengthM ?? to.outLengthM, 'm')
   const clamped = clampedKinds.includes(kind)
