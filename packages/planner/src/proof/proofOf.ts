@@ -70,8 +70,8 @@ function ofJoint(draft: SectionDraft<typeof proofWords>, facts: JobFacts, joint:
     draft.say('covered-blind', 'sound', { values: { spread, fresh }, names: { from, to }, rule: 'rd-before-after-same-points' })
     const most = planValue(band.name, band.value, 'V')
     const between = draft.say('covered-between', 'sound', { values: { current, settle, most }, names: { from, to }, rule: 'rd-before-after-same-points' })
-    // What the circuit's own fuse would not carry cannot be asked for first.
-    if (needs !== null && needs.value > (facts.job.circuit.fuseA ?? facts.currentA)) found.unshift(between)
+    // It comes first where nothing bare may be live, or the circuit's own fuse would not carry the current that a meter needs.
+    if (facts.flammableVapour || (needs !== null && needs.value > (facts.job.circuit.fuseA ?? facts.currentA))) found.unshift(between)
   }
   if (joint.outerOhm !== null) {
     const outer = draft.value('make it again from', joint.outerOhm * facts.currentA, 'V', rule('wp-joint-share').source)

@@ -146,7 +146,7 @@ describe('read as a master electrician would', () => {
     expect(codesOf(plan)).not.toContain('ratio')
     expect(codesOf(plan)).not.toContain('ratio-few')
     expect(stepOf(plan, 'shrink-later')?.text).toMatch(/No power on before the joint is covered/)
-    expect(plan.decision.doneWhen.map(({ code }) => code)).toEqual(['covered'])
+    expect(plan.decision.doneWhen.map(({ code }) => code)).toEqual(['covered-between', 'covered'])
   })
 
   test('a new run of feed and return has four ends; a winch’s is read within its on-time', () => {
