@@ -80,7 +80,7 @@ describe('the start of a cycle', () => {
     expect(starts().length).toBeGreaterThan(2)
   })
 
-  test('one that gains hardly anything for long is found by strides and halvings', () => {
+  test('a cycle that gains very little each time is found by strides and halvings', () => {
     const gain = (T: number): number => (T < 700 ? 1e-3 : 700 - T)
     expect(found(gain)).toBeCloseTo(700, 8)
     const [fast, slow] = [starts().slice(0, 40), starts().slice(40)]

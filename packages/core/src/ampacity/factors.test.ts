@@ -169,7 +169,7 @@ describe('groupingFactor', () => {
     }
   })
 
-  test('a gap is told with the known rows; so is an unknown table; a part of a conductor is refused', () => {
+  test('a gap and an unknown table are refused with the known entries listed; a fraction of a conductor is refused', () => {
     const gap = expect.objectContaining({ name: 'UnknownEntryError', parameter: 'loadedConductors', known: expect.arrayContaining(['9', '12']) })
     expect(() => groupingFactor({ loadedConductors: 10, table: 'iec-bunched' })).toThrow(gap)
     expect(() => groupingFactor({ loadedConductors: 6, table: 'as50881' })).toThrow(UnknownEntryError)

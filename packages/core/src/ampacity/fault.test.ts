@@ -37,7 +37,7 @@ describe('adiabaticFaultCurrentA', () => {
     expect(Math.abs((endC - 70) / 90 - 1)).toBeLessThan(0.012)
   })
 
-  test('refuses each parameter by name; the metal melts above; an unknown metal is told the known ones', () => {
+  test('refuses each parameter by name; the metal melts above; for an unknown metal the error lists the known ones', () => {
     for (const [parameter, value] of [
       ['areaMm2', 0],
       ['timeS', 0],

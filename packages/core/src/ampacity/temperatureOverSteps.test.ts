@@ -80,7 +80,7 @@ describe('temperatureOverStepsC', () => {
     expect(temperatureOverStepsC({ ...film, steps, repeated: true }).peakC).toBeCloseTo(conductorTemperatureC({ ...film, currentA: 16 }), 6)
   })
 
-  test('a burst that would melt the wire if it lasted may repeat; one that never settles is told', () => {
+  test('a burst that would melt the wire if it lasted may repeat; one that never settles is an error', () => {
     const burst = (offS: number) => [
       { currentA: 200, timeS: 0.2 },
       { currentA: 0, timeS: offS },
@@ -91,7 +91,7 @@ describe('temperatureOverStepsC', () => {
     expect(() => temperatureOverStepsC({ ...wire, steps: [{ currentA: 1000, timeS: 60 }], repeated: true })).toThrow(none)
   })
 
-  test('a cycle that gains a little for ever is told too, however slowly it climbs', () => {
+  test('a cycle that keeps gaining heat is an error as well, however slowly it climbs', () => {
     const potted = { ...wire, areaMm2: 0.05, conductorDiameterMm: 0.25, insulationThicknessMm: 10 }
     const steps = [
       { currentA: 16, timeS: 0.02 },
@@ -116,7 +116,7 @@ describe('temperatureOverStepsC', () => {
     )
   })
 
-  test('a wall that hardly conducts gives a number or an error that names the step', () => {
+  test('a wall that conducts almost nothing gives a number or an error that names the step', () => {
     const steps = [
       { currentA: 30, timeS: 20 },
       { currentA: 0, timeS: 40 },

@@ -165,7 +165,7 @@ describe('thermalTimeConstantS', () => {
     expect(Math.abs(t / tau - 1)).toBeLessThan(0.1)
   })
 
-  test('nothing to divide by at the temperature of the air; runaway is told with the current that melts', () => {
+  test('nothing to divide by at the temperature of the air; runaway is an error that gives the melting current', () => {
     expect(() => thermalTimeConstantS({ ...wire, atC: 23 })).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'atC' }))
     const runaway = expect.objectContaining({ name: 'NoSteadyStateError', cause: 'runaway', largestCurrentA: steadyCurrentA({ ...wire, limitC: 1083 }) })
     expect(() => thermalTimeConstantS({ ...wire, currentA: 400 })).toThrow(runaway)

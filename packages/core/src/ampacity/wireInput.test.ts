@@ -68,7 +68,7 @@ describe.each(Object.entries({ ...heat, ...store }))('%s', (name, call) => {
     }
   })
 
-  test('a field that is not given is the default that stands in wireDefaults', () => {
+  test('a missing field takes its default from wireDefaults', () => {
     const { material, layFactor, emissivity, airSpeedMPerS, pressurePa, solarAbsorbedWPerM, correlation } = wireDefaults
     const written = { ...base, material, layFactor, emissivity, airSpeedMPerS, pressurePa, solarAbsorbedWPerM, correlation }
     expect(call(base)).toEqual(call(written))

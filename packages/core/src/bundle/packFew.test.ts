@@ -23,7 +23,7 @@ test('two lie side by side, each against the edge', () => {
 })
 
 describe('three wires', () => {
-  test('equal ones stand in a triangle about the middle', () => {
+  test('three equal wires form a triangle around the middle', () => {
     const place = pack(1, 1, 1)
     const out = 2 / Math.sqrt(3)
     const expected = [-out, out / 2, out / 2, 0, -1, 1, 1 + out]
@@ -70,7 +70,7 @@ describe('three wires', () => {
     )
   })
 
-  test('up to two thirds of two equal ones the third lies in the gap, where it touches the edge at last', () => {
+  test('a third wire up to two thirds of two equal ones fits in their gap; at two thirds it touches the edge', () => {
     const place = pack(3, 3, 2)
     expect(place.slice(0, 2)).toEqual([-3, 3])
     expect(place.slice(3, 5)).toEqual([0, 0])

@@ -110,7 +110,7 @@ describe('energy and slope', () => {
     )
   })
 
-  test('two centres in one point press with all their width, and nowhere to', () => {
+  test('two wires with one centre overlap by the sum of their radii, without a direction of push', () => {
     const same: readonly Wire[] = [
       [1, 0, 1],
       [2, 0, 1],

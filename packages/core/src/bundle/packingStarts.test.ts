@@ -168,7 +168,7 @@ describe('a start in rings', () => {
     )
   })
 
-  test('one alone stands in the middle only of the first ring', () => {
+  test('a single wire lies in the middle only in the first ring plan', () => {
     expectRings(
       [1, 0.5, 0.5],
       [2, 1],

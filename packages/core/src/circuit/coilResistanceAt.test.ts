@@ -44,7 +44,7 @@ describe('coilResistanceAtOhm', () => {
     expect(() => coilResistanceAtOhm({ ...base, material: 'tin', wantedC: 240 })).toThrow(refused('wantedC'))
   })
 
-  test('a negative or endless resistance and an unknown metal are refused by name', () => {
+  test('a negative or infinite resistance and an unknown metal are refused by name', () => {
     for (const resistanceOhm of [-1, Number.NaN, Infinity]) expect(() => coilResistanceAtOhm({ ...base, resistanceOhm })).toThrow(refused('resistanceOhm'))
     expect(() => coilResistanceAtOhm({ ...base, material: 'mercury' as never })).toThrow(expect.objectContaining({ name: 'UnknownEntryError' }))
   })

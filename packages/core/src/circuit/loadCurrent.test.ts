@@ -60,7 +60,7 @@ describe('loadCurrentA, resistance and constant current', () => {
     expect(() => loadCurrentA({ supplyV: 12, seriesOhm: 0, load: { kind: 'resistance', resistanceOhm: 0 } })).toThrow(refused('load.resistanceOhm'))
   })
 
-  test('a constant current is itself up to the one that drops the whole supply', () => {
+  test('a constant-current load draws its current up to the one that drops the whole supply', () => {
     expect(loadCurrentA({ ...source, load: { kind: 'current', currentA: 4.2 } })).toBe(4.2)
     expect(loadCurrentA({ ...source, load: { kind: 'current', currentA: 60 } })).toBe(60)
     expect(() => loadCurrentA({ ...source, load: { kind: 'current', currentA: 60.01 } })).toThrow(

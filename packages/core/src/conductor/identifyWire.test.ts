@@ -40,7 +40,7 @@ describe('every gauge is found again', () => {
   })
 })
 
-describe('copper-clad aluminium told apart', () => {
+describe('copper-clad aluminium distinguished from copper', () => {
   const strands = { strandCount: 16, strandDiameterMm: about(0.2545, 0.01) }
 
   test('16 strands of 0.25 mm that resist 33 mohm/m are no copper: every copper of that size conflicts', () => {
@@ -54,7 +54,7 @@ describe('copper-clad aluminium told apart', () => {
     expect(first({ ...strands, massKgPerM: about(0.0074, 0.02) })).toMatchObject({ size: '18', material: 'annealed-copper', conflicts: [] })
   })
 
-  test('geometry alone cannot tell: both fit, copper stands first', () => {
+  test('geometry alone cannot decide: both fit, copper is listed first', () => {
     const fits = identifyWire(strands).filter(({ size, conflicts }) => size === '18' && conflicts.length === 0)
     expect(fits.map(({ material }) => material)).toEqual(expect.arrayContaining(['annealed-copper', 'copper-clad-aluminium']))
     expect(fits[0]?.material).toBe('annealed-copper')

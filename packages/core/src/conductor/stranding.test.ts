@@ -7,7 +7,7 @@ const count = fc.integer({ min: 1, max: 5000 })
 const diameter = fc.double({ min: 0.01, max: 10, noNaN: true })
 
 describe('stranded conductors', () => {
-  test('one strand is the wire itself', () => {
+  test('one strand is the whole wire', () => {
     const one = Object.freeze({ strandCount: 1, strandDiameterMm: 2 })
     expect(strandedAreaMm2(one)).toBeCloseTo(Math.PI, 14)
     expect(strandedDiameterMm(one)).toBe(2)

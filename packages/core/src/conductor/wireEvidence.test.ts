@@ -54,7 +54,7 @@ describe('what one reading says of the area of metal, by hand', () => {
     expect(strandedMass.likely * strandedOhms.likely).toBeCloseTo(solidMass.likely * solidOhms.likely, 9)
   })
 
-  test('17.241 mΩ a metre at 20 °C is a square millimetre; warmer, the same ohms are more metal', () => {
+  test('17.241 mΩ per metre at 20 °C is 1 mm² of copper; on a warmer wire the same resistance means a larger area', () => {
     const ohms = { low: 0.017241, high: 0.017241 }
     const at20 = areaOf({ strandCount: 1, resistanceOhmPerM: ohms, temperatureC: 20 })
     expect(at20.likely).toBeCloseTo((copper.resistivity20OhmM.nominal * 1e6) / 0.017241, 9)

@@ -43,7 +43,7 @@ describe('barrelFill', () => {
     expect(barrelFill({ conductorAreasMm2: Array.from({ length: 7 }, () => (Math.PI / 4) * 0.3 ** 2), barrelInsideMm: 0.9 })).toBeCloseTo(7 / 9, 12)
   })
 
-  test('fills add, and go with the inverse square of the bore; too much is told, not clipped', () => {
+  test('fills add and fall with the square of the bore; an overfull barrel is reported, not clipped', () => {
     fc.assert(
       fc.property(area, area, fc.double({ min: 0.5, max: 10, noNaN: true }), (a, b, barrelInsideMm) => {
         const both = barrelFill({ conductorAreasMm2: Object.freeze([a, b]), barrelInsideMm })

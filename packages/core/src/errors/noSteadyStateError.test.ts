@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { NoSteadyStateError } from './noSteadyStateError.ts'
 
-test('a runaway and a temperature above the ceiling are told apart, each with the largest current', () => {
+test('a runaway and a temperature above the ceiling have different codes, each with the largest current', () => {
   const runaway = new NoSteadyStateError('runaway', 12.3456, 1085)
   expect(runaway).toMatchObject({ name: 'NoSteadyStateError', code: 'runaway', cause: 'runaway', largestCurrentA: 12.3456, ceilingC: 1085 })
   expect(runaway.message).toContain('heating outruns cooling; up to 12.35 A')

@@ -3,14 +3,14 @@ import { entryAt } from './inner.ts'
 import { UnknownEntryError } from './unknownEntryError.ts'
 
 describe('an entry that a table lacks', () => {
-  test('is told with its field, its value and the known entries', () => {
+  test('names the field, the value and the known entries', () => {
     const error = new UnknownEntryError('material', 'gold', ['tin', 'silver'])
     expect(error).toBeInstanceOf(RangeError)
     expect(error).toMatchObject({ name: 'UnknownEntryError', code: 'unknown-entry', parameter: 'material', value: 'gold', known: ['tin', 'silver'] })
     expect(error.message).toBe('"material" has no entry "gold"; known: tin, silver')
   })
 
-  test('a number stands without quotes, and an empty table knows none', () => {
+  test('a number is printed without quotes; an empty table lists none', () => {
     expect(new UnknownEntryError('gauge', 99, []).message).toBe('"gauge" has no entry 99; known: none')
   })
 

@@ -58,14 +58,14 @@ describe('insulationResistanceMKPerW', () => {
 describe('finConductanceWPerK', () => {
   const fin = Object.freeze({ conductivityWPerMK: 391, areaMm2: 1, lossWPerMK: 0.1 })
 
-  test('endless: sqrt(k A G); a long one of either end comes to the same', () => {
+  test('an infinitely long fin: sqrt(k A G); a long one with either end agrees', () => {
     const endless = finConductanceWPerK(fin)
     expect(endless).toBeCloseTo(Math.sqrt(391e-6 * 0.1), 15)
     expect(finConductanceWPerK({ ...fin, lengthMm: 2000 })).toBeCloseTo(endless, 14)
     expect(finConductanceWPerK({ ...fin, lengthMm: 2000, end: 'held' })).toBeCloseTo(endless, 14)
   })
 
-  test('2.65/m of wire is endless to 1 %', () => {
+  test('a fin of 2.65/m is infinitely long to within 1 %', () => {
     const m = Math.sqrt(0.1 / 391e-6)
     expect(finConductanceWPerK({ ...fin, lengthMm: 2650 / m }) / finConductanceWPerK(fin)).toBeCloseTo(0.99, 3)
   })
@@ -76,7 +76,7 @@ describe('finConductanceWPerK', () => {
     expect(finConductanceWPerK({ ...fin, lossWPerMK: 0, lengthMm: 50, end: 'held' })).toBeCloseTo(391e-6 / 0.05, 15)
   })
 
-  test('insulated times held is the endless one squared; longer draws more from an insulated end, less from a held one', () => {
+  test('insulated-end times held-end conductance is that of the infinite fin squared; longer draws more from an insulated end, less from a held one', () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 300, noNaN: true }), fc.double({ min: 0.01, max: 1, noNaN: true }), (lengthMm, lossWPerMK) => {
         const Y = (length: number, end: 'insulated' | 'held') => finConductanceWPerK({ ...fin, lossWPerMK, lengthMm: length, end })

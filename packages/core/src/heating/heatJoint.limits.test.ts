@@ -108,7 +108,7 @@ describe('thermal limit 1.7e: plateau and mushy range at constant power, no wire
     expect(((liquidusAtS ?? 0) - (solidusAtS ?? 0)) / latent).toBeCloseTo(1, 6)
   })
 
-  test('on the plateau the joint stands still', () => {
+  test('on the plateau the joint’s temperature is constant', () => {
     const result = heatJoint(melt(183))
     expect(result.solidusAtS).toBeLessThan(0.75)
     expect(result.liquidusAtS).toBeGreaterThan(0.75)
@@ -122,7 +122,7 @@ describe('thermal limit 1.7e: plateau and mushy range at constant power, no wire
     expect((range.liquidusAtS ?? 0) - (range.solidusAtS ?? 0)).toBeCloseTo((C * 32) / 10, 6)
   })
 
-  test("it freezes by the same curve: heat in up to the tool's end leaves again", () => {
+  test('it freezes along the same curve: the heat taken up until the tool is removed leaves again', () => {
     // Tool removed with the solder half molten: it solidifies again by heat loss alone.
     const input = { ...melt(183), toolOffS: 0.75, observeS: 60, joint: { ...melt(183).joint, filmWPerM2K: 100 } }
     const { resolidifiedAtS, solidusAtS, liquidusAtS, energyResidual } = heatJoint({ ...input, accuracy: 0.01 })

@@ -69,7 +69,7 @@ describe('thermal limit 1.7d: constant power into a lump and its tails, no loss'
     }
   })
 
-  test('by its ends: at first all stays in the lump, at last all goes into the tails', () => {
+  test('limits: early on all heat stays in the lump, late all of it goes into the tails', () => {
     const wires = [lossless(1), lossless(1)]
     const { E, C } = figures(wires)
     const early = heatJoint({ ...heated(10, wires, 0.01), sampleTimesS: [1e-3] }).jointC[0] ?? 0

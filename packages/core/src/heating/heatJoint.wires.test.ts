@@ -75,7 +75,7 @@ describe('what is the same said otherwise', () => {
     expect(insulationPeakC[0]).toBeCloseTo(jointPeakC, 9)
   })
 
-  test.each([3, 5, 8])('a clip without resistance at %s mm is the limit of one with hardly any', (distanceMm) => {
+  test.each([3, 5, 8])('a clip without resistance at %s mm is the limit of one with very little', (distanceMm) => {
     const clip = (resistanceKPerW: number) => ({ ...side, clip: { distanceMm, resistanceKPerW, temperatureC: 30 } })
     const held = figures({ ...joint, conductors: [clip(0), side] }) as (number | null)[]
     const close = figures({ ...joint, conductors: [clip(1e-5), side] }) as (number | null)[]
@@ -121,7 +121,7 @@ describe('what is the same said otherwise', () => {
     expect(mixed.steadyC === alike.steadyC && mixed.wettedAtS === alike.wettedAtS).toBe(false)
   })
 
-  test('limits that differ are told apart on wires that are alike', () => {
+  test('equal wires with different limits are judged each by its own', () => {
     const { insulationExposureS } = heatJoint({ ...joint, conductors: [side, { ...side, insulationLimitC: 200 }] })
     expect(insulationExposureS[0]).toBeGreaterThan(insulationExposureS[1] ?? 0)
   })
@@ -145,7 +145,7 @@ describe('what is the same said otherwise', () => {
     expect(heatJoint(short)).toEqual(heatJoint({ ...joint, observeS: 32 }))
   })
 
-  test('a stub shorter than a thousandth of the first element stands apart from the joint', () => {
+  test('a stub shorter than a thousandth of the first element is not merged with the joint', () => {
     // 5 um of stub of a poor conductor: the edge is well below the joint's temperature from the start.
     const poor = { ...side, areaMm2: 0.01, diameterMm: 0.113, insulationOutsideMm: 0.4, conductivityWPerMK: 0.5, stubMm: 0.005 }
     const { edgeC, jointC } = heatJoint({ ...joint, conductors: [poor], sampleTimesS: [0.5] })

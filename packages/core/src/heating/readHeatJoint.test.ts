@@ -40,7 +40,7 @@ describe('wires that are alike share one solution', () => {
     expect(wireOf).toEqual([0, 0])
   })
 
-  test('each conductor knows its own, wherever the like one stands', () => {
+  test('each conductor finds its own wire, wherever an equal one is listed', () => {
     const other = { ...side, stubMm: 7 }
     const { wires, wireOf } = readHeatJoint({ ...joint, conductors: [side, other, side, { ...side, stubMm: 9 }] })
     expect(wireOf).toEqual([0, 1, 0, 2])
@@ -76,7 +76,7 @@ describe('wires that are alike share one solution', () => {
     expect(wiresOf(b, a)).toBe(2)
   })
 
-  test('a film under so thick a wall does not tell in the loss, only in what stands across it', () => {
+  test('under a very thick wall the film changes the temperature drop across it, not the loss', () => {
     const { wires } = readHeatJoint({
       ...joint,
       conductors: [

@@ -19,7 +19,7 @@ describe('the film coefficient of a stream', () => {
     }
   })
 
-  test('scales, and a given one is itself', () => {
+  test('scales with its factor; a given film is taken as it is', () => {
     const given = { ambientC: 20, lowC: 19, highC: 351, airC: 350, airSpeedMPerS: 10, pressurePa: 101325, diameterM: 2e-3 }
     const once = filmAt(crossFlowFilm({ ...given, factor: 1 }), 100)
     expect(filmAt(crossFlowFilm({ ...given, factor: 1.5 }), 100)).toBeCloseTo(1.5 * once, 9)

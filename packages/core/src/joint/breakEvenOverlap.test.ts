@@ -48,7 +48,7 @@ describe('breakEvenOverlapMm', () => {
     expect(breakEvenOverlapMm({ conductorsOhmPerM: [2, 0], interfaceSPerM: 50 })).toBeCloseTo(119.96786402577337, 10)
   })
 
-  test('far ends: a plain wire that is hardly, or enormously, worse', () => {
+  test('limits: a plain wire with almost the same, or a far higher, resistance', () => {
     // R - p0 L tends to (r1^2 + r2^2)/(s lambda); divided by p - p0 it is the overlap.
     const hardly = breakEvenOverlapMm({ conductorsOhmPerM: [2, 2], interfaceSPerM: 50, plainOhmPerM: 1 + 1e-6 }) ?? 0
     expect(hardly / ((1000 * (8 / 4 / Math.sqrt(200))) / 1e-6)).toBeCloseTo(1, 5)

@@ -167,7 +167,7 @@ describe('unlikeContact', () => {
     expect(turned.resistanceOhm).toBe(found.resistanceOhm)
   })
 
-  test('like faces, nothing else said: one clean spot', () => {
+  test('equal faces and defaults: one clean spot', () => {
     const face = { resistivityOhmM: ρ, hardnessMPa: 400 }
     const found = unlikeContact({ forceN: 30, faces: [face, face] })
     expect(found.softer).toBeNull()

@@ -115,7 +115,7 @@ describe('lapJointResistanceOhm', () => {
     expect((caught as DomainError).parameter).toBe(parameter)
   })
 
-  test('a missing pair and a pair that is not one are told apart', () => {
+  test('a missing pair and a pair of another length give different errors', () => {
     const code = (pair: unknown): unknown => {
       try {
         return lapJointResistanceOhm({ ...like, conductorsOhmPerM: pair as [number, number] })

@@ -33,7 +33,7 @@ describe('lapNetworkResistanceOhm', () => {
     expect(Math.abs(behind - lap - 0.008 * 0.006)).toBeLessThan(1e-16)
   })
 
-  test('turned end for end with its conductors changed over, it is the same', () => {
+  test('reversing the lap and swapping its conductors gives the same resistance', () => {
     const stretches = [wet(1, 3e6), wet(2, 0), wet(0.5, 1e4), wet(3, 0), wet(2, 8e5)]
     const there = lapNetworkResistanceOhm({ conductorsOhmPerM: [0.03, 0.008], stretches })
     const back = lapNetworkResistanceOhm({ conductorsOhmPerM: [0.008, 0.03], stretches: [...stretches].reverse() })

@@ -106,7 +106,7 @@ describe('twistedJointOverlap', () => {
     expect(found.interfaceSPerM).toBe(filletOf(0.8))
   })
 
-  test('hardly twisted it is the straight lap', () => {
+  test('with almost no twist it equals the straight lap', () => {
     const found = twistedJointOverlap({ ...twist, turns: 1e-6, pitchMm: 1e7 })
     const straight = { overlapMm: 10, conductorsOhmPerM, interfaceSPerM: filletOf(0.8) }
     expect(lapJointResistanceOhm(found) / lapJointResistanceOhm(straight)).toBeCloseTo(1, 12)

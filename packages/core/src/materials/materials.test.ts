@@ -13,7 +13,7 @@ const groups: readonly (readonly [string, Readonly<Record<string, Owner>>])[] = 
 const properties = ({ name: _name, ...rest }: Owner) => Object.entries(rest as Readonly<Record<string, MaterialValue | null>>)
 
 describe.each(groups)('%s', (_group, table) => {
-  test.each(Object.entries(table))('%s: stands under its own name, every value low <= nominal <= high, provenance complete', (key, owner) => {
+  test.each(Object.entries(table))('%s: its key is its name, every value low <= nominal <= high, provenance complete', (key, owner) => {
     expect(owner.name).toBe(key)
     for (const [property, value] of properties(owner)) {
       if (value === null) continue
@@ -71,7 +71,7 @@ describe('what physics says of the values', () => {
     }
   })
 
-  test('no insulation stands a short exposure below its continuous temperature', () => {
+  test('no short-exposure limit is below the continuous temperature', () => {
     for (const { continuousC, shortExposureC } of Object.values(insulations)) expect(shortExposureC.low).toBeGreaterThan(continuousC.low)
   })
 

@@ -10,7 +10,7 @@ describe('continuityProof', () => {
     expect(continuityProof(base)).toEqual({ verdict: 'cannot tell', dropLowV: 0, dropHighV: 210 })
   })
 
-  test('a tone passes only a circuit that stands the whole threshold', () => {
+  test('a tone passes only a circuit that may have the whole threshold resistance', () => {
     expect(continuityProof({ ...base, currentA: 0.001, allowedDropV: 0.05 }).verdict).toBe('passes')
     expect(continuityProof({ ...base, currentA: 0.00101, allowedDropV: 0.05 }).verdict).toBe('cannot tell')
   })
@@ -36,7 +36,7 @@ describe('continuityProof', () => {
     expect(() => continuityProof({ ...base, toned: 'yes' } as never)).toThrow(refused('toned'))
   })
 
-  test('a negative, missing or endless number is refused by name', () => {
+  test('a negative, missing or infinite number is refused by name', () => {
     for (const value of [-1, undefined, Number.NaN, Infinity]) {
       expect(() => continuityProof({ ...base, currentA: value } as never)).toThrow(refused('currentA'))
       expect(() => continuityProof({ ...base, allowedDropV: value } as never)).toThrow(refused('allowedDropV'))

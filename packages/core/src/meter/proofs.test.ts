@@ -21,7 +21,7 @@ describe('twoWireProof', () => {
     expect(twoWireProof({ ...proof, readingOhm: 5 }).verdict).toBe('fails')
   })
 
-  test('the limit itself passes at the high end and is not broken at the low end', () => {
+  test('a high end exactly at the limit passes; a low end exactly at it does not fail', () => {
     const exact = { percentOfReading: 0, counts: 1, resolutionOhm: 0.25 }
     expect(twoWireProof({ readingOhm: 0.75, meter: exact, currentA: 2, allowedDropV: 2 }).verdict).toBe('passes')
     expect(twoWireProof({ readingOhm: 1.25, meter: exact, currentA: 2, allowedDropV: 2 }).verdict).toBe('cannot tell')
@@ -79,7 +79,7 @@ describe('dropTestVerdict', () => {
     expect(dropTestVerdict({ ...drop, measuredV: 0.0005 }).dropLowV).toBeCloseTo(-0.00105, 15)
   })
 
-  test('at the working current itself nothing is scaled; the drop is proportional to the working current', () => {
+  test('a reading at the working current is not scaled; the drop is proportional to the working current', () => {
     fc.assert(
       fc.property(fc.double({ min: -10, max: 10, noNaN: true }), fc.double({ min: 0.01, max: 100, noNaN: true }), (measuredV, testA) => {
         const same = dropTestVerdict({ measuredV, uncertaintyV: 0, testA, workingA: testA, allowedDropV: 1 })

@@ -36,7 +36,7 @@ describe('readingInterval', () => {
     expect([low, high]).toEqual([-10.1, -9.9])
   })
 
-  test('an exact meter without leads gives the reading itself', () => {
+  test('an exact meter without leads gives the reading unchanged', () => {
     expect(readingInterval({ reading: 7, percentOfReading: 0, counts: 0, resolution: 0.1 })).toEqual({ low: 7, high: 7, standardUncertainty: 0 })
   })
 

@@ -16,7 +16,7 @@ const candidate = (input: Parameters<typeof fuseForWire>[0], ratedA: number) => 
 const codes = (input: Parameters<typeof fuseForWire>[0], ratedA: number) => candidate(input, ratedA).reasons.map(({ code }) => code)
 
 describe('fuseForWire', () => {
-  test('by hand: 4.2 A over 0.75 asks for 5.6 A, so 7.5 A; the wire stands 1.35 times that', () => {
+  test('by hand: 4.2 A over 0.75 asks for 5.6 A, so 7.5 A; the wire carries 1.35 times that', () => {
     expect(fuseForWire(base).ratedA).toBe(7.5)
     expect(codes(base, 5)).toEqual(['load-over-share'])
     expect(codes(base, 7.5)).toEqual([])
@@ -27,7 +27,7 @@ describe('fuseForWire', () => {
     expect(fuseForWire(base).candidates.map(({ ratedA }) => ratedA)).toEqual([...ratingsA])
   })
 
-  test('at 65 C the rating keeps 0.9496 of itself; in the cold it gains', () => {
+  test('at 65 C the rating falls to 0.9496 of its value; in the cold it rises', () => {
     expect(candidate({ ...base, ambientC: 65 }, 10).atAmbientA).toBeCloseTo(9.496, 12)
     expect(candidate({ ...base, ambientC: 23 }, 10).atAmbientA).toBe(10)
     expect(candidate({ ...base, ambientC: -27 }, 10).atAmbientA).toBeCloseTo(10.6, 12)

@@ -26,7 +26,7 @@ const timesAt = (input: Input, currentA: number) => ({
 })
 
 describe('fuseProtectsWire', () => {
-  test('1 mm2 behind 10 A: the wire stands 1.35 times the rating for ever and outlasts the fuse at every current', () => {
+  test('1 mm2 behind 10 A: the wire carries 1.35 times the rating continuously and outlasts the fuse at every current', () => {
     expect(1.35 * 10).toBeLessThan(steadyA)
     const { protects, worst, unprotected } = fuseProtectsWire(base)
     expect(protects).toBe(true)
@@ -49,7 +49,7 @@ describe('fuseProtectsWire', () => {
     expect(worst.wireS).toBeCloseTo(timesAt({ ...base, ratedA: 15 }, 1.35 * 15).wireS, 5)
   })
 
-  test('a fault that can draw no more than the wire stands for ever needs no fuse', () => {
+  test('a fault that draws no more than the wire carries continuously needs no fuse', () => {
     expect(fuseProtectsWire({ ...base, ratedA: 40, prospectiveA: steadyA * 0.999 })).toMatchObject({
       protects: true,
       unprotected: [],

@@ -29,7 +29,7 @@ describe('scan', () => {
     expect(scan((x) => -x - 1)).toEqual({ leastAt: 1, least: -2, below: [[0, 1]] })
   })
 
-  test('an endless start is crossed like any other', () => {
+  test('an infinite start value is crossed like any other', () => {
     const { below } = scan((x) => (x < 0.1 ? Infinity : 0.3 - x))
     expect(below).toHaveLength(1)
     expect(below[0]?.[0]).toBeCloseTo(0.3, 10)

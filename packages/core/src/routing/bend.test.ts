@@ -60,7 +60,7 @@ describe('bendStrain', () => {
 })
 
 describe('flexLifeCycles', () => {
-  test('at the ductility itself half a cycle breaks it', () => {
+  test('a strain equal to the ductility breaks it in half a cycle', () => {
     expect(flexLifeCycles({ strainAmplitude: 0.3 }).cycles).toBe(0.5)
   })
 
@@ -116,7 +116,7 @@ describe('freeSpanFrequencyHz', () => {
     expect(freeSpanFrequencyHz(span)).toBeCloseTo((Math.PI / (2 * 0.2 ** 2)) * Math.sqrt(1500e-6 / 0.01), 10)
   })
 
-  test('the root of the fixed beam solves cos k cosh k = 1, and stands 2.27 times above the pinned one', () => {
+  test('the root of the fixed beam solves cos k cosh k = 1, and is 2.27 times that of the pinned beam', () => {
     const ratio = freeSpanFrequencyHz({ ...span, ends: 'fixed' }) / freeSpanFrequencyHz(span)
     const k = Math.sqrt(ratio) * Math.PI
     expect(Math.cos(k) * Math.cosh(k)).toBeCloseTo(1, 10)

@@ -9,7 +9,7 @@ const rule = (id: string) => {
   return found
 }
 
-test('a figure stands in the SI unit of its key', () => {
+test('a figure is in the SI unit of its key', () => {
   expect(ruleFigure(rule('me-no-lap-at-plug'), 'minMm')).toBe(50)
   expect(ruleFigure(rule('wp-joint-share'), 'maxShareOfBudget')).toBe(0.1)
   expect(ruleFigure(rule('pr-load-test-time'), 'minS')).toBe(300)

@@ -52,7 +52,7 @@ describe('the rules of the trade as data', () => {
     expect(byId.size).toBe(406)
   })
 
-  test('each stands in the section that it decides, and no section is empty', () => {
+  test('each rule is in the section that it decides, and no section is empty', () => {
     for (const [section, rules] of Object.entries(practiceRulesBySection)) {
       expect(rules.length, section).toBeGreaterThan(0)
       for (const rule of rules) expect(rule.decides, rule.id).toBe(section)

@@ -53,7 +53,7 @@ describe('conditionHolds', () => {
     expect(conditionHolds(wet, { location: 'dry' })).toBe(false)
   })
 
-  test('several facts: any may meet it, and none may stand against a !=', () => {
+  test('several values of a fact: any may meet a condition, and with != none may be equal', () => {
     expect(conditionHolds({ field: 'rules', op: '=', values: ['aircraft'] }, { rules: ['small-craft', 'aircraft'] })).toBe(true)
     expect(conditionHolds({ field: 'rules', op: '!=', values: ['aircraft'] }, { rules: ['small-craft', 'aircraft'] })).toBe(false)
     expect(conditionHolds({ field: 'rules', op: '!=', values: ['aircraft'] }, { rules: ['small-craft'] })).toBe(true)
@@ -141,7 +141,7 @@ describe('rulesFor', () => {
     )
   })
 
-  test('an unknown section is told with the known ones', () => {
+  test('an unknown section is refused; the error lists the known ones', () => {
     expect(() => rulesFor('colour' as 'method', {})).toThrow(UnknownEntryError)
     expect(() => rulesFor('toString' as 'method', {})).toThrow(expect.objectContaining({ known: sections }))
   })

@@ -71,7 +71,7 @@ describe('stackLayers', () => {
     expect(stack.outsideMm).toBe(stack.layers[1]?.outsideMm)
   })
 
-  test('a layer that does not grip stands at its recovered inside and wall, and the next goes over that', () => {
+  test('a layer that does not grip has its recovered inside and wall, and the next layer covers that', () => {
     const stack = stackLayers({
       coreMm: 2,
       jointMm: 20,

@@ -127,7 +127,7 @@ describe('chooseSleeve', () => {
     expect(chooseSleeve({ ...joint, outsideLimitMm: choice?.outsideMm ?? 0, stock: [tube(6, 2, 1)] })[0]?.fits).toBe(true)
   })
 
-  test('a tube that hangs loose on the largest diameter stands at its own recovered size', () => {
+  test('a tube that hangs loose on the largest diameter has its freely recovered size', () => {
     expect(chooseSleeve({ ...joint, stock: [tube(12, 5, 1)] })[0]?.outsideMm).toBe(7)
   })
 
@@ -150,7 +150,7 @@ describe('chooseSleeve', () => {
     expect(() => chooseSleeve(i)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
   })
 
-  test('a sleeve material that is not known is told with the known ones', () => {
+  test('an unknown sleeve material is refused; the error lists the known ones', () => {
     const stock = [{ ...tube(6, 2, 1), material: 'rubber' as 'PVC' }]
     expect(() => chooseSleeve({ ...joint, stock })).toThrow(expect.objectContaining({ name: 'UnknownEntryError' }))
   })

@@ -35,7 +35,7 @@ describe('temperatureOrder', () => {
     }
   })
 
-  test('an unknown sleeve or alloy is told with the known ones', () => {
+  test('an unknown sleeve or alloy is refused; the error lists the known ones', () => {
     expect(() => temperatureOrder({ sleeve: 'rubber' as 'PVC', insulation: 'PVC' })).toThrow(expect.objectContaining({ name: 'UnknownEntryError' }))
     expect(() => temperatureOrder({ sleeve: 'PVC', alloy: 'gold' as 'SAC305', insulation: 'PVC' })).toThrow(
       expect.objectContaining({ name: 'UnknownEntryError' }),

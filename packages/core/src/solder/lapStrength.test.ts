@@ -18,7 +18,7 @@ describe('lap length for strength', () => {
     )
   })
 
-  test.each(['tensileMPa', 'areaMm2', 'shearMPa', 'safetyFactor', 'bondWidthMm'])('%s: 0, NaN and endless are refused by name', (name) => {
+  test.each(['tensileMPa', 'areaMm2', 'shearMPa', 'safetyFactor', 'bondWidthMm'])('%s: 0, NaN and infinity are refused by name', (name) => {
     const good = { tensileMPa: 220, areaMm2: 1, shearMPa: 30, safetyFactor: 1, bondWidthMm: 1 }
     for (const value of [0, -1, Number.NaN, Infinity]) {
       expect(() => lapLengthForStrengthMm({ ...good, [name]: value })).toThrow(expect.objectContaining({ name: 'DomainError', parameter: name }))

@@ -7,7 +7,7 @@ import { galvanicDifferenceV } from './galvanicDifference.ts'
 const known = Object.keys(anodicIndex) as MetalName[]
 
 describe('galvanicDifferenceV', () => {
-  test('a metal against itself is 0, and the order of the two does not matter', () => {
+  test('a metal against the same metal is 0, and the order of the two does not matter', () => {
     for (const one of known) {
       expect(galvanicDifferenceV(one, one)).toBe(0)
       for (const other of known) expect(galvanicDifferenceV(one, other)).toBe(galvanicDifferenceV(other, one))
@@ -23,12 +23,12 @@ describe('galvanicDifferenceV', () => {
         }
   })
 
-  test('the plating that touches is judged: tinned copper stands where tin stands', () => {
+  test('the plating that touches counts: tinned copper has the potential of tin', () => {
     expect(galvanicDifferenceV('tinned-copper', 'tin')).toBe(0)
     expect(galvanicDifferenceV('tinned-copper', 'annealed-copper')).toBeGreaterThan(0)
   })
 
-  test('MIL-STD-889, order in sea water: aluminium stands below tin, and tin below copper', () => {
+  test('MIL-STD-889, order in sea water: aluminium is below tin, and tin below copper', () => {
     const aluminiumToTin = galvanicDifferenceV('aluminium-1350', 'tin')
     const tinToCopper = galvanicDifferenceV('tin', 'annealed-copper')
     expect(galvanicDifferenceV('aluminium-1350', 'annealed-copper')).toBeCloseTo(aluminiumToTin + tinToCopper, 12)

@@ -50,7 +50,7 @@ test.each([
   expect(() => assessMethods({ ...good, [field]: value } as unknown as MethodContext)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
 })
 
-test('a metal or an insulation that is not known is told with the known ones', () => {
+test('an unknown metal or insulation is refused; the error lists the known ones', () => {
   expect(() => assessMethods({ ...good, metals: ['tin', 'gold'] } as unknown as MethodContext)).toThrow(expect.objectContaining({ name: 'UnknownEntryError' }))
   expect(() => assessMethods({ ...good, insulation: 'rubber' } as unknown as MethodContext)).toThrow(expect.objectContaining({ name: 'UnknownEntryError' }))
 })

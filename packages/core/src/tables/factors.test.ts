@@ -47,7 +47,7 @@ describe.each(Object.entries<AmbientTable>(ambientFactors))('ambient factors %s 
 })
 
 describe.each(Object.entries<GroupingTable>(groupingFactors))('grouping factors %s as data', (_name, table) => {
-  test('spans rise without overlap, factors never rise, the first is 1, only the last is endless', () => {
+  test('spans rise without overlap, factors never rise, the first is 1, only the last is open at its top', () => {
     expect(table.rows[0]?.factor).toBe(1)
     for (const [i, row] of table.rows.entries()) {
       if (row.to !== null) expect(row.to).toBeGreaterThanOrEqual(row.from)

@@ -16,7 +16,7 @@ describe('largest resistance', () => {
     }
   })
 
-  test('every row of ISO 6722-1 likewise', () => {
+  test('every row of ISO 6722-1 is found by its size', () => {
     for (const { areaMm2, plainOhmPerKm, metalCoatedOhmPerKm } of iso6722.rows) {
       expect(maximumResistanceOhmPerM({ standard: 'ISO 6722-1', areaMm2, coating: 'plain' })).toBe(plainOhmPerKm / 1000)
       const coated = () => maximumResistanceOhmPerM({ standard: 'ISO 6722-1', areaMm2, coating: 'metal-coated' })
@@ -102,7 +102,7 @@ describe('least pull-out force', () => {
     expect(call).toThrow(expect.objectContaining({ parameter, code }))
   })
 
-  test('what is known is told in the field that was asked for; where the standard never uses it, in its own', () => {
+  test('an error lists the known sizes in the unit asked for, or in the standard’s own if it has no such column', () => {
     const known = (input: object): unknown => {
       try {
         return minimumPullForceN(input as { standard: 'SAE AS7928' })

@@ -96,7 +96,7 @@ describe('wireVerdict: fuse', () => {
     expect(boltDown(10)).toEqual(['fuse-no-band', 'current-within-limit'])
   })
 
-  test('a load beyond every blade cannot be told', () => {
+  test('a load above every blade rating cannot be judged', () => {
     expect(codes({ ...job, wire: { ...wire, areaMm2: 70 }, currentA: 120 })[0]).toBe('fuse-load-beyond-series')
   })
 

@@ -30,7 +30,7 @@ describe('strandwise audit', () => {
     expect((await rowsOf(table(pump, 'x,51 AWG,PVC,3,2,12,40,'))).code).toBe(2)
   })
 
-  test('one JSON object a line is read as well, names that no row has are told', async () => {
+  test('one JSON object per line is read as well; unknown names are reported', async () => {
     const { rows, err } = await rowsOf(`${JSON.stringify({ ...good, colour: 'red' })}\n\n{"bad"\n[1]\n${JSON.stringify({ ...good, currentA: '4 A' })}`)
     expect(rows).toEqual([
       auditRow(good, 1),

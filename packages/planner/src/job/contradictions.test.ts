@@ -123,7 +123,7 @@ describe('a job whose fields contradict one another', () => {
     expect(issuesOf(mended(job, issue))).toEqual([])
   })
 
-  test('several at once are all told', () => {
+  test('several at once are all reported', () => {
     const job = { ...thin, wire: { ...feedOnly, bundleOutsideMm: 3 }, sleeves: [{ ...tube, recoveredInsideMm: 7 }] }
     expect(issuesOf(job).map((issue) => issue.path)).toEqual(['load.powerW', 'wire.bundleOutsideMm', 'sleeves.0.recoveredInsideMm'])
   })

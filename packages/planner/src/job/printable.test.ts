@@ -17,7 +17,7 @@ test.each(['4,2 mm² at 20 °C', 'Bilgenpumpe, Zuleitung „rot“', '水泵', '
   expect(printable(text)).toBe(text)
 })
 
-test('an issue is one line, whatever stands in its path and value', () => {
+test('an issue is one line, whatever its path and value contain', () => {
   const line = issueLine({ path: 'wire.\u001b[31m\n', value: 'x\r\ny\u0007', allowed: 'a', example: '' })
   expect(line).toBe('wire.\\u{1b}[31m\\u{a}: is "x\\u{d}\\u{a}y\\u{7}"; allowed: a')
 })

@@ -27,7 +27,7 @@ describe('the triangle', () => {
     })
   })
 
-  test('times itself it is the matrix', () => {
+  test('multiplied by its transpose it gives the matrix', () => {
     const entry = fc.double({ min: -1, max: 1, noNaN: true })
     const rows = fc.tuple(entry, entry, entry, entry, entry, entry)
     fc.assert(
@@ -94,7 +94,7 @@ describe('groups', () => {
   })
 })
 
-test('pairs stand on both sides of the diagonal; the last of one pair holds', () => {
+test('each pair is set on both sides of the diagonal; of a repeated pair the last counts', () => {
   expect(
     matrixOf(inputs('a', 'b', 'c'), [
       ['a', 'c', 0.2],

@@ -36,7 +36,7 @@ test.each(['a', 'b', 'c', 'd', 'e'] as const)('input %s has its mean, its standa
   }
 })
 
-test('quartiles of each shape stand where the shape puts them', () => {
+test('the quartiles of each distribution are those of its formula', () => {
   const half = (name: keyof typeof inputs): number => {
     const { low, high } = propagate(({ x }) => x, { x: inputs[name] }, { method: 'monte-carlo', draws, coverage: 0.5 })
     return (high - low) / 2

@@ -50,7 +50,7 @@ describe('levers that slide', () => {
     expect(toFlow((input) => input.conductors.every(({ stubMm }) => stubMm > 9))).toMatchObject([{ lever: 'stubMm', from: 6 }])
   })
 
-  test('the smallest move stands first, whichever lever it is; what has no measure last', () => {
+  test('the smallest change comes first, whichever lever; changes without a size come last', () => {
     const either = (input: HeatJointInput) => setC(input) >= 380 || contact(input) <= 1 || input.alloy === 'Sn42Bi58'
     const changes = toFlow(either, joint, {}, ['Sn42Bi58'])
     expect(levers(changes)).toEqual(['setC', 'contactResistanceKPerW', 'alloy'])

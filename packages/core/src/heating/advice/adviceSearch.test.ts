@@ -33,7 +33,7 @@ describe('the nearest position that serves', () => {
     expect(nearestPosition(-10, { low: -40, high: 20 }, (value) => value >= 5)).toBeCloseTo(5, 1)
   })
 
-  test('the end itself, and nowhere', () => {
+  test('a move that works only at the end, and one that works nowhere', () => {
     expect(nearestPosition(1, { low: 1, high: 100 }, (value) => value >= 100)).toBe(100)
     expect(nearestPosition(1, { low: 0.5, high: 100 }, () => false)).toBeNull()
     expect(nearestPosition(50, { low: 60, high: 55 }, () => true)).toBeLessThan(50.1)
@@ -63,7 +63,7 @@ describe('the places that are tried', () => {
     expect(tried(4, 4, 4)).toEqual([])
   })
 
-  test('the last is the end itself, to the last digit', () => {
+  test('the last position is exactly the end', () => {
     for (const [from, high] of [
       [0.49, 0.7],
       [3, 420],
@@ -90,12 +90,12 @@ describe('the places that are tried', () => {
     expect(tried(-10, -10, 20, (value) => value > 0).length).toBeLessThan(70)
   })
 
-  test('the lower of two that cannot be told by ratio', () => {
+  test('of two positions without a ratio the lower one', () => {
     expect(nearestPosition(-10, { low: -40, high: 20 }, (value) => value <= -30 || value >= 5)).toBeCloseTo(-30, 1)
   })
 })
 
-test('a move is the size of the logarithm, endless where there is none', () => {
+test('a move’s size is the logarithm of its ratio, infinite without a ratio', () => {
   expect(moveOf(2, 4)).toBeCloseTo(Math.LN2, 12)
   expect(moveOf(4, 2)).toBeCloseTo(Math.LN2, 12)
   for (const [from, to] of [

@@ -47,7 +47,7 @@ describe('a joint that does not flow', () => {
     }
   })
 
-  test('the smallest move stands first, an alloy last', () => {
+  test('the smallest change comes first, another alloy last', () => {
     const moves = advised().toFlow.map(({ from, to }) => (typeof from === 'number' && typeof to === 'number' ? Math.abs(Math.log(to / from)) : Infinity))
     expect(moves).toEqual([...moves].sort((a, b) => a - b))
     expect(advised().toFlow.at(-1)?.lever).toBe('alloy')
@@ -114,7 +114,7 @@ describe('insulation that suffers', () => {
     }
   })
 
-  test('both: spared and still flowing, by one lever', () => {
+  test('one lever reaches both goals: insulation spared, solder still flows', () => {
     expect(advised().both.length).toBeGreaterThan(0)
     for (const { result, lever } of advised().both) {
       expect(result.wettedAtS, lever).not.toBeNull()
@@ -123,7 +123,7 @@ describe('insulation that suffers', () => {
     expect(levers(advised().both)).not.toContain('contactResistanceKPerW')
   })
 
-  test('the clip stands a millimetre from the insulation, at the surroundings', () => {
+  test('the clip is 1 mm from the insulation, at ambient temperature', () => {
     const long = { ...side, stubMm: 10 }
     const { from, to, result } = named(heatJointAdvice({ ...joint, conductors: [long, long] }).both, 'clip')
     expect([from, to]).toEqual([null, 9])

@@ -56,7 +56,7 @@ describe('the rule on heat', () => {
     expect(result).toEqual(heatJoint({ ...joint, tool: iron(18), toolOffS, observeS: toolOffS + 30 }))
   })
 
-  test('the contact stays between solder over the whole flat and a tip that hardly rests', () => {
+  test('the contact stays between solder over the whole flat and a tip that barely touches', () => {
     const best = tipContactKPerW({
       diameterMm: 2.4,
       bridgeMm: tipContactDefaults.bridgeMm.low,
