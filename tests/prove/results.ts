@@ -50,6 +50,18 @@ export function keep(name: string, result: PartResult, seconds: number, sources:
   return file
 }
 
+/** Longest list in a dated report: its figures fit a page. The whole list is made again by running the part, and kept in tests/results/local. */
+const longestList = 30
+
+/** Details with every list cut after `longestList` items, and how many were left out. */
+export function withShortLists(details: string): string {
+  return details.replace(/(?:^- .*(?:\n|$))+/gm, (list) => {
+    const items = list.trimEnd().split('\n')
+    if (items.length <= longestList) return list
+    return `${items.slice(0, longestList).join('\n')}\n- and ${items.length - longestList} more\n`
+  })
+}
+
 /** Report of one day; parts run on other sources than the last are marked. */
 function report(date: string, state: State, sources: string): string {
   const today = Object.entries(state)
@@ -59,6 +71,6 @@ function report(date: string, state: State, sources: string): string {
     ([name, kept]) =>
       `| ${name} | ${kept.ok ? 'passed' : 'FAILED'} | ${kept.summary} | ${kept.seconds} s |${kept.sources === sources ? '' : ' earlier sources'}`,
   )
-  const sections = today.map(([name, kept]) => `## ${name}\n\n${kept.details.trim()}\n`)
+  const sections = today.map(([name, kept]) => `## ${name}\n\n${withShortLists(kept.details).trim()}\n`)
   return `# Proof of ${date}\n\nNode ${process.versions.node}, sources ${sources}.\n\n| part | result | figure | time |\n| --- | --- | --- | --- |\n${rows.join('\n')}\n\n${sections.join('\n')}`
 }

@@ -2,6 +2,7 @@ import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { withShortLists } from '../../prove/results.ts'
 import { findChromium } from '../../run/chromium.mjs'
 import { npmEnvironment, root } from '../../run/place.mjs'
 import { run } from '../../run/terminal.mjs'
@@ -68,4 +69,10 @@ describe('counting', () => {
     expect(counts(report(2, 1, file('passed', 'passed'), file('failed', 'passed', 'failed')))).toEqual({ passed: 2, failed: 1, left: 0 })
     expect(counts(report(1, 0, file('passed', 'passed'), file('failed')))).toEqual({ passed: 1, failed: 1, left: 0 })
   })
+})
+
+test('a dated report prints thirty items of a list and counts the rest', () => {
+  const list = (length: number): string => Array.from({ length }, (_, n) => `- item ${n}\n`).join('')
+  expect(withShortLists(`before\n\n${list(30)}\nafter`)).toBe(`before\n\n${list(30)}\nafter`)
+  expect(withShortLists(`before\n\n${list(35)}\nafter`)).toBe(`before\n\n${list(30)}- and 5 more\n\nafter`)
 })
