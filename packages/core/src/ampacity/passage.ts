@@ -93,20 +93,33 @@ function stepWithin(m: Motion, way: number, s: number, most: number, wantedS: nu
   return step
 }
 
+/** Seconds to wantedC at the rate of the start. */
+const linearS = (m: Motion, initialC: number, wantedC: number): number => (wantedC - initialC) / rateKPerS(m, initialC)
+/** Share of the way to the steady temperature that is left at wantedC. */
+const leftShare = (m: Motion, initialC: number, wantedC: number): number => (wantedC - m.targetC) / (initialC - m.targetC)
+
+/** False where wantedC is approached only asymptotically or not at all. */
+export function reaches(m: Motion, initialC: number, wantedC: number): boolean {
+  if (wantedC === initialC) return true
+  if (m.b.filmMKPerW !== null) {
+    const linear = linearS(m, initialC, wantedC)
+    return linear > 0 && 1 + linearPerS(m) * linear > onlyTends
+  }
+  const left = leftShare(m, initialC, wantedC)
+  return left > onlyTends && left < 1
+}
+
 /** Seconds to wantedC; null if it is approached only asymptotically or not at all. */
 export function timeTo(m: Motion, initialC: number, wantedC: number): number | null {
   if (wantedC === initialC) return 0
-  const { b } = m
-  if (b.filmMKPerW !== null) {
+  if (!reaches(m, initialC, wantedC)) return null
+  if (m.b.filmMKPerW !== null) {
     const perS = linearPerS(m)
-    const linear = (wantedC - initialC) / rateKPerS(m, initialC)
-    if (!(linear > 0) || !(1 + perS * linear > onlyTends)) return null
+    const linear = linearS(m, initialC, wantedC)
     return perS === 0 ? linear : Math.log1p(perS * linear) / perS
   }
   const way = initialC - m.targetC
-  const left = (wantedC - m.targetC) / way
-  if (!(left > onlyTends && left < 1)) return null
-  const end = -Math.log(left)
+  const end = -Math.log(leftShare(m, initialC, wantedC))
   const airS = airAtS(m, way)
   let elapsed = 0
   for (let s = 0; s < end; ) {

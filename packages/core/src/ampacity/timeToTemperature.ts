@@ -1,6 +1,6 @@
 import { requireFiniteResult } from '../errors/index.ts'
 import { motionOf, requireInitialC } from './motion.ts'
-import { timeTo } from './passage.ts'
+import { reaches, timeTo } from './passage.ts'
 import { requireConductorC } from './resolveWire.ts'
 import type { WireHeat, WireStore } from './wire.ts'
 
@@ -63,4 +63,10 @@ export function timeToTemperatureS(
   const m = motionOf(i, i.currentA)
   const timeS = timeTo(m, requireInitialC(m.b, i.initialC), requireConductorC('wantedC', i.wantedC, m.b))
   return timeS === null ? null : requireFiniteResult('currentA', i.currentA, timeS)
+}
+
+/** False where timeToTemperatureS is null; takes a small part of its time. */
+export function reachesTemperature(i: Parameters<typeof timeToTemperatureS>[0]): boolean {
+  const m = motionOf(i, i.currentA)
+  return reaches(m, requireInitialC(m.b, i.initialC), requireConductorC('wantedC', i.wantedC, m.b))
 }

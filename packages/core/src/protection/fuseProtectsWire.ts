@@ -1,4 +1,5 @@
 import { steadyCurrentA, timeToTemperatureS, type WireHeat, type WireStore } from '../ampacity/index.ts'
+import { reachesTemperature } from '../ampacity/inner.ts'
 import { DomainError, requireAboveUpTo, requireFinite, requireFiniteResult, requirePositive, UnknownEntryError } from '../errors/index.ts'
 import type { FusePoint } from '../tables/index.ts'
 import { requireBand } from './fuseBand.ts'
@@ -82,10 +83,13 @@ function compared(i: Parameters<typeof fuseProtectsWire>[0], gapsOnly: boolean):
   const wire = { ...i.wire, insulationShare: i.wire?.insulationShare ?? protectionDefaults.insulationShare }
   const steadyA = named(() => steadyCurrentA({ ...wire, limitC })) ?? 0
   const initialC = i.initialC === undefined ? wire.ambientC : requireFinite('initialC', i.initialC)
-  const wireS = (currentA: number): number | null => (initialC >= limitC ? 0 : timeToTemperatureS({ ...wire, currentA, wantedC: limitC, initialC }))
+  const isHot = initialC >= limitC
+  const motion = { ...wire, currentA: highestA, wantedC: limitC, initialC }
+  const wireS = (currentA: number): number | null => (isHot ? 0 : timeToTemperatureS({ ...motion, currentA }))
+  const harms = (currentA: number): boolean => isHot || reachesTemperature({ ...motion, currentA })
   // One call up front, so that errors name the field by its path here; the search then changes only the current.
-  named(() => timeToTemperatureS({ ...wire, currentA: highestA, wantedC: limitC, initialC }))
-  return named(() => matchBand(band, atAmbientA, steadyA, highestA, wireS, gapsOnly))
+  named(() => reachesTemperature(motion))
+  return named(() => matchBand(band, atAmbientA, steadyA, highestA, { wireS, harms, gapsOnly }))
 }
 
 /** Renames the wire formulas' parameters in errors: here they are inside "wire". */

@@ -20,8 +20,17 @@ const halvings = 60
 /** Halvings of a panel, one inside the other, before it is scanned. */
 const boundHalvings = 5
 
+/** The wire beside its fuse, and what is asked. */
+interface Compared {
+  /** Time of the wire to its limit at a current: null for never, never rising with the current. */
+  readonly wireS: (currentA: number) => number | null
+  /** False where wireS is null. */
+  readonly harms: (currentA: number) => boolean
+  readonly gapsOnly: boolean
+}
+
 /**
- * Compares the slow edge of a band with wireS, the wire's time to its limit at a current: null for never, never rising with the current.
+ * Compares the slow edge of a band with the wire's time to its limit.
  *
  * With gapsOnly, panels that are clear by bounds are not searched, so that worst may lie elsewhere; the unprotected ranges are the same.
  */
@@ -30,11 +39,10 @@ export function matchBand(
   atAmbientA: number,
   steadyA: number,
   highestA: number,
-  wireS: (currentA: number) => number | null,
-  gapsOnly = false,
+  { wireS, harms, gapsOnly }: Compared,
 ): FuseOverWire {
   const fuseS = (currentA: number): number | null => openingTimeS(band, 'longestS', currentA / atAmbientA)
-  const lowestA = highestA > steadyA ? leastHarmfulA(steadyA, highestA, wireS) : null
+  const lowestA = highestA > steadyA ? leastHarmfulA(steadyA, highestA, harms) : null
   if (lowestA === null) return { protects: true, worst: { currentA: highestA, fuseLongestS: fuseS(highestA), wireS: null }, unprotected: [] }
 
   let lowA = lowestA
@@ -89,14 +97,14 @@ function isClear(lowA: number, highA: number, fuseS: (currentA: number) => numbe
 }
 
 /** Least current at which the wire reaches its limit: its steady limit, or a larger current if that is unstable; null if none. */
-function leastHarmfulA(steadyA: number, highestA: number, wireS: (currentA: number) => number | null): number | null {
-  if (wireS(Math.min(highestA, steadyA * (1 + nearSteadyShare))) !== null) return steadyA
-  if (wireS(highestA) === null) return null
+function leastHarmfulA(steadyA: number, highestA: number, harms: (currentA: number) => boolean): number | null {
+  if (harms(Math.min(highestA, steadyA * (1 + nearSteadyShare)))) return steadyA
+  if (!harms(highestA)) return null
   let low = steadyA
   let high = highestA
   for (let n = 0; n < halvings; n += 1) {
     const middle = (low + high) / 2
-    if (wireS(middle) === null) low = middle
+    if (!harms(middle)) low = middle
     else high = middle
   }
   return high

@@ -1,0 +1,2 @@
+// Internal exports for core's other rooms.
+export { reachesTemperature } from './timeToTemperature.ts'
