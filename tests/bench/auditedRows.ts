@@ -24,9 +24,14 @@ async function feed(stdin: Writable, rows: number): Promise<void> {
   stdin.end()
 }
 
-/** Sends rows made on the fly through the command; lines that came out, peak memory and processor time, which other work on the machine hardly moves. */
-export async function auditedRows(rows: number, workers: number): Promise<{ readonly lines: number; readonly peakMb: number; readonly cpuS: number }> {
+/** Sends rows made on the fly through the command; lines that came out, peak memory and processor time, which other work on the machine hardly moves. With heapMb, long-lived memory is limited to that. */
+export async function auditedRows(
+  rows: number,
+  workers: number,
+  heapMb?: number,
+): Promise<{ readonly lines: number; readonly peakMb: number; readonly cpuS: number }> {
   const command = [
+    ...(heapMb === undefined ? [] : [`--max-old-space-size=${heapMb}`]),
     `--import=data:text/javascript,${encodeURIComponent(report)}`,
     `${root}packages/planner/bin/strandwise.mjs`,
     'audit',
