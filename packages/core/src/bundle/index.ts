@@ -1,2 +1,3 @@
 export { bundleDiameterMm } from './bundleDiameter.ts'
 export { packBundle } from './packBundle.ts'
+export { tiedBundle } from './tiedBundle.ts'

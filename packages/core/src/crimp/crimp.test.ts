@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { barrelFill } from './barrelFill.ts'
 import { compressionFraction } from './compressionFraction.ts'
+import { barrelFillLimits } from './crimpDefaults.ts'
 import { crimpHeightMm } from './crimpHeight.ts'
 
 const refused = (parameter: string) => expect.objectContaining({ name: 'DomainError', parameter })
@@ -107,4 +108,11 @@ describe('crimpHeightMm', () => {
     expect(() => crimpHeightMm({ ...crimp, compressionFraction: 1 })).toThrow(refused('compressionFraction'))
     for (const shapeFactor of [0, 1.001, Number.NaN]) expect(() => crimpHeightMm({ ...crimp, shapeFactor })).toThrow(refused('shapeFactor'))
   })
+})
+
+test('a full barrel: seven like strands in the smallest round bore fill 7/9, close packing would fill pi/sqrt(12)', () => {
+  expect(barrelFill({ conductorAreasMm2: Array.from({ length: 7 }, () => Math.PI / 4), barrelInsideMm: 3 })).toBeCloseTo(7 / 9, 12)
+  expect(barrelFillLimits.high).toBeGreaterThan(7 / 9)
+  expect(barrelFillLimits.high).toBeLessThan(Math.PI / Math.sqrt(12))
+  expect(barrelFillLimits.low).toBeLessThan(barrelFillLimits.high)
 })

@@ -1,5 +1,5 @@
 import { frozen } from '../errors/inner.ts'
-import type { Provenance } from '../materials/index.ts'
+import type { Interval, Provenance } from '../materials/index.ts'
 
 /** Defaults of the crimp formulas. */
 export const crimpDefaults = /* @__PURE__ */ frozen({
@@ -7,3 +7,14 @@ export const crimpDefaults = /* @__PURE__ */ frozen({
   shapeFactor: 1,
   provenance: { status: 'derived', source: 'geometry: no section is larger than its width times its height' },
 } as const satisfies { readonly shapeFactor: number; readonly provenance: Provenance })
+
+/**
+ * Share of a barrel's bore that the conductors' metal should fill: below the low end the crimp stays loose, above the high end the strands do not go in.
+ *
+ * @source trade figures for closed barrels (from memory); the maker's printed range comes first
+ */
+export const barrelFillLimits = /* @__PURE__ */ frozen({
+  low: 0.4,
+  high: 0.8,
+  provenance: { status: 'from memory', source: 'Trade figures for closed barrels: a strand bundle is a fifth to a third air' },
+} as const satisfies Interval & { readonly provenance: Provenance })

@@ -1,5 +1,5 @@
 export { barrelFill } from './barrelFill.ts'
 export { compressionFraction } from './compressionFraction.ts'
-export { crimpDefaults } from './crimpDefaults.ts'
+export { barrelFillLimits, crimpDefaults } from './crimpDefaults.ts'
 export { crimpHeightMm } from './crimpHeight.ts'
 export { pullShareOfConductor } from './pullShareOfConductor.ts'

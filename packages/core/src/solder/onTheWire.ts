@@ -84,7 +84,7 @@ export const rosinFluxWindow = /* @__PURE__ */ frozen({
 } as const satisfies { readonly activeFromC: number; readonly bestC: Interval; readonly charsAboveC: number; readonly provenance: Provenance })
 
 /**
- * Tells whether strands of this appearance may wet with rosin flux; false means cut back to bright metal.
+ * Tells whether the strands of a wire, bright, dull or black, may wet with rosin flux; false means cut back to bright metal.
  *
  * @equation row of strandSurfaces
  * @symbol surface - surface - 1 - how the strands look
