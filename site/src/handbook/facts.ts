@@ -1,4 +1,5 @@
 import type { QuantityKind } from '@strandwise/working/quantity'
+import type { WithoutForm } from './withoutForm.ts'
 
 /** A field of a form: its path among the arguments, meaning and value. */
 export interface HandField {
@@ -63,12 +64,17 @@ export interface HandFunction {
   readonly example: string
   /** Names of the parameters. */
   readonly parameters: readonly string[]
-  /** null if the arguments are no plain data, or too many for a form. */
+  /** null if the arguments are no plain data, or too many for a form; then it says why. */
   readonly form: { readonly fields: readonly HandField[]; readonly inputs: readonly unknown[] } | null
+  readonly withoutForm: WithoutForm | null
   readonly resultUnit: string
   readonly hasWorking: boolean
   readonly checks: readonly HandCheck[]
+  /** Why no figure checks it; null if that is not said. */
+  readonly uncheckedBecause: string | null
   readonly bytes: number
+  /** True if its code stands in a file of its own, else with its room. */
+  readonly ownFile: boolean
   readonly uses: readonly HandUse[]
   readonly near: readonly string[]
 }

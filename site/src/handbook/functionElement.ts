@@ -13,7 +13,12 @@ class HandbookFunction extends HTMLElement {
   }
 
   #wake(): Promise<LiveFunction> {
-    this.#live ??= import('./liveFunction.ts').then(({ LiveFunction: Live }) => new Live(this))
+    this.#live ??= import('./liveFunction.ts').then(({ LiveFunction: Live }) => {
+      const live = new Live(this)
+      // Fetched ahead; a failure is told when the form needs it.
+      live.load().catch(() => undefined)
+      return live
+    })
     return this.#live
   }
 }

@@ -1,18 +1,24 @@
 import { rooms } from 'virtual:handbook-rooms'
 import type { HandField } from './facts.ts'
-import { type FieldProblem, readFields } from './readFields.ts'
+import { type FieldProblem, hasUnits, readFields } from './readFields.ts'
+import type { ReadUnit } from './readUnit.ts'
 import { refusalOf } from './refusal.ts'
 import { resultMarkup } from './resultMarkup.ts'
 
 interface Told {
   readonly name: string
   readonly room: string
+  /** Address of the function's file; null if it comes with its room. */
+  readonly code: string | null
   readonly unit: string
   readonly fields: readonly HandField[]
   readonly inputs: readonly unknown[]
   /** Names of positional parameters; null for one object. */
   readonly names: readonly string[] | null
 }
+
+/** Bare numbers need no reader of units. */
+const noUnits: ReadUnit = () => null
 
 /** A form that computes while one types; loaded on first touch. */
 export class LiveFunction {
@@ -26,14 +32,24 @@ export class LiveFunction {
     this.#told = JSON.parse(root.dataset.function ?? '{}') as Told
   }
 
+  /** The function itself, fetched once. */
+  async load(): Promise<(...inputs: readonly unknown[]) => unknown> {
+    const { code, room, name } = this.#told
+    const module: Readonly<Record<string, unknown>> | undefined = code === null ? await rooms[room]?.() : await import(/* @vite-ignore */ code)
+    const run = module?.[name]
+    if (typeof run !== 'function') throw new Error(`${name} is not in ${code ?? room}`)
+    return run as (...inputs: readonly unknown[]) => unknown
+  }
+
   async compute(): Promise<void> {
     this.#call += 1
     const call = this.#call
-    const { fields, inputs, room, name, unit } = this.#told
-    const read = readFields(fields, inputs, this.#typed())
+    const { fields, inputs, unit } = this.#told
+    const typed = this.#typed()
+    const read = readFields(fields, inputs, typed, hasUnits(fields, typed) ? (await import('./readUnit.ts')).readUnit : noUnits)
+    if (call !== this.#call) return
     if (read.problems.length > 0) return this.#refuse(read.problems, '')
-    const run = (await rooms[room]?.())?.[name]
-    if (typeof run !== 'function') throw new Error(`${name} is not in ${room}`)
+    const run = await this.load()
     try {
       const result: unknown = await run(...read.inputs)
       if (call !== this.#call) return

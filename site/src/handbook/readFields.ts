@@ -1,5 +1,5 @@
-import { parseQuantity, QuantityError } from '@strandwise/working/quantity'
 import type { HandField } from './facts.ts'
+import type { ReadUnit } from './readUnit.ts'
 
 export interface FieldProblem {
   readonly id: string
@@ -9,30 +9,37 @@ export interface FieldProblem {
 
 const bare = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i
 
+const isBare = (text: string): boolean => bare.test(text.trim().replace('−', '-'))
+const partsOf = (field: HandField, text: string): readonly string[] => (field.kind === 'numbers' ? text.split(/[;,]\s+|[;,](?=\d)/) : [text])
+
+/** True if a field holds more than bare numbers, so that a reader of units is needed. */
+export const hasUnits = (fields: readonly HandField[], typed: Readonly<Record<string, string>>): boolean =>
+  fields.some(
+    (field) =>
+      field.quantity !== undefined &&
+      (field.kind === 'number' || field.kind === 'numbers') &&
+      !partsOf(field, typed[field.id] ?? '').every((part) => part.trim() === '' || isBare(part)),
+  )
+
 /** Parses a number, bare or with a unit of its kind; a string says what is allowed instead. */
-function numberIn(text: string, { quantity, unit }: HandField): number | string {
+function numberIn(text: string, { quantity, unit }: HandField, readUnit: ReadUnit): number | string {
   const plain = text.trim().replace('−', '-')
-  if (bare.test(plain)) return Number(plain.replace(',', '.'))
+  if (isBare(plain)) return Number(plain.replace(',', '.'))
   if (quantity === undefined) return `a number${unit === '' ? '' : ` in ${unit}`}`
-  try {
-    return parseQuantity(plain, quantity)
-  } catch (error) {
-    if (error instanceof QuantityError) return `a number in ${unit}, or with a unit of its own`
-    throw error
-  }
+  return readUnit(plain, quantity) ?? `a number in ${unit}, or with a unit of its own`
 }
 
-function valueIn(field: HandField, text: string): unknown | FieldProblem {
+function valueIn(field: HandField, text: string, readUnit: ReadUnit): unknown | FieldProblem {
   const problem = (allowed: string): FieldProblem => ({ id: field.id, read: text.trim() === '' ? 'nothing' : text.trim().slice(0, 40), allowed })
   if (field.kind === 'yes-no') return text === 'true'
   if (field.kind === 'text') return text
   if (field.kind === 'choice') return text === 'true' ? true : text === 'false' ? false : field.choices.includes(text) && bare.test(text) ? Number(text) : text
   if (field.kind === 'numbers') {
-    const found = text.split(/[;,]\s+|[;,](?=\d)/).map((part) => numberIn(part, field))
+    const found = partsOf(field, text).map((part) => numberIn(part, field, readUnit))
     const wrong = found.find((one) => typeof one === 'string')
     return wrong === undefined ? found : problem(`${wrong}, several with commas between them`)
   }
-  const found = numberIn(text, field)
+  const found = numberIn(text, field, readUnit)
   return typeof found === 'string' ? problem(found) : found
 }
 
@@ -59,6 +66,7 @@ export function readFields(
   fields: readonly HandField[],
   inputs: readonly unknown[],
   typed: Readonly<Record<string, string>>,
+  readUnit: ReadUnit,
 ): { readonly inputs: readonly unknown[]; readonly problems: readonly FieldProblem[] } {
   const made = structuredClone(inputs) as unknown[]
   const problems: FieldProblem[] = []
@@ -68,7 +76,7 @@ export function readFields(
       put(made, field.path, undefined)
       continue
     }
-    const value = valueIn(field, text)
+    const value = valueIn(field, text, readUnit)
     if (isProblem(value)) problems.push(value)
     else put(made, field.path, value)
   }

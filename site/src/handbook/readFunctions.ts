@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { formulas } from '@strandwise/working/formulas'
 import { type Figure, figures } from '../../../references/count/figures.ts'
+import { unchecked } from '../../../references/count/unchecked.ts'
 import { entries } from '../../../tests/docs/entries.ts'
 import { evaluate, parseExample } from '../../../tests/docs/example.ts'
 import type { Entry } from '../../../tests/docs/extract.ts'
@@ -10,14 +11,20 @@ import { equationTex, printedUnit, texOfName } from '../../../tests/docs/working
 import { wordsOf } from '../methodPage/readable.ts'
 import type { HandCheck, HandFunction, HandUse } from './facts.ts'
 import { formOf } from './formFields.ts'
-import { sizesOf } from './sizes.ts'
+import type { FunctionCode } from './functionCode.ts'
+import { whyWithoutForm } from './withoutForm.ts'
 
 const root = fileURLToPath(new URL('../../../', import.meta.url))
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1)
 
 /** "wireSagMm" as "Wire sag". */
 export function titleOf(name: string): string {
   const { words } = wordsOf(name)
-  return words.charAt(0).toUpperCase() + words.slice(1).replace(/\bawg\b/, 'AWG')
+  const named = words
+    .replace(/\b(?:astm|awg|cfr|faa|iec|iso|nec|sae|[a-z]{1,2}\d{3,})\b/g, (word) => word.toUpperCase())
+    .replace(/\b(?:bernstein|churchill|nusselt|onderdonk|preece|rayleigh)\b/g, capital)
+  return capital(named)
 }
 
 interface UsedIn {
@@ -74,13 +81,16 @@ function inputsOf(example: string): readonly unknown[] {
   }
 }
 
+const argumentsOf = (example: string): string => (example === '' ? '' : parseExample(example).argumentsText)
+
 /** Order of checks by status of their source; a page lists the first ones and counts the rest. */
 const standing = ['published', 'library', 'derived', 'from memory']
 
-function functionOf(entry: Entry, all: readonly Entry[], checks: readonly Figure[], bytes: number, used: readonly UsedIn[]): HandFunction {
+function functionOf(entry: Entry, all: readonly Entry[], checks: readonly Figure[], code: FunctionCode | undefined, used: readonly UsedIn[]): HandFunction {
   const { doc, name, room } = entry
   const [example = ''] = doc.examples
   const inputs = inputsOf(example)
+  const form = formOf(entry, inputs) ?? null
   const result = doc.symbols.find(({ path }) => path === 'result')
   const mentions = new RegExp(`\\b${name}\\b`)
   const about = [...doc.remarks, ...doc.equations, ...doc.sources, ...doc.throws, ...doc.symbols.map(({ meaning }) => meaning)].join(' ')
@@ -106,28 +116,31 @@ function functionOf(entry: Entry, all: readonly Entry[], checks: readonly Figure
     sources: doc.sources,
     example,
     parameters: entry.parameters.map((parameter) => parameter.name),
-    form: formOf(entry, inputs) ?? null,
+    form,
+    withoutForm: form === null ? whyWithoutForm(argumentsOf(example), inputs, all) : null,
     resultUnit: result === undefined || result.unit === '1' ? wordsOf(name).unit : printedUnit(result.unit),
     hasWorking: Object.hasOwn(formulas, name),
     checks: [...checks].sort((a, b) => standing.indexOf(a.status) - standing.indexOf(b.status)).map(checkOf),
-    bytes,
+    uncheckedBecause: unchecked[name] ?? null,
+    bytes: code?.gzipBytes ?? 0,
+    ownFile: code !== undefined && code.code !== null,
     uses: used.filter(({ text }) => mentions.test(text)).map(({ use }) => use),
     near: [...new Set([...named, ...beside].map((other) => other.name))],
   }
 }
 
 /** A page for every public function, from its docstring, its checks and its callers. */
-export async function readFunctions(): Promise<readonly HandFunction[]> {
+export async function readFunctions(codes: Readonly<Record<string, FunctionCode>>): Promise<readonly HandFunction[]> {
   const all = entries()
   const found = all.filter(({ kind }) => kind === 'function')
-  const [sizes, checks] = await Promise.all([sizesOf(found), figures()])
+  const checks = await figures()
   const used = [...planUses(), ...learnUses()]
   return found.map((entry) =>
     functionOf(
       entry,
       all,
       checks.filter((figure) => !figure.looksUp && figure.checks.includes(entry.name)),
-      sizes.get(entry.name) ?? 0,
+      codes[entry.name],
       used,
     ),
   )

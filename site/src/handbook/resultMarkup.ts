@@ -1,5 +1,5 @@
 import { escapeText } from '../drawings/svg.ts'
-import { quantityText } from '../learn/workingMarkup.ts'
+import { quantityText } from '../learn/quantityText.ts'
 import { wordsOf } from '../methodPage/readable.ts'
 
 /** Of a longer list only both ends are shown. */
@@ -7,6 +7,7 @@ const longest = 12
 /** Most values shown of one result; the code example has all of them. */
 const mostLines = 80
 const longestText = 240
+const longestShort = 80
 
 const inWords = (key: string): string => {
   const { words } = wordsOf(key)
@@ -44,6 +45,8 @@ function lines(value: unknown, unit: string, place: readonly string[]): readonly
 
 /** A result: a single number in large type, several as a list. */
 export function resultMarkup(value: unknown, unit: string): string {
+  // A whole report or page is text, not a figure.
+  if (typeof value === 'string' && value.length > longestShort) return `<pre tabindex="0">${escapeText(plain(value, unit))}</pre>`
   if (typeof value !== 'object' || value === null) return `<p class="short">${escapeText(plain(value, unit))}</p>`
   const all = lines(value, '', [])
   const rows = all.length > mostLines ? [...all.slice(0, mostLines), ['…', `${all.length} values in all`] as const] : all

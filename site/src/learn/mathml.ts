@@ -1,4 +1,5 @@
 import katex from 'katex'
+import { unitText } from './quantityText.ts'
 
 /** A line with more characters than this, about a phone's width, also breaks at plus signs and bracketed factors. */
 const longLine = 32
@@ -57,12 +58,6 @@ export function mathml(tex: string, display: 'block' | 'inline' = 'inline'): str
       .replaceAll('</msqrt>', '</mrow></msqrt>')
   )
 }
-
-/** Units in words, so that a number does not run into "1/m". */
-const spoken: Readonly<Record<string, string>> = { '1/m': 'per metre', '1/mm': 'per mm', '1/K': 'per kelvin', '1/s': 'per second' }
-
-/** A unit as shown to readers. */
-export const unitText = (unit: string): string => spoken[unit] ?? unit
 
 /** Separates a unit from its number, and spells out a unit that begins with 1. */
 const apart = (tex: string): string =>
