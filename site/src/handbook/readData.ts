@@ -1,7 +1,7 @@
 import * as core from '@strandwise/core'
 import { entries } from '../../../tests/docs/entries.ts'
 import { shown, wordsOf } from '../methodPage/readable.ts'
-import { differenceColumns } from './againstFormula.ts'
+import { differencesOf } from './againstFormula.ts'
 import type { Cell, HandData, HandTable } from './facts.ts'
 import { titleOf } from './readFunctions.ts'
 
@@ -9,7 +9,9 @@ type Fields = Readonly<Record<string, unknown>>
 
 const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value)
 /** Shorter lists are no tables. */
-const fewestRows = 3
+const fewestRows = 2
+/** Fewer records are no list of materials. */
+const fewestRecords = 3
 
 const isRows = (value: unknown): value is readonly Fields[] => Array.isArray(value) && value.length >= fewestRows && value.every(isFields)
 
@@ -17,7 +19,7 @@ const isRows = (value: unknown): value is readonly Fields[] => Array.isArray(val
 const isRecords = (value: Fields): boolean => {
   const items = Object.values(value)
   return (
-    items.length >= fewestRows &&
+    items.length >= fewestRecords &&
     items.every((item) => isFields(item) && ('provenance' in item || Object.values(item).some((part) => isFields(part) && 'provenance' in part)))
   )
 }
@@ -25,7 +27,8 @@ const isRecords = (value: Fields): boolean => {
 /** A value as a cell; intervals and objects in words. */
 function cell(value: unknown, key: string): Cell {
   if (value === null || value === undefined) return ''
-  if (typeof value === 'number') return value
+  // Converted figures without the noise of their last bits.
+  if (typeof value === 'number') return Number(value.toPrecision(12))
   if (isFields(value) && typeof value.low === 'number' && value.low === value.high) return value.low
   const { unit } = wordsOf(key)
   const text = shown(value, key)
@@ -45,9 +48,9 @@ const statusOf = (row: Fields): string => {
 
 const hidden = /^(provenance|status|sure)$|Status$|Provenance$/
 
-function tableOf(name: string, title: string, rows: readonly Fields[], status: string): HandTable {
-  const keys = [...new Set(rows.flatMap((row) => Object.keys(row).filter((key) => !hidden.test(key))))]
-  const differences = differenceColumns(name)
+function tableOf(name: string, title: string, rows: readonly Fields[], status: string, holder: Fields): HandTable {
+  const keys = [...new Set(rows.flatMap((row) => Object.keys(row).filter((key) => !hidden.test(key) && !isRows(row[key]))))]
+  const differences = differencesOf(name, keys, holder).filter(({ percent }) => rows.some((row) => percent(row) !== null))
   return {
     name: title === '' ? name : `${name}, ${title}`,
     title,
@@ -58,34 +61,41 @@ function tableOf(name: string, title: string, rows: readonly Fields[], status: s
     ],
     rows: rows.map((row) => [
       ...keys.map((key) => cell(row[key], key)),
-      ...differences.map(({ column, value }) => {
-        const [given, made] = [row[column], value(row)]
-        return typeof given !== 'number' || made === null ? '' : Number((100 * (made / given - 1)).toFixed(2)) + 0
+      ...differences.map(({ percent }) => {
+        const found = percent(row)
+        return found === null ? '' : Number(found.toFixed(2)) + 0
       }),
       statusOf(row) || status,
     ]),
   }
 }
 
+/** "methodB2A", currents of method B2, as "method B2"; a name with spaces or signs stays as it is. */
+function wordsInTitle(key: string): string {
+  const [, word, letter] = /^([a-z]+)([A-Z]\d*)A$/.exec(key) ?? []
+  if (word !== undefined) return `${word} ${letter}`
+  return /[^A-Za-z0-9]/.test(key) ? key : wordsOf(key).words
+}
+const joined = (title: string, key: string): string => [title, wordsInTitle(key)].filter((part) => part !== '').join(', ')
+
 /** Every list of rows within an export, titled by its path. */
-function tablesIn(name: string, value: unknown, title: string, status: string, depth = 0): readonly HandTable[] {
-  if (isRows(value)) return [tableOf(name, title, value, status)]
+function tablesIn(name: string, value: unknown, title: string, status: string, holder: Fields, depth = 0): readonly HandTable[] {
+  if (isRows(value)) return [tableOf(name, title, value, status, holder)]
   if (!isFields(value) || depth > 2) return []
-  const own = isFields(value.provenance) && typeof value.provenance.status === 'string' ? value.provenance.status : status
-  if (depth === 0 && isRecords(value))
-    return [
-      tableOf(
-        name,
-        title,
-        Object.entries(value).map(([key, item]) => ({ name: key, ...(item as Fields) })),
-        own,
-      ),
-    ]
-  return Object.entries(value).flatMap(([key, inner]) =>
-    hidden.test(key)
-      ? []
-      : tablesIn(name, inner, key === 'rows' ? title : [title, wordsOf(key).words].filter((part) => part !== '').join(', '), own, depth + 1),
+  const statusIn = (key: string): string | undefined => {
+    const provenance = value[key]
+    return isFields(provenance) && typeof provenance.status === 'string' ? provenance.status : undefined
+  }
+  const own = statusIn('provenance') ?? status
+  const lists = Object.entries(value).flatMap(([key, inner]) =>
+    // A list may have a provenance of its own beside it.
+    hidden.test(key) ? [] : tablesIn(name, inner, key === 'rows' ? title : joined(title, key), statusIn(`${key}Provenance`) ?? own, value, depth + 1),
   )
+  if (depth > 0 || !isRecords(value)) return lists
+  const records = Object.entries(value).map(([key, item]) => ({ name: key, ...(item as Fields) }))
+  // A record that only holds a list is told by that list.
+  const told = records.some((record) => Object.entries(record).some(([key, inner]) => key !== 'name' && !hidden.test(key) && !isRows(inner)))
+  return [...(told ? [tableOf(name, title, records, own, value)] : []), ...lists]
 }
 
 const sourceOf = (value: unknown): string => {
@@ -99,7 +109,7 @@ export function readData(): readonly HandData[] {
     .filter(({ package: name, kind, room }) => name === 'core' && kind === 'value' && room !== 'rules')
     .flatMap((entry): readonly HandData[] => {
       const value = (core as Fields)[entry.name]
-      const tables = tablesIn(entry.name, value, '', '')
+      const tables = tablesIn(entry.name, value, '', '', {})
       if (tables.length === 0 || /Defaults$/.test(entry.name)) return []
       const statuses = tables.flatMap(({ rows }) => rows.flatMap((row) => String(row.at(-1) ?? '').split(', '))).filter((status) => status !== '')
       return [

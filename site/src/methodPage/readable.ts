@@ -1,5 +1,9 @@
 /** Unit suffixes of identifiers and their written form; longest first. */
 const units: readonly (readonly [string, string])[] = [
+  ['OhmPer1000Ft', 'Ω/1000 ft'],
+  ['OhmGPerM2', 'Ω g/m²'],
+  ['LbfIn', 'lbf in'],
+  ['Nm', 'N m'],
   ['JPerKgK', 'J/(kg K)'],
   ['JPerKMm3', 'J/(K mm³)'],
   ['WPerM2K', 'W/(m² K)'],
@@ -17,6 +21,7 @@ const units: readonly (readonly [string, string])[] = [
   ['MPerS', 'm/s'],
   ['WPerK', 'W/K'],
   ['WPerM2', 'W/m²'],
+  ['WPerM', 'W/m'],
   ['KPerW', 'K/W'],
   ['PerMm', 'per mm'],
   ['PerK', 'per K'],
@@ -51,12 +56,16 @@ const isWord = (start: string, end: string): boolean => (end.length > 1 ? /[a-z0
 
 /** Splits "wallToleranceMm" into words and unit. */
 export function wordsOf(key: string): { readonly words: string; readonly unit: string } {
+  // "limit105CA": the current at a limit of 105 °C.
+  if (/\dCA$/.test(key)) return { words: wordsOf(key.slice(0, -1)).words, unit: 'A' }
   const [suffix, unit] = units.find(([end]) => key.endsWith(end) && isWord(key.slice(0, -end.length), end)) ?? ['', '']
   const words = key
     .slice(0, key.length - suffix.length)
     .replace(/([a-z])([A-Z0-9])/g, '$1 $2')
     .toLowerCase()
     .replace(/(\d)c$/, '$1 °C')
+    .replace(/^resistivity (?=20$)/, 'resistivity at ')
+    .replace(/ 20$/, ' 20 °C')
   return { words, unit }
 }
 
