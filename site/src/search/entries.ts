@@ -7,7 +7,7 @@ import { roomTitle } from '../methodPage/roomTitles.ts'
 
 export interface SearchEntry {
   readonly id: number
-  readonly kind: 'question' | 'lesson' | 'function' | 'table' | 'material' | 'rule'
+  readonly kind: 'plan' | 'question' | 'lesson' | 'function' | 'table' | 'material' | 'rule'
   readonly title: string
   readonly path: string
   readonly text: string
@@ -22,6 +22,9 @@ const cutAt = (text: string, length: number): readonly [string, string] => {
   const at = text.length <= length ? -1 : text.lastIndexOf(' ', length)
   return at === -1 ? [text, ''] : [`${text.slice(0, at)} …`, text.slice(at)]
 }
+/** Standards that a function rests on, as they are typed: "IEC 60228". */
+const standardsIn = (sources: readonly string[]): string =>
+  [...new Set(sources.join(' ').match(/\b(?:AS|ASTM|EA|EN|FAA|IEC|IPC|ISO|NASA|NBS|NEC|SAE|UL|VDE)[- ][A-Z-]*\d[\d.A-Z-]*/g) ?? [])].join(' ')
 /** Sizes in the rows, as search words. */
 const rowNames = (rows: readonly (readonly (number | string)[])[]): string =>
   [...new Set(rows.map(([first]) => String(first)).filter((name) => name.length <= 6))].join(' ')
@@ -30,6 +33,7 @@ const topicOf = new Map(topics.flatMap((topic) => topic.rules.map((rule) => [rul
 
 function told(): readonly Told[] {
   return [
+    { kind: 'plan', title: 'Plan a repair', path: 'plan/', text: 'How to mend a broken, corroded or overloaded wire joint: fault finding, splice, proof' },
     ...questions.map((one): Told => ({ kind: 'question', title: one.title, path: `questions/${one.id}/`, text: one.summary })),
     ...lessons.map((one): Told => ({ kind: 'lesson', title: one.question, path: `examples/${one.id}/`, text: one.summary })),
     ...handbook.functions.map(
@@ -37,7 +41,7 @@ function told(): readonly Told[] {
         kind: 'function',
         title: one.words,
         path: `handbook/${one.name}/`,
-        text: [one.name, one.sentence, roomTitle(one.room).title, ...one.symbols.map(({ meaning }) => meaning)].join(' '),
+        text: [one.name, one.sentence, roomTitle(one.room).title, ...one.symbols.map(({ meaning }) => meaning), standardsIn(one.sources)].join(' '),
       }),
     ),
     ...handbook.data.map(

@@ -1,5 +1,6 @@
 import MiniSearch from 'minisearch'
 import { searchOptions } from './options.ts'
+import { term, tokenize } from './terms.ts'
 import { tradeWords } from './tradeWords.ts'
 
 export interface Found {
@@ -10,48 +11,84 @@ export interface Found {
 }
 
 const most = 12
+/** Rules are many and short: more of them would crowd out everything else. */
+const mostRules = 4
 /** Weight of a match by a synonym. */
-const otherWord = 0.6
+const otherWord = 0.45
 
-const letters = (text: string): string => ` ${text.toLowerCase().replace(/\s+/g, ' ').trim()} `
-
-/** The words typed, and variants with synonyms of trade phrases. */
-export function variants(typed: string): readonly string[] {
-  const words = letters(typed)
-  const found = tradeWords.flatMap((line) => {
-    const said = line.find((phrase) => words.includes(letters(phrase)) || words.includes(letters(`${phrase}s`)))
-    if (said === undefined) return []
-    const whole = words.includes(letters(`${said}s`)) ? letters(`${said}s`) : letters(said)
-    return line.filter((phrase) => phrase !== said).map((phrase) => words.replace(whole, letters(phrase)).trim())
-  })
-  return [typed, ...found]
+/** A word or phrase as typed, with its synonyms. */
+export interface Said {
+  readonly words: string
+  readonly others: readonly string[]
 }
 
-/** Search function, best results first: all words or their synonyms, then any. */
+/** "32/0.2" is a construction of strands. */
+const strands = /^\d+\/0?\.\d+$/
+const wordsIn = (text: string): readonly string[] => text.split(/\s+/).filter((word) => word !== '')
+const longestFirst = tradeWords
+  .flatMap((line) => line.map((phrase) => ({ phrase, words: wordsIn(phrase.toLowerCase()) })))
+  .sort((a, b) => b.words.length - a.words.length || b.phrase.length - a.phrase.length)
+
+function othersOf(phrase: string): readonly string[] {
+  const lines = tradeWords.filter((line) => line.includes(phrase))
+  return [...new Set(lines.flat())].filter((one) => one !== phrase)
+}
+
+const isSame = (typed: string | undefined, word: string, last: boolean): boolean => typed === word || (last && typed === `${word}s`)
+
+/** The typed text as phrases of the trade, longest first, and single words between them. */
+export function saidIn(typed: string): readonly Said[] {
+  const text = wordsIn(typed)
+  const small: (string | undefined)[] = text.map((word) => word.toLowerCase())
+  const found: Said[] = []
+  for (const { phrase, words } of longestFirst) {
+    const at = small.findIndex((_, start) => words.every((word, index) => isSame(small[start + index], word, index === words.length - 1)))
+    if (at === -1) continue
+    small.fill(undefined, at, at + words.length)
+    found.push({ words: phrase, others: othersOf(phrase) })
+  }
+  // Two phrases of one line say the same thing twice.
+  const alone = found.filter(({ others }, at) => !found.slice(0, at).some(({ words }) => others.includes(words)))
+  const rest = text.filter((_, at) => small[at] !== undefined)
+  return [...alone, ...rest.map((words) => ({ words, others: strands.test(words) ? ['strands', 'construction'] : [] }))]
+}
+
+const isIdle = (words: string): boolean => tokenize(words).every((word) => word === '' || term(word) === null)
+
+/** Search function, best results first: what has all that was said, then what has some of it. */
 export function finder(json: string): (words: string) => readonly Found[] {
   const index = MiniSearch.loadJSON(json, searchOptions)
-  return (typed) => {
-    const queries = variants(typed).map((words, at) => ({ queries: [words], combineWith: 'AND' as const, boost: undefined, weight: at }))
-    const all = new Map<unknown, { readonly score: number; readonly found: Found }>()
-    const add = (
-      result: { readonly id: unknown; readonly score: number; readonly title?: unknown; readonly kind?: unknown; readonly path?: unknown },
-      share: number,
-    ): void => {
-      const score = share * result.score
-      const before = all.get(result.id)
-      if (before === undefined || before.score < score)
-        all.set(result.id, { score, found: { title: String(result.title), kind: String(result.kind), path: String(result.path) } })
+  const byId = new Map<unknown, Found>()
+
+  /** Best score of each entry that has this, in its own words or in others. */
+  function scores({ words, others }: Said): ReadonlyMap<unknown, number> {
+    const best = new Map<unknown, number>()
+    const add = (said: string, weight: number, options: { readonly prefix?: false; readonly fuzzy?: false }): void => {
+      // A phrase counts as one thing said, however many words it has.
+      const share = weight / wordsIn(said).length
+      for (const { id, score, title, kind, path } of index.search(said, { combineWith: 'AND', ...options })) {
+        byId.set(id, { title: String(title), kind: String(kind), path: String(path) })
+        best.set(id, Math.max(best.get(id) ?? 0, share * score))
+      }
     }
-    for (const { queries: words, combineWith, weight } of queries)
-      for (const result of index.search({ queries: words, combineWith })) add(result, weight === 0 ? 1 : otherWord)
-    const best = [...all.values()].sort((a, b) => b.score - a.score).map(({ found }) => found)
-    const known = new Set(best.map(({ path }) => path))
-    const rest =
-      best.length >= most
-        ? []
-        : variants(typed)
-            .slice(0, 1)
-            .flatMap((words) => index.search(words, { combineWith: 'OR' }))
-    return [...best, ...rest.map(({ title, kind, path }) => ({ title, kind, path }) as Found).filter(({ path }) => !known.has(path))].slice(0, most)
+    add(words, 1, {})
+    for (const other of others) if (!isIdle(other)) add(other, otherWord, { prefix: false, fuzzy: false })
+    return best
+  }
+
+  return (typed) => {
+    const lists = saidIn(typed)
+      .filter(({ words }) => !isIdle(words))
+      .map(scores)
+    const total = new Map<unknown, { count: number; score: number }>()
+    for (const list of lists)
+      for (const [id, score] of list) {
+        const before = total.get(id) ?? { count: 0, score: 0 }
+        total.set(id, { count: before.count + 1, score: before.score + score })
+      }
+    const ranked = [...total].sort(([, a], [, b]) => Number(b.count === lists.length) - Number(a.count === lists.length) || b.score - a.score)
+    const found = ranked.flatMap(([id]) => byId.get(id) ?? [])
+    const late = new Set(found.filter(({ kind }) => kind === 'rule').slice(mostRules))
+    return [...found.filter((one) => !late.has(one)), ...late].slice(0, most)
   }
 }

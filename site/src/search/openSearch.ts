@@ -1,6 +1,7 @@
 import { type Found, finder } from './find.ts'
 
 const kinds: Readonly<Record<string, string>> = {
+  plan: 'Page',
   question: 'Question',
   lesson: 'Lesson',
   function: 'Handbook',

@@ -12,6 +12,6 @@ export const searchOptions: Options = {
     prefix: (word) => word.length > 2,
     fuzzy: (word) => (word.length > 5 ? 0.15 : false),
     combineWith: 'AND',
-    boostDocument: (_id, _word, stored) => ({ question: 5, lesson: 1.3, function: 1.2, table: 1, material: 1, rule: 0.4 })[String(stored?.kind)] ?? 1,
+    boostDocument: (_id, _word, stored) => ({ plan: 5, question: 5, lesson: 1.3, function: 1.2, table: 1, material: 1, rule: 0.4 })[String(stored?.kind)] ?? 1,
   },
 }

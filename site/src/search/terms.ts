@@ -1,6 +1,6 @@
 /** Stop words. */
 const idle = new Set(
-  'a an and are as at be by can do does find for from get gets how i in is it its much my of on or that the this to what when where which will with you your'.split(
+  'a after an and are as at be before by can do does find for from get gets how i in is it its much my of on or than that the there this to too until what when where which will with you your'.split(
     ' ',
   ),
 )
