@@ -1,9 +1,16 @@
 import { answerMarkup } from './answerMarkup.ts'
 import { caseFromFragment, caseToFragment, isCaseFragment } from './caseLink.ts'
+import { plainInputs } from './plainInputs.ts'
 import { type Answer, type AskedField, type InputProblem, isProblem, markOf, type QuestionModel } from './question.ts'
-import { readInputs, type Typed } from './readInputs.ts'
+import type { ReadInputs, Typed } from './readInputs.ts'
 
 const problemText = (problem: InputProblem): string => `Read: ${problem.read}. Allowed: ${problem.allowed}. For example: ${problem.example}.`
+
+/** Reads the form; the reader of quantities is loaded when bare numbers are not enough. */
+async function read(fields: readonly AskedField[], typed: Typed): Promise<ReadInputs> {
+  const inputs = plainInputs(fields, typed)
+  return inputs === null ? (await import('./readInputs.ts')).readInputs(fields, typed) : { inputs, problems: [] }
+}
 
 /** A question that answers while one types. Loaded on first touch; until then the page shows its default case. */
 export class LiveQuestion {
@@ -11,6 +18,7 @@ export class LiveQuestion {
   readonly #model: QuestionModel<never>
   readonly #fields: readonly AskedField[]
   readonly #facts: never
+  #asked = 0
   #answer: Answer | null = null
   /** The case shown in the open working; at first the default. */
   #worked: string
@@ -25,9 +33,13 @@ export class LiveQuestion {
   }
 
   /** Answers the typed inputs; an unusable field keeps the last answer and marks it as old. */
-  ask(): void {
+  async ask(): Promise<void> {
+    this.#asked += 1
+    const asked = this.#asked
     const typed = this.#typed()
-    const { inputs, problems } = readInputs(this.#fields, typed)
+    const { inputs, problems } = await read(this.#fields, typed)
+    // A later entry has its own answer.
+    if (asked !== this.#asked) return
     const outcome = problems.length > 0 ? null : this.#model.answer(inputs, this.#facts)
     const found = outcome !== null && isProblem(outcome) ? [outcome] : problems
     this.#showProblems(found)
@@ -36,7 +48,7 @@ export class LiveQuestion {
     this.#answer = outcome
     this.#showAnswer(outcome)
     history.replaceState(null, '', `#${caseToFragment(this.#fields, typed)}`)
-    void this.work()
+    await this.work()
   }
 
   /** The working of the present answer, where it is open and not shown yet. */
@@ -54,16 +66,16 @@ export class LiveQuestion {
   }
 
   /** Loads the case of a link; an unusable link changes nothing and shows why. */
-  openLink(): void {
+  async openLink(): Promise<void> {
     const fragment = location.hash.slice(1)
     const said = this.#root.querySelector('[data-said]')
     if (!isCaseFragment(fragment) || fragment === caseToFragment(this.#fields, this.#typed())) return
     const typed = caseFromFragment(this.#fields, fragment)
-    const problem = typeof typed === 'string' ? typed : this.#unusable(typed)
+    const problem = typeof typed === 'string' ? typed : await this.#unusable(typed)
     if (said !== null) said.textContent = problem === null ? '' : `This link can’t be used: ${problem}. The case below is as it was.`
     if (problem !== null || typeof typed === 'string') return
     this.#fill(typed)
-    this.ask()
+    await this.ask()
   }
 
   async copy(): Promise<void> {
@@ -118,8 +130,8 @@ export class LiveQuestion {
     }
   }
 
-  #unusable(typed: Typed): string | null {
-    const { inputs, problems } = readInputs(this.#fields, typed)
+  async #unusable(typed: Typed): Promise<string | null> {
+    const { inputs, problems } = await read(this.#fields, typed)
     const outcome = problems.length > 0 ? null : this.#model.answer(inputs, this.#facts)
     const problem = outcome !== null && isProblem(outcome) ? outcome : problems[0]
     return problem === undefined ? null : `${this.#fields.find((field) => field.id === problem.field)?.title ?? problem.field}, ${problem.read}`
