@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { plainInputs } from '../../site/src/learn/question/plainInputs.ts'
 import { type AskedField, isProblem, type Question, type QuestionModel } from '../../site/src/learn/question/question.ts'
 import { readInputs, typedCase } from '../../site/src/learn/question/readInputs.ts'
 import { workingsMarkup } from '../../site/src/learn/question/workingsMarkup.ts'
@@ -61,11 +62,35 @@ describe.each(questions)('$id', ({ id, question, model }) => {
     }
   })
 
+  it('its sensible case has a drawing', () => {
+    const outcome = answer(typedCase(fields))
+    if (outcome === undefined || isProblem(outcome)) throw new Error(`${id} has no answer`)
+    expect(outcome.parts.some(({ drawing }) => drawing?.startsWith('<svg') === true)).toBe(true)
+  })
+
+  it('bare numbers and known words are read without the reader of quantities, and give the same', () => {
+    expect(plainInputs(fields, typedCase(fields))).not.toBeNull()
+    for (const field of fields) {
+      for (const text of [...texts(field), '3 mm', '1,5', ' 2 ']) {
+        const typed = { ...typedCase(fields), [field.id]: text }
+        const [plain, read] = [plainInputs(fields, typed), readInputs(fields, typed)]
+        if (plain !== null) expect({ inputs: plain, problems: [] }, `${field.id} = ${text}`).toEqual(read)
+      }
+    }
+  })
+
   it('its words are the trade’s: sources, limits and cautions stand', () => {
     expect(question.cautions.length).toBeGreaterThan(0)
     expect(question.rests.map(({ title }) => title)).toEqual(expect.arrayContaining(['Holds', 'Sources']))
     expect(question.scenario).toContain('invented')
   })
+})
+
+it.each(['crimp', 'bundle'])('%s: the trade’s figure from memory is marked', (id) => {
+  const { question, model } = questions.find((one) => one.id === id) ?? {}
+  const fields = question?.groups.flatMap((group) => group.fields) ?? []
+  expect(JSON.stringify(model?.answer(readInputs(fields, typedCase(fields)).inputs, question?.facts as never))).toContain('(from memory)')
+  expect(JSON.stringify(question?.rests)).toContain('from memory')
 })
 
 describe('on the page', () => {

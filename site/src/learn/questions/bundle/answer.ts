@@ -1,4 +1,4 @@
-import { packBundle } from '@strandwise/core/bundle'
+import { packBundle, tiedBundle } from '@strandwise/core/bundle'
 import { minimumBendRadiusMm } from '@strandwise/core/routing'
 import { circle, drawing, text } from '../../../drawings/svg.ts'
 import { answered } from '../../question/answered.ts'
@@ -6,8 +6,7 @@ import { numberOf, type QuestionModel, wordOf } from '../../question/question.ts
 import { writer } from '../../question/write.ts'
 
 const figures = 3
-/** Diameter of a hand-tied bundle over the smallest circle, at most. */
-const loose = 1.1
+const loose = tiedBundle.widerAtMost
 const most = 40
 const width = 360
 
@@ -47,7 +46,7 @@ export const bundle: QuestionModel<Record<string, never>> = {
             sentence: `${diametersMm.length} wires make ${write(packed.diameterMm, 'lengthMm')} across; bend it to ${write(minimumBendRadiusMm(radius), 'lengthMm')} or wider, and take a clamp of ${write(clamp, 'lengthMm')}.`,
             drawing: section(diametersMm, packed, write(packed.diameterMm, 'lengthMm')),
             values: [
-              { name: 'tied by hand, at most', text: write(loose * packed.diameterMm, 'lengthMm') },
+              { name: `tied by hand, at most (${tiedBundle.provenance.status})`, text: write(loose * packed.diameterMm, 'lengthMm') },
               { name: 'the next clamp down', text: `${write(clamp - 1, 'lengthMm')}: pinches where the ties are` },
               { name: 'with one more wire of the first size', text: write(one, 'lengthMm') },
               { name: 'filled by the wires', text: `${Math.round(100 * metal)} %` },

@@ -39,7 +39,10 @@ export const bundleQuestion: Question<Record<string, never>> = {
   ],
   cautions: quoted('sr-bend-10d', 'sr-bend-coax'),
   rests: [
-    { title: 'Holds', words: 'The smallest circle that was found: a real bundle, twisted and tied by hand, comes out up to a tenth wider. At most 40 wires.' },
+    {
+      title: 'Holds',
+      words: 'The smallest circle that was found: a real bundle, twisted and tied by hand, comes out up to a tenth wider (from memory). At most 40 wires.',
+    },
     { title: 'Sources', words: 'Circle packing, checked against published best packings; bend radius by FAA AC 43.13-1B, chapter 11.' },
   ],
 }

@@ -1,5 +1,5 @@
 import { areaMm2ToAwg } from '@strandwise/core/conductor'
-import { barrelFill, crimpHeightMm } from '@strandwise/core/crimp'
+import { barrelFill, crimpHeightMm, barrelFillLimits as fill } from '@strandwise/core/crimp'
 import { UnknownEntryError } from '@strandwise/core/errors'
 import { minimumPullForceN } from '@strandwise/core/tables'
 import { levelDimension } from '../../../drawings/dimension.ts'
@@ -9,11 +9,12 @@ import { numberOf, type QuestionModel, wordOf } from '../../question/question.ts
 import { besideRuler } from '../../question/ruler.ts'
 import { writer } from '../../question/write.ts'
 
+export interface CrimpFacts {
+  /** Clearance between barrel and insulation. */
+  readonly gapMm: number
+}
+
 const figures = 3
-/** Clearance between barrel and insulation: 0.25 mm at least. */
-const gapMm = 0.5
-/** Fill factor of the barrel by metal: below, the crimp is loose; above, the strands do not fit, as a quarter to a third of a strand bundle is air. */
-const fill = { low: 0.4, high: 0.8 } as const
 
 /** Pull force of the gauge at or just below the area; null if the standard has no such row. */
 function pullN(standard: 'UL 486A-486B' | 'SAE AS7928', areaMm2: number): { readonly gauge: number; readonly forceN: number } | null {
@@ -29,8 +30,8 @@ function pullN(standard: 'UL 486A-486B' | 'SAE AS7928', areaMm2: number): { read
 }
 
 /** Barrel, height, strip length and sample pull of a crimp. */
-export const crimp: QuestionModel<Record<string, never>> = {
-  answer: (inputs) => {
+export const crimp: QuestionModel<CrimpFacts> = {
+  answer: (inputs, { gapMm }) => {
     const [boreMm, outsideMm] = [numberOf(inputs, 'bore'), numberOf(inputs, 'outside')]
     if (outsideMm <= boreMm) return { field: 'outside', read: `${outsideMm} mm`, allowed: `above the bore, ${boreMm} mm`, example: `${2 * boreMm} mm` }
     return answered({ barrelInsideMm: 'bore', conductorAreasMm2: 'size', compressionFraction: 'compression', crimpWidthMm: 'width' }, 'size', () => {
@@ -76,7 +77,7 @@ export const crimp: QuestionModel<Record<string, never>> = {
             ),
             values: [
               {
-                name: 'bore that this wire asks for',
+                name: `bore that this wire asks for, filled to ${Math.round(100 * fill.low)} to ${Math.round(100 * fill.high)} % (${fill.provenance.status})`,
                 text: `${write(boreFor(conductorAreaMm2, fill.high), 'lengthMm')} to ${write(boreFor(conductorAreaMm2, fill.low), 'lengthMm')}`,
               },
               {

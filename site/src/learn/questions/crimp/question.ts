@@ -1,15 +1,20 @@
+import { ruleFigure } from '@strandwise/core/rules'
 import { choice, quantity, sizeField } from '../../question/fields.ts'
 import type { Question } from '../../question/question.ts'
 import { unitsField } from '../../question/unitsField.ts'
-import { quoted } from '../../rulesById.ts'
+import { quoted, rule } from '../../rulesById.ts'
+import type { CrimpFacts } from './answer.ts'
+
+const gap = (key: string): number => ruleFigure(rule('jg-insulation-gap-crimp'), key)
 
 /** "Is the crimp right?" */
-export const crimpQuestion: Question<Record<string, never>> = {
+export const crimpQuestion: Question<CrimpFacts> = {
   id: 'crimp',
   title: 'Which barrel, what height, how much to strip, what must it hold?',
   summary: 'A crimped butt connector or terminal: does the wire fill the barrel, what height to crimp to, the strip length, and the pull of a sample.',
   scenario: 'A model railway (invented for this page): 1 mm² into a bare copper barrel of 1.6 mm bore and 3.2 mm outside, 8 mm long.',
-  facts: {},
+  // The middle of what the rule allows for thin wire.
+  facts: { gapMm: (gap('minMm') + gap('maxUpTo20AwgMm')) / 2 },
   groups: [
     {
       id: 'parts',
@@ -47,7 +52,8 @@ export const crimpQuestion: Question<Record<string, never>> = {
     },
     {
       title: 'Sources',
-      words: 'Areas kept (derived); pull by the named standard, each row with its own status; gap to the insulation as the rule below tells.',
+      words:
+        'Areas kept (derived); pull by the named standard, each row with its own status; gap to the insulation as the rule below tells; how full a barrel should be is from memory.',
     },
   ],
 }

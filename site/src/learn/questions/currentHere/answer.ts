@@ -1,4 +1,5 @@
 import { bundleCurrentA, steadyCurrentBandA } from '@strandwise/core/ampacity'
+import { bars } from '../../draw/bars.ts'
 import { answered, optionalNumber } from '../../question/answered.ts'
 import { numberOf, type QuestionModel, wordOf } from '../../question/question.ts'
 import { writer } from '../../question/write.ts'
@@ -42,6 +43,7 @@ export const currentHere: QuestionModel<HereFacts> = {
       const areaMm2 = numberOf(inputs, 'size')
       const here = currentA(wireOf(areaMm2), ambientC, limitC, loaded)
       const alone = currentA(wireOf(areaMm2), roomC, limitC, 1)
+      const aloneHere = currentA(wireOf(areaMm2), ambientC, limitC, 1)
       const thicker = sizesMm2.find((size) => size > areaMm2 * 1.001)
       const thinner = sizesMm2.findLast((size) => size < areaMm2 * 0.999)
       const beside = (size: number | undefined, which: string) =>
@@ -55,6 +57,11 @@ export const currentHere: QuestionModel<HereFacts> = {
             id: 'current',
             title: 'Current in this place',
             verdict: here === 0 ? 'unsound' : 'sound',
+            drawing: bars('Current of this wire', [
+              { name: `alone in air of ${write(roomC, 'temperatureC')}`, value: alone, text: write(alone, 'currentA') },
+              ...(loaded === 1 ? [] : [{ name: `alone in air of ${write(ambientC, 'temperatureC')}`, value: aloneHere, text: write(aloneHere, 'currentA') }]),
+              { name: `${among}, in air of ${write(ambientC, 'temperatureC')}`, value: here, text: write(here, 'currentA'), kind: 'sleeve' },
+            ]).svg,
             sentence:
               here === 0
                 ? `None: the air of ${write(ambientC, 'temperatureC')} alone reaches the limit of ${write(limitC, 'temperatureC')}.`
@@ -63,7 +70,7 @@ export const currentHere: QuestionModel<HereFacts> = {
               { name: 'limit of the insulation', text: write(limitC, 'temperatureC') },
               { name: `the same wire alone in air of ${write(roomC, 'temperatureC')}`, text: write(alone, 'currentA') },
               { name: 'left of that here', text: alone === 0 ? 'nothing' : `${Math.round((100 * here) / alone)} %` },
-              ...(loaded === 1 ? [] : [{ name: 'alone in this air', text: write(currentA(wireOf(areaMm2), ambientC, limitC, 1), 'currentA') }]),
+              ...(loaded === 1 ? [] : [{ name: 'alone in this air', text: write(aloneHere, 'currentA') }]),
               ...beside(thinner, 'thinner'),
               ...beside(thicker, 'thicker'),
             ],

@@ -1,5 +1,6 @@
 import { resistanceOhm } from '@strandwise/core/conductor'
 import { acceptanceResistanceOhm } from '@strandwise/core/joint'
+import { bars } from '../../draw/bars.ts'
 import { answered } from '../../question/answered.ts'
 import { numberOf, type QuestionModel } from '../../question/question.ts'
 import { writer } from '../../question/write.ts'
@@ -35,6 +36,15 @@ export const dropLimit: QuestionModel<Record<string, never>> = {
             title: 'Limit of the joint',
             verdict: null,
             sentence: `At ${write(testA, 'currentA')} the joint may show ${write(limitOhm * testA, 'voltageV')} at most; ${by[governedBy]} decides.`,
+            drawing: bars(
+              `What the joint may show at ${write(testA, 'currentA')}`,
+              candidates.map(({ limit, resistanceOhm: ohm }) => ({
+                name: `by ${by[limit]}`,
+                value: ohm * testA,
+                text: write(ohm * testA, 'voltageV'),
+                kind: limit === governedBy ? ('sleeve' as const) : ('metal' as const),
+              })),
+            ).svg,
             values: [
               { name: 'as a resistance', text: write(limitOhm, 'resistanceOhm') },
               { name: `at the working current of ${write(currentA, 'currentA')}`, text: write(limitOhm * currentA, 'voltageV') },

@@ -1,4 +1,5 @@
 import { type FuseKind, wireVerdict } from '@strandwise/core/verdict'
+import { bars } from '../../draw/bars.ts'
 import { answered, optionalNumber } from '../../question/answered.ts'
 import { type AnswerPart, numberOf, type QuestionModel, wordOf } from '../../question/question.ts'
 import { writer } from '../../question/write.ts'
@@ -28,6 +29,12 @@ export const fuse: QuestionModel<Record<string, never>> = {
             : fuseToFitA === null
               ? `None: no fuse of ${fuseSeries} carries ${write(currentA, 'currentA')} and guards this wire.`
               : `Fit ${amperes(fuseToFitA)} (${fuseSeries}).`,
+        drawing: bars('Load, fuse and wire on one scale of current', [
+          { name: 'load', value: currentA, text: write(currentA, 'currentA'), kind: 'insulation' },
+          ...(fuseToFitA === null ? [] : [{ name: 'fuse to fit', value: fuseToFitA, text: write(fuseToFitA, 'currentA'), kind: 'sleeve' as const }]),
+          ...(largestFuseA === null ? [] : [{ name: 'largest fuse that guards the wire', value: largestFuseA, text: write(largestFuseA, 'currentA') }]),
+          ...(continuousA === null ? [] : [{ name: 'wire, continuously', value: continuousA.low, text: write(continuousA.low, 'currentA') }]),
+        ]).svg,
         values: [
           { name: 'what the wire carries here continuously', text: continuousA === null ? 'nothing' : write(continuousA.low, 'currentA') },
           { name: 'smallest that leaves the load a quarter in hand', text: amperes(smallestFuseA) },

@@ -1,4 +1,5 @@
 import { continuityProof, dropTestVerdict, twoWireProof } from '@strandwise/core/meter'
+import { intervals } from '../../draw/intervals.ts'
 import { answered, optionalNumber } from '../../question/answered.ts'
 import { type AskedWorking, type InputProblem, numberOf, type QuestionModel, wordOf } from '../../question/question.ts'
 import { writer } from '../../question/write.ts'
@@ -51,6 +52,7 @@ export const readingProves: QuestionModel<Record<string, never>> = {
         const run = { ohms: twoWireProof, drop: dropTestVerdict, beep: continuityProof }[way as 'ohms' | 'drop' | 'beep'] as (
           i: never,
         ) => ReturnType<typeof continuityProof>
+        const digitV = meter.resolutionOhm * common.currentA
         const { verdict, dropLowV, dropHighV } = run(working.inputs as never)
         const low = write(Math.max(0, dropLowV), 'voltageV')
         const span = dropHighV === null ? `at least ${low}` : `between ${low} and ${write(dropHighV, 'voltageV')}`
@@ -61,11 +63,17 @@ export const readingProves: QuestionModel<Record<string, never>> = {
               title: 'What it proves',
               verdict: verdicts[verdict],
               sentence: `${words[verdict]}: the joint drops ${span} at ${write(common.currentA, 'currentA')}; ${write(common.allowedDropV, 'voltageV')} are allowed.`,
+              drawing: intervals(
+                'The drop that this reading allows, against the limit',
+                [
+                  { name: 'this reading', low: Math.max(0, dropLowV), high: dropHighV ?? Math.max(2 * dropLowV, 2 * common.allowedDropV), text: span },
+                  ...(way === 'ohms' ? [{ name: 'one last digit', low: 0, high: digitV, text: write(digitV, 'voltageV') }] : []),
+                ],
+                { value: common.allowedDropV, text: `allowed ${write(common.allowedDropV, 'voltageV')}` },
+              ).svg,
               values: [
                 { name: 'allowed resistance of the joint', text: write(common.allowedDropV / common.currentA, 'resistanceOhm') },
-                ...(way === 'ohms'
-                  ? [{ name: 'one last digit of the meter, at the working current', text: write(meter.resolutionOhm * common.currentA, 'voltageV') }]
-                  : []),
+                ...(way === 'ohms' ? [{ name: 'one last digit of the meter, at the working current', text: write(digitV, 'voltageV') }] : []),
               ],
               notes:
                 verdict === 'cannot tell'

@@ -1,6 +1,7 @@
 import { voltageDropV } from '@strandwise/core/circuit'
 import { resistanceOhm } from '@strandwise/core/conductor'
 import type { MetalName } from '@strandwise/core/materials'
+import { bars } from '../../draw/bars.ts'
 import { answered } from '../../question/answered.ts'
 import { numberOf, type QuestionModel, wordOf } from '../../question/question.ts'
 import { writer } from '../../question/write.ts'
@@ -49,6 +50,16 @@ export const runDrop: QuestionModel<RunFacts> = {
             id: 'drop',
             title: 'Drop of the run',
             verdict: sound ? 'sound' : 'unsound',
+            drawing: bars(
+              'Where the volts go',
+              [
+                { name: 'wire out', value: currentA * given.outResistanceOhm, text: write(currentA * given.outResistanceOhm, 'voltageV') },
+                { name: 'wire back', value: currentA * given.returnResistanceOhm, text: write(currentA * given.returnResistanceOhm, 'voltageV') },
+                { name: 'joints and contacts', value: currentA * joints, text: write(currentA * joints, 'voltageV'), kind: 'solder' },
+                { name: 'together', value: dropV, text: write(dropV, 'voltageV') },
+              ],
+              { value: allowedV, text: `allowed ${write(allowedV, 'voltageV')}` },
+            ).svg,
             sentence: `It drops ${write(dropV, 'voltageV')}, ${share}; ${write(allowedV, 'voltageV')} are allowed.`,
             values: [
               { name: 'wire out and back', text: write(given.outResistanceOhm + given.returnResistanceOhm, 'resistanceOhm') },

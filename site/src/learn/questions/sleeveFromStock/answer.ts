@@ -1,5 +1,6 @@
 import type { SleeveMaterialName } from '@strandwise/core/materials'
 import { chooseSleeve, cutLengthMm, fitSleeve, type Sleeve, type SleeveChoice } from '@strandwise/core/sleeve'
+import { sleeveSide } from '../../../drawings/sleeveSide.ts'
 import {
   type AnswerPart,
   type AskedWorking,
@@ -95,6 +96,17 @@ function taken(choice: SleeveChoice, sleeve: Named, joint: Joint, facts: SleeveF
     title: 'The sleeve to take',
     verdict: warned.length === 0 ? 'sound' : 'caution',
     sentence: `Take ${sleeve.name}, cut ${write(cut(sleeve, joint), 'lengthMm')} long; shrunk on, it is ${write(choice.outsideMm, 'lengthMm')} outside.`,
+    drawing: sleeveSide(
+      {
+        wireMm: joint.smallestMm,
+        jointMm: joint.largestMm,
+        jointLengthMm: joint.jointMm,
+        coverMm: joint.coverMm,
+        outsideMm: choice.outsideMm,
+        limitMm: joint.outsideLimitMm ?? null,
+      },
+      { joint: write(joint.jointMm, 'lengthMm'), cover: write(joint.coverMm, 'lengthMm'), outside: write(choice.outsideMm, 'lengthMm') },
+    ),
     values: [
       { name: 'inside as supplied', text: `${write(sleeve.suppliedInsideMm, 'lengthMm')}, ${percent(marginSupplied)} over the largest diameter` },
       {

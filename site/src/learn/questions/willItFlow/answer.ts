@@ -1,6 +1,7 @@
 import { type HeatVerdictInput, heatVerdict } from '@strandwise/core/heating'
 import type { InsulationName, SolderName } from '@strandwise/core/materials'
 import { solderVolumeMm3 } from '@strandwise/core/solder'
+import { jointSide } from '../../../drawings/jointSide.ts'
 import { answered } from '../../question/answered.ts'
 import { numberOf, type QuestionModel, wordOf } from '../../question/question.ts'
 import { writer } from '../../question/write.ts'
@@ -68,6 +69,18 @@ export const willItFlow: QuestionModel<Record<string, never>> = {
                 unfavourable.wettedAtS === null
                   ? `Not surely: it wets ${nominal.wettedAtS === null ? 'only with a better contact' : `after ${seconds(nominal.wettedAtS)} as given, and not at a poor contact`}.`
                   : `It flows: wetted after ${seconds(nominal.wettedAtS)}, at a poor contact after ${seconds(unfavourable.wettedAtS)}.`,
+              drawing: jointSide({
+                kind: 'lap',
+                conductorMm: diameterMm,
+                outsideMm: side.insulationOutsideMm,
+                jointMm: lapMm,
+                stubMm: side.stubMm,
+                barrelMm: side.insulationOutsideMm,
+                layers: [],
+                strandMm: 0,
+                strands: [],
+                housingHoleMm: null,
+              }).svg,
               values: [
                 { name: 'wetted, good to poor contact', text: [ends.favourable, nominal, unfavourable].map((end) => seconds(end.wettedAtS)).join(', ') },
                 { name: 'insulation at its edge, at most', text: write(Math.round(Math.max(...edges)), 'temperatureC') },

@@ -1,4 +1,5 @@
 import type { InsulationName, Interval, MetalName } from '@strandwise/core/materials'
+import { wireSections } from '../../draw/sections.ts'
 import { type AnswerPart, type AskedWorking, type Inputs, numberOf, type QuestionModel, wordOf } from '../../question/question.ts'
 import { type Write, writer } from '../../question/write.ts'
 import type { WireSizeFacts } from './facts.ts'
@@ -52,7 +53,24 @@ function thisWire(inputs: Inputs, place: Place, facts: WireSizeFacts, write: Wri
 const named = (found: SizeFound, series: string, write: Write): string =>
   series === 'AWG' ? `${found.size} AWG, ${write(found.areaMm2, 'areaMm2')}` : write(found.areaMm2, 'areaMm2')
 
-function whichWire(run: Run, place: Place, facts: WireSizeFacts, series: string, write: Write): { readonly part: AnswerPart; readonly best: SizeFound | null } {
+/** Both wires across, on one scale. */
+function sections(areaMm2: number, taken: SizeFound, place: Place, series: string, write: Write): string {
+  const wire = (area: number, name: string) => {
+    const coreMm = 2 * Math.sqrt(area / Math.PI)
+    return { name, coreMm, outsideMm: coreMm + 2 * place.insulationThicknessMm }
+  }
+  const two = [wire(areaMm2, `at hand: ${write(areaMm2, 'areaMm2')}`), wire(taken.areaMm2, `to take: ${named(taken, series, write)}`)]
+  return wireSections(`Both wires across, to scale: ${two.map(({ name }) => name).join('; ')}`, two).svg
+}
+
+function whichWire(
+  areaMm2: number,
+  run: Run,
+  place: Place,
+  facts: WireSizeFacts,
+  series: string,
+  write: Write,
+): { readonly part: AnswerPart; readonly best: SizeFound | null } {
   const { heat, drop, both } = sizesFor(run, place, facts, series)
   const shared = { id: 'which-wire', title: 'Which wire for this current' }
   const size = (found: SizeFound | null): string => (found === null ? 'none of the series' : named(found, series, write))
@@ -77,6 +95,7 @@ function whichWire(run: Run, place: Place, facts: WireSizeFacts, series: string,
     part: {
       ...shared,
       verdict: 'sound',
+      drawing: sections(areaMm2, both, place, series, write),
       sentence: `Take ${named(both, series, write)} or thicker for ${write(run.currentA, 'currentA')}: ${governs}.`,
       values: [
         ...alone,
@@ -140,7 +159,7 @@ export const wireSize: QuestionModel<WireSizeFacts> = {
       allowedDropV: numberOf(inputs, 'drop'),
     }
     const areaMm2 = numberOf(inputs, 'size')
-    const { part, best } = whichWire(run, place, facts, wordOf(inputs, 'series'), write)
+    const { part, best } = whichWire(areaMm2, run, place, facts, wordOf(inputs, 'series'), write)
     return { parts: [thisWire(inputs, place, facts, write), part], workings: workingsFor(areaMm2, run, place, facts, best) }
   },
 }
