@@ -7,7 +7,7 @@ import { recalledIn } from './recalled.ts'
 const doorName = 'virtual:method-facts'
 
 async function methodFacts(): Promise<MethodFacts> {
-  return { sources: await runChecks(), recalled: recalledIn(core) }
+  return { ...(await runChecks()), recalled: recalledIn(core) }
 }
 
 /** Runs the references and collects provenance in plain Node, only when the method page asks for it. */
