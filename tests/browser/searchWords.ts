@@ -186,4 +186,9 @@ export const searchWords: Readonly<Record<string, readonly [string, string, stri
   reportMarkdown: ['plan as markdown', 'markdown report', 'report markdown'],
   reportText: ['plan as text', 'plain text report', 'text report'],
   valueText: ['value as text', 'value with its unit', 'print a value'],
+  heatAtEnd: ['heat at one end of the uncertainties', 'worst end of heating', 'heating at an end'],
+  commonWallMm: ['insulation thickness', 'common wall', 'wall of the insulation'],
+  auditCsv: ['audit CSV', 'results as a table', 'wire list to CSV'],
+  auditJob: ['wire of a row', 'row of an audit', 'which size would suit a row'],
+  auditList: ['audit a list', 'read a list of wires', 'wire list CSV'],
 }

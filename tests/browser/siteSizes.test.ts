@@ -17,7 +17,7 @@ const touchedQuestions: Readonly<Record<string, { readonly script: number; reado
   'current-here': { script: 26_000, why: 'heat balance and metals, 8 kB' },
   'wire-size': { script: 28_000, why: 'heat balance and metals, 8 kB; both directions' },
   'drop-limit': { script: 27_900, why: 'temperature of a joint in service' },
-  fuse: { script: 40_700, why: 'the verdict on a wire, with its sizes and fuse bands' },
+  fuse: { script: 40_900, why: 'the verdict on a wire, with its sizes and fuse bands' },
   'will-it-flow': { script: 44_500, why: 'the heating solver, 13 kB, and the advice' },
 }
 /** A handbook page once its form is touched: reader of the form, then the function's own file. */

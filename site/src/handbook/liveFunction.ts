@@ -3,7 +3,7 @@ import type { HandField } from './facts.ts'
 import { type FieldProblem, hasUnits, readFields } from './readFields.ts'
 import type { ReadUnit } from './readUnit.ts'
 import { refusalOf } from './refusal.ts'
-import { resultMarkup } from './resultMarkup.ts'
+import { gathered, resultMarkup } from './resultMarkup.ts'
 
 interface Told {
   readonly name: string
@@ -51,7 +51,7 @@ export class LiveFunction {
     if (read.problems.length > 0) return this.#refuse(read.problems, '')
     const run = await this.load()
     try {
-      const result: unknown = await run(...read.inputs)
+      const result = await gathered(await run(...read.inputs))
       if (call !== this.#call) return
       this.#refuse([], '')
       const place = this.#root.querySelector('[data-result]')

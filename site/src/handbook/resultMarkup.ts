@@ -43,6 +43,14 @@ function lines(value: unknown, unit: string, place: readonly string[]): readonly
   return Object.entries(value).flatMap(([key, inner]) => lines(inner, wordsOf(key).unit, [...place, inWords(key)]))
 }
 
+/** A stream as the list of its first items; any other result as it is. */
+export async function gathered(value: unknown): Promise<unknown> {
+  if (typeof value !== 'object' || value === null || !(Symbol.asyncIterator in value)) return value
+  const items: unknown[] = []
+  for await (const item of value as AsyncIterable<unknown>) if (items.push(item) >= longest) break
+  return items
+}
+
 /** A result: a single number in large type, several as a list. */
 export function resultMarkup(value: unknown, unit: string): string {
   // A whole report or page is text, not a figure.

@@ -34,6 +34,12 @@ const topicOf = new Map(topics.flatMap((topic) => topic.rules.map((rule) => [rul
 function told(): readonly Told[] {
   return [
     { kind: 'plan', title: 'Plan a repair', path: 'plan/', text: 'How to mend a broken, corroded or overloaded wire joint: fault finding, splice, proof' },
+    {
+      kind: 'plan',
+      title: 'Judge a list of wires',
+      path: 'audit/',
+      text: 'Audit of a wire list as CSV: current, voltage drop and fuse of every wire in a harness',
+    },
     ...questions.map((one): Told => ({ kind: 'question', title: one.title, path: `questions/${one.id}/`, text: one.summary })),
     ...lessons.map((one): Told => ({ kind: 'lesson', title: one.question, path: `examples/${one.id}/`, text: one.summary })),
     ...handbook.functions.map(
