@@ -72,7 +72,7 @@ function report(ranked: readonly Ranked[]): string {
   const refused = ranked.filter(({ turned }) => turned.refused.length > 0)
   const rows = turning.map(
     ({ value, moves, turned }) =>
-      `| ${cell(value.name)} | ${moves.map(({ label }) => label).join('; ')} | ${weight(turned).join(' | ')} | ${cell([...turned.verdicts, ...turned.ways].slice(0, 4).join('; '))} |`,
+      `| ${cell(value.name)} | ${moves.map(({ label }) => label).join('; ')} | ${weight(turned).join(' | ')} | ${cell([...turned.verdicts, ...turned.ways, ...turned.decisions, ...turned.findings].slice(0, 4).join('; '))} |`,
   )
   return [
     `Each value from memory moved to both ends of its own band, or by a factor ${movedBy.factor}, a guess by ${movedBy.guessFactor}, a temperature by ${movedBy.temperatureK} K; both ends counted together. A change of a decision is another kind, way, wire, fuse, reason or length.`,
