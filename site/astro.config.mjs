@@ -3,6 +3,7 @@ import { handbookIntegration } from './src/handbook/integration.ts'
 import { publishedFiguresIntegration } from './src/learn/checks/integration.ts'
 import { methodFactsIntegration } from './src/methodPage/integration.ts'
 import { offlineIntegration } from './src/offline/integration.ts'
+import { quotedRules } from './src/plan/quotedRules.ts'
 
 export default defineConfig({
   output: 'static',
@@ -12,7 +13,7 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   // Reading and planning come to the worker one after the other.
-  vite: { worker: { format: 'es' } },
+  vite: { worker: { format: 'es', plugins: () => [quotedRules()] } },
   build: { inlineStylesheets: 'never' },
   security: {
     csp: {

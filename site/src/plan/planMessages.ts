@@ -1,3 +1,4 @@
+import type { SectionId } from '@strandwise/planner'
 import type { Answers } from './answers.ts'
 import type { PlanReply } from './planService.ts'
 import type { FoundTexts, Proved } from './proveRepair.ts'
@@ -11,6 +12,7 @@ export type PlanRequest =
   | { readonly ask: 'job'; readonly answers: Answers }
   | { readonly ask: 'link'; readonly answers: Answers }
   | { readonly ask: 'prove'; readonly answers: Answers; readonly found: FoundTexts }
+  | { readonly ask: 'section'; readonly id: SectionId }
   | { readonly ask: 'working'; readonly id: string; readonly inputs: Readonly<Record<string, unknown>> }
 
 /** Reply to each request. */
@@ -22,6 +24,8 @@ export interface PlanReplies {
   readonly job: { readonly text: string; readonly title: string | undefined } | null
   readonly link: string | null
   readonly working: string
+  /** Chart and rules of a section of the last plan; empty if there are none. */
+  readonly section: string
   /** Null without a complete job. */
   readonly prove: Proved | null
 }

@@ -1,13 +1,11 @@
-import { demoJobs } from '@strandwise/planner/demo'
 import { JobError, type RepairJob } from '@strandwise/planner/job'
 import { formatQuantity } from '@strandwise/working/quantity'
 import { type Answers, askedFields, unitOf } from './answers.ts'
 import { answersFrom } from './answersFrom.ts'
 import { jobFromFile } from './jobFile.ts'
-import { jobFromFragment, jobToFragment } from './jobLink.ts'
 import { planForm } from './planForm.ts'
 import { type Problem, type ReadJob, readJob } from './readJob.ts'
-import type { PlanShown } from './showPlan.ts'
+import type { PlanInParts, PlanShown } from './showPlan.ts'
 import { unitSystem } from './units.ts'
 
 export interface NotedProblem extends Problem {
@@ -40,6 +38,11 @@ function heardIn(read: ReadJob, answers: Answers): Readonly<Record<string, strin
   return { ...Object.fromEntries(heard.filter(([path, words]) => words !== '' && words !== typed(path, units.get(path) ?? ''))), ...read.sizes }
 }
 
+let last: PlanInParts | null = null
+
+/** The last plan, from which a section's chart and rules are made when it is opened. */
+export const lastPlan = (): PlanInParts | null => last
+
 /** Reads the answers, and plans if they make a job. */
 export async function planAnswers(answers: Answers): Promise<PlanReply> {
   const read = readJob(answers)
@@ -48,8 +51,10 @@ export async function planAnswers(answers: Answers): Promise<PlanReply> {
   const reply = { heard: heardIn(read, answers), problems, shown: null, trouble: null }
   const { showPlan, refusedByCircuit } = await import('./showPlan.ts')
   try {
-    if (read.job !== null) return { ...reply, shown: showPlan(read.job, answers) }
-    return { ...reply, shown: refusedByCircuit(read.typed.circuit, Object.values(demoJobs)[0] as RepairJob) }
+    if (read.job === null) return { ...reply, shown: refusedByCircuit(read.typed.circuit) }
+    const { shown, parts } = showPlan(read.job, answers)
+    last = parts
+    return { ...reply, shown }
   } catch (error) {
     if (error instanceof JobError) return reply
     // If a model refuses a checked job, the page keeps its plan, marked as outdated.
@@ -57,18 +62,21 @@ export async function planAnswers(answers: Answers): Promise<PlanReply> {
   }
 }
 
-/** Answers of a demo job, or of a job from a link or file. */
+/** Answers of a demo job, or of a job from a link or file; what only they need is loaded here. */
 export const answersOf = {
-  example: (name: string): Answers => answersFrom(demoJobs[name]),
-  fragment: (fragment: string): Answers => answersFrom(jobFromFragment(fragment)),
+  example: async (name: string): Promise<Answers> => answersFrom((await import('@strandwise/planner/demo')).demoJobs[name]),
+  fragment: async (fragment: string): Promise<Answers> => answersFrom((await import('./jobLink.ts')).jobFromFragment(fragment)),
   file: (text: string): Answers => answersFrom(jobFromFile(text)),
 }
 
-/** The job as typed, for a file or a link; null if incomplete. */
-export function jobOf(
-  answers: Answers,
-): { readonly job: RepairJob; readonly text: string; readonly title: string | undefined; readonly fragment: () => string } | null {
+/** The job as typed, for a file; null if incomplete. */
+export function jobOf(answers: Answers): { readonly job: RepairJob; readonly text: string; readonly title: string | undefined } | null {
   const { job, typed } = readJob(answers)
-  if (job === null) return null
-  return { job, text: `${JSON.stringify(typed, null, 2)}\n`, title: job.title, fragment: () => jobToFragment(typed) }
+  return job === null ? null : { job, text: `${JSON.stringify(typed, null, 2)}\n`, title: job.title }
+}
+
+/** The job as typed, as the fragment of a link; null if incomplete. */
+export async function linkOf(answers: Answers): Promise<string | null> {
+  const { job, typed } = readJob(answers)
+  return job === null ? null : (await import('./jobLink.ts')).jobToFragment(typed)
 }

@@ -1,6 +1,6 @@
 import { LinkError } from './checkedJob.ts'
 import type { PlanRequest, PlanResult } from './planMessages.ts'
-import { answersOf, jobOf, planAnswers } from './planService.ts'
+import { answersOf, jobOf, lastPlan, linkOf, planAnswers } from './planService.ts'
 
 /** Runs reading and planning off the main thread, so that a slow plan does not delay typing. */
 async function done(request: PlanRequest): Promise<unknown> {
@@ -18,11 +18,16 @@ async function done(request: PlanRequest): Promise<unknown> {
       return job === null ? null : { text: job.text, title: job.title }
     }
     case 'link':
-      return jobOf(request.answers)?.fragment() ?? null
+      return linkOf(request.answers)
     case 'prove': {
       const job = jobOf(request.answers)
       const { proveRepair } = await import('./proveRepair.ts')
       return job === null ? null : proveRepair(job.job, request.found)
+    }
+    case 'section': {
+      const parts = lastPlan()
+      const { laterOf } = await import('./view/later.ts')
+      return parts === null ? '' : laterOf(parts, request.id)
     }
     case 'working': {
       const { workingOf } = await import('./workingOf.ts')

@@ -1,6 +1,6 @@
 import { JobError, type RepairJob } from '@strandwise/planner/job'
 import { type FoundReadings, recordHtml, verifyRepair } from '@strandwise/planner/proof'
-import { planRepair, valueText } from '@strandwise/planner/report'
+import { planInParts, valueText } from '@strandwise/planner/report'
 import { parseQuantity, QuantityError, type QuantityKind } from '@strandwise/working/quantity'
 import { html, type Markup } from '../lib/markup.ts'
 import { proofFields, proofTexts } from './proofFields.ts'
@@ -94,7 +94,7 @@ function checks(proof: ReturnType<typeof verifyRepair>): Markup {
 /** Judges the finished repair by its readings, with the record; unusable answers give a message. */
 export function proveRepair(job: RepairJob, texts: FoundTexts): Proved {
   try {
-    const proof = verifyRepair(job, foundIn(texts, planRepair(job).decision.method))
+    const proof = verifyRepair(job, foundIn(texts, planInParts(job).plan.decision.method))
     return { markup: checks(proof).text, record: recordHtml(proof.record) }
   } catch (error) {
     if (error instanceof FoundError) return { markup: html`<p class="problem">${error.message}</p>`.text, record: null }

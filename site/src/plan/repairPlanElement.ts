@@ -1,11 +1,11 @@
 import { Actions } from './actions.ts'
 import { CircuitWireElement, type Probes } from './circuitWireElement.ts'
 import { part } from './dom.ts'
+import { openDetails } from './onRequest.ts'
 import { PlanClient } from './planClient.ts'
 import { PointerGate } from './pointerGate.ts'
 import { ReadingEntry } from './readingEntry.ts'
 import { Workbench } from './workbench.ts'
-import { openWorking } from './workings.ts'
 
 /** Pause in typing after which the plan is updated. */
 const typingPauseMs = 250
@@ -51,7 +51,7 @@ class RepairPlanElement extends HTMLElement {
     this.addEventListener('keydown', (event) => this.#pressed(event, bench, actions), { signal })
     this.addEventListener('probes', (event) => readings.add((event as CustomEvent<Probes>).detail), { signal })
     this.addEventListener('probing', (event) => readings.probing((event as CustomEvent<string | null>).detail), { signal })
-    this.addEventListener('toggle', ({ target }) => void openWorking(target, bench, client), { signal, capture: true })
+    this.addEventListener('toggle', ({ target }) => void openDetails(target, bench, client), { signal, capture: true })
     // First contact with the form starts loading the worker.
     for (const name of ['focusin', 'pointerdown', 'input']) this.addEventListener(name, () => client.wake(), { signal, once: true })
     actions.start(signal)

@@ -1,17 +1,19 @@
 import { JobError, type RepairJob } from '@strandwise/planner/job'
-import { planWithPictures } from '@strandwise/planner/picture'
-import { planRepair, type RepairPlan } from '@strandwise/planner/report'
+import { picturedJoint } from '@strandwise/planner/picture'
+import { type PlanBeforeRules, type PlanInParts, planInParts } from '@strandwise/planner/report'
 import type { Answers } from './answers.ts'
 import { cardFacts } from './cardFacts.ts'
 import { assumptionsByGroup } from './view/assumptions.ts'
-import { type DrawnPlan, decidedDrawings, sectionCharts, undrawn } from './view/drawings.ts'
+import { type Drawn, decidedDrawings } from './view/drawings.ts'
 import { type JobCard, jobCard } from './view/jobCard.ts'
 import { type PlanBlock, planBlocks } from './view/planBlocks.ts'
 
+export type { PlanInParts } from '@strandwise/planner/report'
+
 /** A plan for the page: markup by blocks, and text of the status bar. */
 export interface PlanShown {
-  readonly verdict: RepairPlan['verdict']
-  readonly kind: RepairPlan['decision']['kind']
+  readonly verdict: PlanBeforeRules['verdict']
+  readonly kind: PlanBeforeRules['decision']['kind']
   readonly blocks: readonly PlanBlock[]
   /** Markup of the assumptions, by the form group whose answer would replace them. */
   readonly assumed: Readonly<Record<string, string>>
@@ -19,7 +21,7 @@ export interface PlanShown {
   readonly workings: readonly { readonly key: string; readonly id: string; readonly inputs: Readonly<Record<string, unknown>> }[]
 }
 
-const shownOf = (plan: RepairPlan, drawn: DrawnPlan, answers: Answers): PlanShown => ({
+const shownOf = (plan: PlanBeforeRules, drawn: readonly Drawn[], answers: Answers): PlanShown => ({
   verdict: plan.verdict,
   kind: plan.decision.kind,
   blocks: planBlocks(plan, drawn),
@@ -28,17 +30,25 @@ const shownOf = (plan: RepairPlan, drawn: DrawnPlan, answers: Answers): PlanShow
   workings: plan.sections.flatMap((section) => section.workings.map((working, index) => ({ key: `${section.id}.${index}`, ...working }))),
 })
 
-/** The plan of a job with its drawings, in one pass. */
-export function showPlan(job: RepairJob, answers: Answers): PlanShown {
-  const { plan, pictures } = planWithPictures(job)
-  return shownOf(plan, { drawings: decidedDrawings(pictures?.joint ?? null, job.damage), charts: sectionCharts(pictures) }, answers)
+/** The plan of a job with its drawings, and the parts from which charts and rules are made on request. */
+export function showPlan(job: RepairJob, answers: Answers): { readonly shown: PlanShown; readonly parts: PlanInParts } {
+  const parts = planInParts(job)
+  return { shown: shownOf(parts.plan, decidedDrawings(picturedJoint(parts), job.damage), answers), parts }
 }
 
-/** The plan of a refused circuit. The stop list reads only `circuit`; the rest of the job is ignored. Null if not refused. */
-export function refusedByCircuit(circuit: unknown, rest: RepairJob): PlanShown | null {
+/** Stands for the answers still missing: the stop list reads only `circuit`. */
+const anyRest = {
+  version: 1,
+  load: { kind: 'resistive', currentA: 1 },
+  wire: { areaMm2: 1, insulation: 'PVC', outLengthM: 1 },
+  damage: { kind: 'broken', fromTerminationMm: 500 },
+} as const
+
+/** The plan of a refused circuit, whatever else is still unanswered; null if not refused. */
+export function refusedByCircuit(circuit: unknown): PlanShown | null {
   try {
-    const plan = planRepair({ ...rest, circuit: circuit as RepairJob['circuit'] })
-    return plan.decision.kind === 'refused' ? shownOf(plan, undrawn, {}) : null
+    const { plan } = planInParts({ ...anyRest, circuit: circuit as RepairJob['circuit'] })
+    return plan.decision.kind === 'refused' ? shownOf(plan, [], {}) : null
   } catch (error) {
     if (!(error instanceof JobError)) throw error
     return null

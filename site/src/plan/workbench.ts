@@ -3,6 +3,7 @@ import { part } from './dom.ts'
 import { FieldNotes } from './fieldNotes.ts'
 import { FormView } from './formView.ts'
 import { History } from './history.ts'
+import { refreshOpen } from './onRequest.ts'
 import type { PlanClient } from './planClient.ts'
 import { PlanPanel } from './planPanel.ts'
 import type { PlanReply } from './planService.ts'
@@ -155,6 +156,7 @@ export class Workbench {
     if (reply.shown !== null) {
       this.#plan = reply.shown
       this.#panel.show(reply.shown)
+      refreshOpen(this.#root, this.#client)
       this.#notes.assume(reply.shown.assumed)
     } else if (this.#plan?.kind === 'refused') {
       // The circuit is no longer refused, but there is no plan yet.

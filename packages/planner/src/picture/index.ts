@@ -1,4 +1,6 @@
 export type { CurrentPicture } from './currentCurve.ts'
 export type { HeatingCurve, HeatingPicture } from './heatingCurves.ts'
 export type { DecidedJoint, JointPicture, LayerPicture } from './jointPicture.ts'
+export { type PlanCurves, picturedCurves } from './picturedCurves.ts'
+export { picturedJoint } from './picturedJoint.ts'
 export { type PlanPictures, planWithPictures } from './planWithPictures.ts'

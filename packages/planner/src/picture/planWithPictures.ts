@@ -1,17 +1,13 @@
-import { parseRepairJob, type RepairJob } from '../job/index.ts'
-import type { RepairPlan } from '../report/index.ts'
-import { planOf } from '../report/inner.ts'
-import { type CurrentPicture, decidedCurrents } from './currentCurve.ts'
-import { decidedHeating, type HeatingPicture } from './heatingCurves.ts'
-import { type DecidedJoint, decidedJoint } from './jointPicture.ts'
+import type { RepairJob } from '../job/index.ts'
+import { planInParts, type RepairPlan, rulesTold } from '../report/index.ts'
+import type { DecidedJoint } from './jointPicture.ts'
+import { type PlanCurves, picturedCurves } from './picturedCurves.ts'
+import { picturedJoint } from './picturedJoint.ts'
 
 /** The pictures of a plan as numbers. */
-export interface PlanPictures {
+export interface PlanPictures extends PlanCurves {
   /** The chosen joint; null if nothing is joined. */
   readonly joint: DecidedJoint | null
-  /** null if nothing is soldered, no tool is named, or the heating cannot be computed. */
-  readonly heating: HeatingPicture | null
-  readonly currents: CurrentPicture
 }
 
 /**
@@ -19,10 +15,10 @@ export interface PlanPictures {
  *
  * @throws JobError where the job is not one that parseRepairJob would return
  * @example
- * planWithPictures(trailerTailLamp) // { plan: { verdict: 'sound' }, pictures: { joint: { kind: 'barrel' } } }
+ * planWithPictures(trailerTailLamp) // { plan: { verdict: 'sound' }, pictures: { joint: { form: 'barrel' } } }
  */
 export function planWithPictures(job: RepairJob): { readonly plan: RepairPlan; readonly pictures: PlanPictures | null } {
-  const { plan, worked } = planOf(parseRepairJob(job))
-  if (worked === null) return { plan, pictures: null }
-  return { plan, pictures: { joint: decidedJoint(worked), heating: decidedHeating(worked), currents: decidedCurrents(worked) } }
+  const parts = planInParts(job)
+  const curves = picturedCurves(parts)
+  return { plan: { ...parts.plan, rules: rulesTold(parts) }, pictures: curves === null ? null : { joint: picturedJoint(parts), ...curves } }
 }

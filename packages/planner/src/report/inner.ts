@@ -1,4 +1,3 @@
 // Internal exports for the planner's other rooms.
 export { generalCautions, localCodes } from './cautions.ts'
-export { planOf } from './planRepair.ts'
 export type { WorkedOut } from './workOut.ts'

@@ -29,3 +29,6 @@ export interface RepairPlan {
   readonly rules: readonly RulesTold[]
   readonly tables: readonly Provenance[]
 }
+
+/** A plan without the rules of the trade that stand under its sections: enough for card, cautions, steps and findings. */
+export type PlanBeforeRules = Omit<RepairPlan, 'rules'>

@@ -1,4 +1,4 @@
-import { conditionHolds, type PracticeRule, type Provenance, practiceRulesBySection, type RuleFacts } from '@strandwise/core'
+import { conditionHolds, type PracticeRule, type Provenance, type RuleFacts } from '@strandwise/core'
 
 /** A rule of the trade that holds, or would hold in a situation that the job does not state. */
 export interface RuleTold {
@@ -33,15 +33,15 @@ function told(rule: PracticeRule, when?: string): RuleTold {
   return { id: rule.id, effect: rule.effect, text: rule.statement, ...(when === undefined ? {} : { when }), source: rule.source }
 }
 
-/** The rules of a topic that hold for the facts, and those that would in an unstated situation. */
-export function rulesOf(topic: PracticeRule['decides'], facts: RuleFacts): RulesTold {
+/** The given rules of a topic that hold for the facts, and those that would in an unstated situation. */
+export function toldAmong(topic: PracticeRule['decides'], rules: readonly PracticeRule[], facts: RuleFacts): RulesTold {
   const holding: PracticeRule[] = []
   const possible: PracticeRule[] = []
-  for (const rule of practiceRulesBySection[topic]) {
+  for (const rule of rules) {
     const missing = rule.conditions.filter((condition) => !conditionHolds(condition, facts))
     if (missing.length === 0) holding.push(rule)
     else if (missing.every(({ field }) => field === 'situation')) possible.push(rule)
   }
-  const ranked = (rules: readonly PracticeRule[]) => rules.toSorted((one, other) => rank(one) - rank(other))
+  const ranked = (found: readonly PracticeRule[]) => found.toSorted((one, other) => rank(one) - rank(other))
   return { topic, holding: ranked(holding).map((rule) => told(rule)), possible: ranked(possible).map((rule) => told(rule, situationWords(rule))) }
 }

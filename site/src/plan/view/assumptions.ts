@@ -1,16 +1,16 @@
-import type { RepairPlan } from '@strandwise/planner'
+import type { PlanBeforeRules } from '@strandwise/planner'
 import { html, type Markup } from '../../lib/markup.ts'
 import { type Answers, askedFields, unitOf } from '../answers.ts'
 import { choiceWord } from '../choiceWords.ts'
 import { planForm } from '../planForm.ts'
 import { inUnits } from '../units.ts'
 
-type Assumption = RepairPlan['assumptions'][number]
+type Assumption = PlanBeforeRules['assumptions'][number]
 
 const sentence = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`
 const spaced = (path: string): string => (path.split('.').at(-1) ?? path).replace(/([A-Z])/g, ' $1').toLowerCase()
 
-function line(item: Assumption, plan: RepairPlan, answers: Answers): Markup {
+function line(item: Assumption, plan: PlanBeforeRules, answers: Answers): Markup {
   const asked = askedFields(planForm, answers).find(({ path }) => path === item.field)
   const title = asked?.field.title ?? spaced(item.field)
   const unit = asked === undefined ? '' : unitOf(asked, answers)
@@ -21,7 +21,7 @@ function line(item: Assumption, plan: RepairPlan, answers: Answers): Markup {
 }
 
 /** Assumptions by the form group whose answer would replace them; those that can change the verdict first. */
-export function assumptionsByGroup(plan: RepairPlan, answers: Answers): Readonly<Record<string, string>> {
+export function assumptionsByGroup(plan: PlanBeforeRules, answers: Answers): Readonly<Record<string, string>> {
   const ranked = [...plan.assumptions].sort((a, b) => Number(b.changesVerdict === true) - Number(a.changesVerdict === true))
   const groups = new Set(ranked.map((item) => item.field.split('.')[0] ?? ''))
   return Object.fromEntries(

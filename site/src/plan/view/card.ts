@@ -1,4 +1,4 @@
-import type { Decision, Finding, RepairPlan } from '@strandwise/planner'
+import type { Decision, Finding, PlanBeforeRules } from '@strandwise/planner'
 import { html, type Markup } from '../../lib/markup.ts'
 import { choiceWord } from '../choiceWords.ts'
 import { printed, valueIn } from '../units.ts'
@@ -20,7 +20,7 @@ export const verdictWord = (verdict: string): Markup => html`<span class="verdic
 const row = (name: string, value: string): Markup => html`<div><dt>${name}</dt><dd>${value}</dd></div>`
 
 /** Figures for the hand: what to fetch, cut and set. */
-function figures({ units, decision }: RepairPlan): readonly Markup[] {
+function figures({ units, decision }: PlanBeforeRules): readonly Markup[] {
   const { wire, fuseA, lengths } = decision
   return [
     ...(wire === null
@@ -39,7 +39,7 @@ const named = (title: string, findings: readonly Finding[]): Markup | null =>
     : html`<div class="say"><h3>${title}</h3><ul>${findings.map((finding) => html`<li data-verdict="${finding.verdict}">${firstSentence(finding.text)}</li>`)}</ul></div>`
 
 /** The card at the head of every plan: what to do, why, what to fetch and set, points to settle first, and the final reading. */
-export function decisionCard(plan: RepairPlan): Markup {
+export function decisionCard(plan: PlanBeforeRules): Markup {
   const { decision } = plan
   const rows = figures(plan)
   return html`<article class="decision tinted" data-verdict="${plan.verdict}">

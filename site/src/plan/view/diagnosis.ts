@@ -1,4 +1,4 @@
-import type { RepairPlan, Stretch } from '@strandwise/planner'
+import type { PlanBeforeRules, Stretch } from '@strandwise/planner'
 import { type CircuitStretch, circuitLine } from '../../drawings/circuitLine.ts'
 import { html, type Markup, made } from '../../lib/markup.ts'
 import { choiceWord } from '../choiceWords.ts'
@@ -13,7 +13,7 @@ const expected = (stretch: Stretch): string => `expected ${shown(stretch.healthy
 const measured = (stretch: Stretch): string =>
   stretch.measuredV === null ? 'not measured' : `measured ${shown(stretch.measuredV.low, stretch.measuredV.high)}`
 
-const said: Readonly<Record<RepairPlan['diagnosis']['fault'], string>> = {
+const said: Readonly<Record<PlanBeforeRules['diagnosis']['fault'], string>> = {
   proven: 'The readings prove a fault',
   'not shown': 'The readings show no fault, and rule none out',
   'none here': 'No fault over what was read',
@@ -22,7 +22,7 @@ const said: Readonly<Record<RepairPlan['diagnosis']['fault'], string>> = {
 const asWords = (id: string): string => id.replaceAll('-', ' ')
 
 /** Results of the readings: expected and measured by stretch, each reading's finding, leading causes and the next reading. */
-export function diagnosis(plan: RepairPlan): Markup | null {
+export function diagnosis(plan: PlanBeforeRules): Markup | null {
   const { stretches, fault, at, answered, leading, next } = plan.diagnosis
   if (stretches.length === 0 && answered.length === 0 && next === null) return null
   const where = at === null ? '' : ` between ${choiceWord(at.from)} and ${choiceWord(at.to)}`

@@ -1,7 +1,4 @@
-import type { DecidedJoint, PlanPictures, RepairJob, SectionId } from '@strandwise/planner'
-import type { ChartSpec } from '../../charts/chartSpec.ts'
-import { lineChart } from '../../charts/lineChart.ts'
-import { currentChart, heatingChart } from '../../charts/planCharts.ts'
+import type { DecidedJoint, RepairJob } from '@strandwise/planner'
 import { crimpSide } from '../../drawings/crimpSide.ts'
 import { cutBackDrawing } from '../../drawings/cutBack.ts'
 import { jointSection } from '../../drawings/jointSection.ts'
@@ -12,14 +9,6 @@ export interface Drawn {
   readonly svg: string
   readonly sentence: string
 }
-
-/** Drawings of a plan: the chosen way to scale, and charts by section. */
-export interface DrawnPlan {
-  readonly drawings: readonly Drawn[]
-  readonly charts: Readonly<Partial<Record<SectionId, Markup>>>
-}
-
-export const undrawn: DrawnPlan = { drawings: [], charts: {} }
 
 export const figure = ({ svg, sentence }: Drawn): Markup => html`<figure class="to-scale">${made(svg)}<figcaption>${sentence}</figcaption></figure>`
 
@@ -56,15 +45,3 @@ export function decidedDrawings(joint: DecidedJoint | null, damage: RepairJob['d
 
 export const figures = (drawn: readonly Drawn[]): Markup | null =>
   drawn.length === 0 ? null : html`<section aria-labelledby="plan-drawings"><h2 id="plan-drawings">To scale</h2>${drawn.map(figure)}</section>`
-
-const chart = ({ spec, sentence }: { readonly spec: ChartSpec; readonly sentence: string }): Markup =>
-  html`<figure class="chart"><live-chart data-chart="${JSON.stringify(spec)}">${made(lineChart(spec))}</live-chart><figcaption>${sentence}</figcaption></figure>`
-
-/** Charts by section. */
-export function sectionCharts(pictures: PlanPictures | null): DrawnPlan['charts'] {
-  if (pictures === null) return {}
-  return {
-    'wire-and-protection': chart(currentChart(pictures.currents)),
-    ...(pictures.heating === null ? {} : { heating: chart(heatingChart(pictures.heating)) }),
-  }
-}

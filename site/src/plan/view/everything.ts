@@ -1,12 +1,11 @@
-import type { PlanSection, RepairPlan } from '@strandwise/planner'
+import type { PlanBeforeRules, PlanSection } from '@strandwise/planner'
 import { statusMark } from '@strandwise/planner/report'
 import { html, type Markup } from '../../lib/markup.ts'
 import { choiceWord } from '../choiceWords.ts'
 import { valueIn } from '../units.ts'
 import { verdictWord } from './card.ts'
-import type { DrawnPlan } from './drawings.ts'
 
-type Source = RepairPlan['tables'][number]
+type Source = PlanBeforeRules['tables'][number]
 const sourceLine = (source: Source): string => `${source.source}${source.clause === undefined ? '' : `, ${source.clause}`} (${statusMark[source.status]})`
 
 /** Formulas of a section, each opened on request with its numbers. */
@@ -25,33 +24,20 @@ const words = (id: string): string =>
     .replace(/([a-z])([A-Z0-9])/g, '$1 $2')
     .toLowerCase()
 
-function section(found: PlanSection, plan: RepairPlan, chart: Markup | undefined): Markup {
+function section(found: PlanSection, plan: PlanBeforeRules): Markup {
   const { units } = plan
   return html`<details class="section" id="section-${found.id}" data-section="${found.id}" data-verdict="${found.verdict}">
     <summary><span><strong>${found.title}</strong>: ${found.says} ${verdictWord(found.verdict)}</span></summary>
     <ul class="findings">${found.findings.map((finding) => html`<li data-verdict="${finding.verdict}">${finding.text}</li>`)}</ul>
     ${found.values.length === 0 ? null : html`<dl class="values">${found.values.map((value) => html`<dt>${value.name}</dt><dd>${valueIn(value, units)}</dd>`)}</dl>`}
-    ${chart ?? null}
-    ${rulesOf(plan, found)}
+    <div data-later="${found.id}"></div>
     ${workings(found)}
     ${found.sources.length === 0 ? null : html`<p class="rests">Rests on: ${found.sources.map(sourceLine).join('; ')}.</p>`}
   </details>`
 }
 
-/** Rules of the trade that hold, and those that would in a situation that the job does not state. */
-function rulesOf(plan: RepairPlan, { id, findings }: PlanSection): Markup | null {
-  const told = plan.rules.find(({ topic }) => topic === id)
-  const quoted = new Set(findings.map(({ rule }) => rule))
-  const lines = [
-    ...(told?.holding ?? []).filter((rule) => !quoted.has(rule.id)).map((rule) => rule.text),
-    ...(told?.possible ?? []).map((rule) => `If ${rule.when ?? ''}: ${rule.text}`),
-  ]
-  if (lines.length === 0) return null
-  return html`<details class="more" id="rules-${id}"><summary>${lines.length === 1 ? '1 rule' : `${lines.length} rules`} of the trade</summary><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></details>`
-}
-
 /** All ways considered, to show the choice. */
-function ways(plan: RepairPlan): Markup | null {
+function ways(plan: PlanBeforeRules): Markup | null {
   if (plan.ways.length === 0) return null
   const name = (method: string) => choiceWord(method)
   return html`<details class="section" data-ways><summary><span><strong>Ways compared</strong>: ${plan.ways.length} judged by the same checks</span></summary>
@@ -61,7 +47,7 @@ function ways(plan: RepairPlan): Markup | null {
     )}</tbody></table></div></details>`
 }
 
-function options(plan: RepairPlan): Markup | null {
+function options(plan: PlanBeforeRules): Markup | null {
   if (plan.options.length === 0) return null
   return html`<details class="section"><summary><span><strong>Weighed</strong>: ${plan.options.length} tools, sleeves and other parts</span></summary><ul>${plan.options.map(
     (option) =>
@@ -69,7 +55,7 @@ function options(plan: RepairPlan): Markup | null {
   )}</ul></details>`
 }
 
-function sources(plan: RepairPlan): Markup | null {
+function sources(plan: PlanBeforeRules): Markup | null {
   const recalled = plan.tables.filter((source) => source.status === 'from memory')
   const count = (status: Source['status']) => plan.tables.filter((source) => source.status === status).length
   if (plan.tables.length === 0) return null
@@ -77,8 +63,8 @@ function sources(plan: RepairPlan): Markup | null {
     <ul>${plan.tables.map((source) => html`<li>${sourceLine(source)}</li>`)}</ul></details>`
 }
 
-/** Every section with findings, values, workings and sources, each collapsible. */
-export function everything(plan: RepairPlan, { charts }: DrawnPlan): Markup {
+/** Every section with findings, values, workings and sources, each collapsible; its chart and rules are fetched when it is opened. */
+export function everything(plan: PlanBeforeRules): Markup {
   return html`<section class="everything" aria-labelledby="plan-everything"><h2 id="plan-everything">Everything</h2>
-    ${plan.sections.map((found) => section(found, plan, charts[found.id]))}${ways(plan)}${options(plan)}${sources(plan)}</section>`
+    ${plan.sections.map((found) => section(found, plan))}${ways(plan)}${options(plan)}${sources(plan)}</section>`
 }

@@ -1,7 +1,7 @@
-import type { Finding, RepairPlan } from '@strandwise/planner'
+import type { Finding, PlanBeforeRules } from '@strandwise/planner'
 import { html, type Markup } from '../../lib/markup.ts'
 import { decisionCard } from './card.ts'
-import { type DrawnPlan, figure } from './drawings.ts'
+import { type Drawn, figure } from './drawings.ts'
 import { partText, stepText } from './work.ts'
 
 /** Above this many characters the card is printed smaller, to stay on few sheets. */
@@ -24,7 +24,7 @@ function measured(findings: readonly Finding[]): Markup | null {
 }
 
 /** The plan as a card for the bench: decision, cautions, steps to tick, readings with limits, blanks for the results. */
-export function jobCard(plan: RepairPlan, facts: readonly string[], { drawings }: DrawnPlan): JobCard {
+export function jobCard(plan: PlanBeforeRules, facts: readonly string[], drawings: readonly Drawn[]): JobCard {
   const { units, cautions, parts, sequence, decision } = plan
   const ticked = (text: string): Markup => html`<li>${box} ${text}</li>`
   const markup = html`<p class="facts">${facts.join('; ')}.</p>

@@ -1,8 +1,8 @@
-import type { RepairPlan } from '@strandwise/planner'
+import type { PlanBeforeRules } from '@strandwise/planner'
 import type { Markup } from '../../lib/markup.ts'
 import { decisionCard } from './card.ts'
 import { diagnosis } from './diagnosis.ts'
-import { type DrawnPlan, figures } from './drawings.ts'
+import { type Drawn, figures } from './drawings.ts'
 import { everything } from './everything.ts'
 import { cautions, parts, steps } from './work.ts'
 
@@ -15,15 +15,15 @@ export interface PlanBlock {
 const block = (key: string, markup: Markup | null): PlanBlock => ({ key, markup: markup?.text ?? '' })
 
 /** The plan in order: card, cautions, drawings of the chosen way, steps, parts, readings, proof, and everything else on request. */
-export function planBlocks(plan: RepairPlan, drawn: DrawnPlan): readonly PlanBlock[] {
+export function planBlocks(plan: PlanBeforeRules, drawn: readonly Drawn[]): readonly PlanBlock[] {
   const works = plan.decision.kind !== 'refused'
   return [
     block('card', decisionCard(plan)),
     block('cautions', cautions(plan)),
-    block('drawings', figures(drawn.drawings)),
+    block('drawings', figures(drawn)),
     block('steps', steps(plan)),
     block('parts', parts(plan)),
     block('diagnosis', works ? diagnosis(plan) : null),
-    block('everything', works ? everything(plan, drawn) : null),
+    block('everything', works ? everything(plan) : null),
   ]
 }

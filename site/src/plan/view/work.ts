@@ -1,32 +1,32 @@
-import type { RepairPlan } from '@strandwise/planner'
+import type { PlanBeforeRules } from '@strandwise/planner'
 import { html, type Markup } from '../../lib/markup.ts'
 import { valueIn } from '../units.ts'
 
 /** All cautions of this job, each once. */
-export const cautions = (plan: RepairPlan): Markup | null =>
+export const cautions = (plan: PlanBeforeRules): Markup | null =>
   plan.cautions.length === 0
     ? null
     : html`<section class="cautions" aria-labelledby="plan-cautions"><h2 id="plan-cautions">Cautions</h2><ul>${plan.cautions.map((line) => html`<li>${line}</li>`)}</ul></section>`
 
 /** "crimp contact: 2", "wire: 0.6 m"; no count for a single piece. */
-export const partText = (part: RepairPlan['parts'][number]): string => {
+export const partText = (part: PlanBeforeRules['parts'][number]): string => {
   const count = `${Number(part.quantity.toPrecision(4))} ${part.unit}`.trim()
   return count === '1' ? part.name : `${part.name}: ${count}`
 }
 
-export function stepText(step: RepairPlan['sequence'][number], units: RepairPlan['units']): string {
+export function stepText(step: PlanBeforeRules['sequence'][number], units: PlanBeforeRules['units']): string {
   const values = step.values.map((value) => `${value.name} ${valueIn(value, units)}`).join('; ')
   return values === '' ? step.text : `${step.text} (${values})`
 }
 
-export const steps = (plan: RepairPlan): Markup | null =>
+export const steps = (plan: PlanBeforeRules): Markup | null =>
   plan.sequence.length === 0
     ? null
     : html`<section aria-labelledby="plan-steps"><h2 id="plan-steps">Steps</h2><ol class="steps">${plan.sequence.map(
         (step) => html`<li>${stepText(step, plan.units)} <em>Right when: ${step.check}</em></li>`,
       )}</ol></section>`
 
-export const parts = (plan: RepairPlan): Markup | null =>
+export const parts = (plan: PlanBeforeRules): Markup | null =>
   plan.parts.length === 0
     ? null
     : html`<section aria-labelledby="plan-parts"><h2 id="plan-parts">Fetch</h2><ul class="parts">${plan.parts.map((part) => html`<li>${partText(part)}</li>`)}</ul></section>`
