@@ -126,7 +126,7 @@ describe('answers', () => {
     expect(await page.locator('[data-plan] [data-section], [data-block="steps"] li').count()).toBe(0)
     await page.selectOption('[name="circuit.kind"]', 'motor')
     await settled(page)
-    expect(await status(page)).toContain('answers to a plan')
+    expect(await status(page)).toContain('answers to go')
     expect(await page.locator('[data-block="card"] *').count()).toBe(0)
     await fillIn(page, 'bilge-pump-feed')
     await answer(page, 'circuit.supplyV', '230')

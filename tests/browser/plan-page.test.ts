@@ -1,6 +1,7 @@
 import { demoJobs, planRepair } from '@strandwise/planner'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { jobToFragment } from '../../site/src/plan/jobLink.ts'
+import { withPlaces } from '../../site/src/plan/places.ts'
 import { axeFindings } from './accessibility.ts'
 import { answer, fillIn, planStands, type Site, seeAnswers, seePlan, site, status, verdictsOn } from './planPage.ts'
 
@@ -21,15 +22,15 @@ describe('the plan page', { timeout: longMs }, () => {
     const plan = planRepair(job)
     const refused = plan.decision.kind === 'refused'
     expect(await status(page)).toBe(refused ? 'Refused: the wire ends here.' : `${kindWords[plan.decision.kind]}: ${plan.verdict}.`)
-    expect(await page.textContent('[data-plan] .says')).toBe(plan.decision.says)
+    expect(await page.textContent('[data-plan] .says')).toBe(withPlaces(plan.decision.says))
     expect(await page.locator('[data-block="cautions"] li').allTextContents()).toEqual([...plan.cautions])
     expect(await page.locator('[data-block="steps"] li').count()).toBe(plan.sequence.length)
     expect(await verdictsOn(page)).toEqual(plan.sections.map((section) => section.verdict))
     for (const section of plan.sections) {
       const place = page.locator(`[data-section="${section.id}"]`)
-      expect(await place.locator('.findings > li').allTextContents()).toEqual(section.findings.map(({ text }) => text))
+      expect(await place.locator('.findings > li').allTextContents()).toEqual(section.findings.map(({ text }) => withPlaces(text)))
       expect(await place.locator('dl dt').allTextContents()).toEqual(section.values.map((value) => value.name))
-      expect(await place.locator('> summary').textContent()).toContain(section.says)
+      expect(await place.locator('> summary').textContent()).toContain(withPlaces(section.says))
     }
     expect(await page.locator('[data-block="diagnosis"] .answered > li').count()).toBe(plan.diagnosis.answered.length)
     expect(await page.locator('[data-ways] tbody tr').count()).toBe(plan.ways.length)

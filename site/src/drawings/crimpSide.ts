@@ -50,9 +50,9 @@ export function crimpSide(crimp: CrimpSide): { readonly svg: string; readonly se
       bar(-half, half, barrelMm, 'barrel', 2),
       inside,
       sleeve === null ? '' : bar(-sleeve.cutMm / 2, sleeve.cutMm / 2, sleeve.outsideMm, 'sleeve', 3),
-      levelDimension(x(-half), x(-half + stripMm), bottom + 16, bottom + 2, mm(stripMm)),
-      levelDimension(x(-half), x(half), bottom + 50, bottom + 2, mm(barrelLengthMm)),
-      sleeve === null ? '' : levelDimension(x(-sleeve.cutMm / 2), x(sleeve.cutMm / 2), top - 14, top - 2, mm(sleeve.cutMm)),
+      levelDimension(x(-half), x(-half + stripMm), bottom + 16, bottom + 2, `strip ${mm(stripMm)}`),
+      levelDimension(x(-half), x(half), bottom + 50, bottom + 2, `barrel ${mm(barrelLengthMm)}`),
+      sleeve === null ? '' : levelDimension(x(-sleeve.cutMm / 2), x(sleeve.cutMm / 2), top - 14, top - 2, `sleeve ${mm(sleeve.cutMm)}`),
       uprightDimension(
         width - diameterRoom + 6,
         y(-(sleeve?.outsideMm ?? barrelMm) / 2),

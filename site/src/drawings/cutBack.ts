@@ -52,8 +52,8 @@ export function cutBackDrawing(lead: CutBack): { readonly svg: string; readonly 
     plug(endMm, y1),
     cutMark(x(breakMm - cutBackMm), y1),
     cutEnds === 2 ? cutMark(x(breakMm + cutBackMm), y1) : '',
-    levelDimension(x(breakMm - cutBackMm), x(breakMm), y1 - 28, y1 - half - 2, mm(cutBackMm)),
-    levelDimension(x(breakMm), x(endMm), y1 + 26, y1 + half + 2, `${mm(fromTerminationMm)}${isShortened ? ', shortened here' : ''}`),
+    levelDimension(x(breakMm - cutBackMm), x(breakMm), y1 - 28, y1 - half - 2, `cut back ${mm(cutBackMm)}`),
+    levelDimension(x(breakMm), x(endMm), y1 + 26, y1 + half + 2, `${mm(fromTerminationMm)} to the plug${isShortened ? ', shortened' : ''}`),
   ]
   const startMm = leftMm - cutBackMm
   const joints = insertMm > 0 ? [startMm, startMm + insertMm] : [startMm]
@@ -72,7 +72,7 @@ export function cutBackDrawing(lead: CutBack): { readonly svg: string; readonly 
   const last = lead.newTerminal ? '; a new terminal at the end' : ''
   const sentence = `Cut back ${mm(cutBackMm)} ${ends}, ${mm(fromTerminationMm)} from the plug${put}${last}.`
   return {
-    svg: drawing(width, y2 + 56, `The lead before and after, to scale. ${sentence}`, ...found, ...mended),
+    svg: drawing(width, y2 + (insertMm > 0 ? 56 : 26), `The lead before and after, to scale. ${sentence}`, ...found, ...mended),
     sentence,
   }
 }

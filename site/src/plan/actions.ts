@@ -5,6 +5,7 @@ import { type PlanClient, Refused } from './planClient.ts'
 import { ProofActions } from './proofActions.ts'
 import { SavedWork } from './savedWork.ts'
 import { saveText } from './saveText.ts'
+import { type View, Views } from './views.ts'
 import type { Workbench } from './workbench.ts'
 
 /** Actions of the buttons: example, undo, keep, open, save, share, print. */
@@ -16,6 +17,7 @@ export class Actions {
   readonly #said: HTMLElement
   readonly #file: HTMLInputElement
   readonly #proof: ProofActions
+  readonly #views: Views
 
   constructor(root: HTMLElement, bench: Workbench, client: PlanClient) {
     this.#root = root
@@ -25,24 +27,27 @@ export class Actions {
     this.#said = part(root, '[data-said]', HTMLElement)
     this.#file = part(root, '#file', HTMLInputElement)
     this.#proof = new ProofActions(root, bench, client)
+    this.#views = new Views(root)
   }
 
   start(signal: AbortSignal): void {
     const left = this.#saved.read()
     if (left !== null) void this.#bench.fill(left)
+    this.#views.start(signal, left !== null)
     void this.#openLink()
     this.#bench.onChange = (answers) => {
       this.#say('')
       this.#hideLink()
       // The link in the address no longer matches this job.
-      if (isJobFragment(location.hash.slice(1))) history.replaceState(null, '', location.pathname + location.search)
+      if (isJobFragment(location.hash.slice(1))) history.replaceState(history.state, '', location.pathname + location.search)
       this.#save(answers)
       this.#buttons()
     }
     // Half-typed text is saved too, at each key.
     this.#root.addEventListener('input', () => this.#save(this.#bench.answers), { signal })
     this.#file.addEventListener('change', () => void this.#openFile(), { signal })
-    window.addEventListener('hashchange', () => void this.#openLink(), { signal })
+    // A step between the page's own views opens no link again.
+    window.addEventListener('hashchange', () => history.state === null && void this.#openLink(), { signal })
     this.#buttons()
   }
 
@@ -65,12 +70,8 @@ export class Actions {
   }
 
   /** On a phone, plan and answers are separate views; a wide window shows both. */
-  show(view: 'plan' | 'answers'): void {
-    if (this.#root.dataset.view === view) return
-    this.#root.dataset.view = view
-    scrollTo({ top: view === 'plan' ? part(this.#root, '[data-plan]', HTMLElement).offsetTop - 8 : 0 })
-    const heading = part(this.#root, view === 'plan' ? '#plan-title' : 'h1', HTMLElement)
-    heading.focus({ preventScroll: true })
+  show(view: View): void {
+    this.#views.show(view)
   }
 
   async #example(): Promise<void> {
@@ -154,7 +155,7 @@ export class Actions {
     await this.#refusing(this.#client.ask({ ask: 'fragment', fragment }), (answers) => {
       void this.#bench.fill(answers)
       this.#saved.borrow(this.#bench.answers)
-      this.show('plan')
+      this.#views.begin('plan')
     })
     this.#lent()
     this.#buttons()

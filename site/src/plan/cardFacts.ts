@@ -12,6 +12,6 @@ export function cardFacts(answers: Answers): readonly string[] {
     .map((item) => {
       const text = (answers[item.path] ?? '').trim()
       const unit = bare.test(text) ? unitOf(item, answers) : ''
-      return `${item.field.title.toLowerCase()} ${item.field.shape === 'choice' ? choiceWord(text) : `${text} ${unit}`.trim()}`
+      return `${item.field.title}: ${item.field.shape === 'choice' ? choiceWord(text) : `${text} ${unit}`.trim()}`
     })
 }

@@ -35,4 +35,4 @@ export function besideTitle(group: FormGroup, field: FormField): string {
 
 export const answersWord = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`)
 
-export const missingWords = (count: number): string => (count === 1 ? 'One answer to a plan.' : `${count} answers to a plan.`)
+export const missingWords = (count: number): string => (count === 1 ? 'One answer to go.' : `${count} answers to go.`)

@@ -24,7 +24,7 @@ export const proofFields: readonly { readonly title: string; readonly fields: re
       { name: 'dropV', title: 'Drop, joint covered', hint: 'From the nearest open metal on its source side to that on its load side.', unit: 'mV' },
       { name: 'currentA', title: 'Current while reading', hint: 'From a clamp or a meter in series.', unit: 'A' },
       { name: 'tugN', title: 'Tug held', hint: 'By hand, along the wire.', unit: 'N' },
-      { name: 'samplePullN', title: 'Sample gave at', hint: 'A sample made the same way, pulled apart.', unit: 'N' },
+      { name: 'samplePullN', title: 'Sample pulled apart at', hint: 'A sample made the same way.', unit: 'N' },
     ],
   },
 ]

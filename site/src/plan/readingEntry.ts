@@ -37,7 +37,7 @@ export class ReadingEntry {
 
   /** Marks the first of two tapped places. */
   probing(first: string | null): void {
-    const words = first === null ? '' : 'Now the other place. The same place again is a clamp or a thermometer there.'
+    const words = first === null ? '' : 'Now tap the other place; the same one again for a clamp or a thermometer.'
     part(this.#root, '[data-probing]', HTMLElement).textContent = words
   }
 

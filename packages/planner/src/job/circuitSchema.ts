@@ -15,12 +15,12 @@ export const circuitSchema = z.strictObject({
     'motor',
   ),
   supplyV: quantity('voltageV', { from: 0.001, to: 1000 }, 'Supply', 'Nominal voltage of the supply.', 12),
-  waveform: z.exactOptional(choice(['dc', 'ac'], 'Waveform', 'Direct or alternating; direct where you do not say.', 'dc')),
+  waveform: z.exactOptional(choice(['dc', 'ac'], 'Waveform', 'Direct or alternating. Left open: direct.', 'dc')),
   allowedDropV: z.exactOptional(
-    quantity('voltageV', { from: least, to: 100 }, 'Allowed drop', 'Over the whole run, out and return; 3 % of the supply where you do not say.', 0.36),
+    quantity('voltageV', { from: least, to: 100 }, 'Allowed drop', 'Over the whole run, out and back. Left open: 3 % of the supply.', 0.36),
   ),
   sourceResistanceOhm: z.exactOptional(
-    quantity('resistanceOhm', { from: 0, to: 100 }, 'Source resistance', 'Of the battery or supply itself; it limits the current into a short circuit.', 0.02),
+    quantity('resistanceOhm', { from: 0, to: 100 }, 'Source resistance', 'Inside the battery or supply; it limits the current into a short circuit.', 0.02),
   ),
   prospectiveCurrentA: z.exactOptional(
     quantity('currentA', { from: least, to: 100000 }, 'Prospective current', 'The most the source can drive into a short circuit at its own terminals.', 600),
@@ -32,16 +32,18 @@ export const circuitSchema = z.strictObject({
   ),
   fuseDistanceM: z.exactOptional(quantity('lengthM', { from: 0, to: 100 }, 'Fuse distance', 'Length of wire from the source to the fuse.', 0.15)),
   // Explicit undefined is allowed too, as in core's MethodContext.
-  rules: z.optional(z.array(choice(ruleBodies, 'Rules', 'Bodies of rules that bind this repair.', 'small-craft')).check(z.maxLength(5))),
+  rules: z.optional(z.array(choice(ruleBodies, 'Rules', 'Whose rules this repair must follow.', 'small-craft')).check(z.maxLength(5))),
 })
 
 export const loadSchema = z.strictObject({
-  currentA: z.exactOptional(quantity('currentA', { from: least, to: 2000 }, 'Load current', 'While working. Give this, or the power, or the resistance.', 4.2)),
-  powerW: z.exactOptional(quantity('powerW', { from: least, to: 50000 }, 'Load power', 'Of a load that holds its power.', 50)),
-  resistanceOhm: z.exactOptional(quantity('resistanceOhm', { from: 0.001, to: 1e6 }, 'Load resistance', 'Of a lamp or heater at working temperature.', 2.9)),
+  currentA: z.exactOptional(
+    quantity('currentA', { from: least, to: 2000 }, 'Load current', 'With the load working. Give this, or its power, or its resistance.', 4.2),
+  ),
+  powerW: z.exactOptional(quantity('powerW', { from: least, to: 50000 }, 'Load power', 'For a load that keeps its power as the voltage drops.', 50)),
+  resistanceOhm: z.exactOptional(quantity('resistanceOhm', { from: 0.001, to: 1e6 }, 'Load resistance', 'For a lamp or heater, at working temperature.', 2.9)),
   inrushA: z.exactOptional(quantity('currentA', { from: least, to: 20000 }, 'Inrush', 'Peak when it starts.', 15)),
   inrushS: z.exactOptional(quantity('timeS', { from: least, to: 60 }, 'Inrush time', 'How long the peak lasts.', 0.2)),
-  stallA: z.exactOptional(quantity('currentA', { from: least, to: 20000 }, 'Stall current', 'Of a motor that is held still.', 14)),
+  stallA: z.exactOptional(quantity('currentA', { from: least, to: 20000 }, 'Stall current', 'Current of the motor with its shaft held.', 14)),
   onS: z.exactOptional(quantity('timeS', { from: least, to: 1e7 }, 'On time', 'Of a load that comes and goes.', 30)),
   offS: z.exactOptional(quantity('timeS', { from: least, to: 1e7 }, 'Off time', 'Of a load that comes and goes.', 300)),
 })

@@ -18,18 +18,24 @@ export const readingSchema = z.strictObject({
     'In ohm for resistance, four-wire and insulation, in volt for drop and voltage, in ampere for current, in °C for temperature.',
     0.35,
   ),
-  percentOfReading: z.exactOptional(bare({ from: 0, to: 100 }, 'Percent of reading', "The first part of the meter's stated accuracy.", 0.8)),
-  counts: z.exactOptional(bare({ from: 0, to: 10000 }, 'Counts', "The second part of the meter's stated accuracy: last digits.", 3)),
+  percentOfReading: z.exactOptional(bare({ from: 0, to: 100 }, 'Percent of reading', "From the meter's stated accuracy: the percentage.", 0.8)),
+  counts: z.exactOptional(bare({ from: 0, to: 10000 }, 'Counts', "From the meter's stated accuracy: the count of last digits.", 3)),
   resolution: z.exactOptional(bare({ above: 0, to: 1e9 }, 'Resolution', 'One count on the range used, in the unit of the reading.', 0.01)),
-  leadOhm: z.exactOptional(quantity('resistanceOhm', { from: 0, to: 100 }, 'Leads', 'What the meter shows with its probes held together.', 0.2)),
+  leadOhm: z.exactOptional(quantity('resistanceOhm', { from: 0, to: 100 }, 'Leads', 'What the meter shows with its probes touching.', 0.2)),
   leadUncertaintyOhm: z.exactOptional(
-    quantity('resistanceOhm', { from: 0, to: 100 }, 'Leads, plus or minus', 'How much that figure moves when you do it again.', 0.1),
+    quantity('resistanceOhm', { from: 0, to: 100 }, 'Leads, plus or minus', 'How much that figure changes when you repeat it.', 0.1),
   ),
   currentA: z.exactOptional(
-    quantity('currentA', { from: 0.000001, to: 2000 }, 'Current at the time', 'Through the wire while you read; the load current where you do not say.', 4),
+    quantity('currentA', { from: 0.000001, to: 2000 }, 'Current at the time', 'Through the wire while you read. Left open: the load current.', 4),
   ),
   atC: z.exactOptional(
-    quantity('temperatureC', { from: -60, to: 300 }, 'Wire temperature at the time', 'Of the wire while you read; the air now where you do not say.', 20),
+    quantity(
+      'temperatureC',
+      { from: -60, to: 300 },
+      'Wire temperature at the time',
+      'Temperature of the wire while you read. Left open: that of the air now.',
+      20,
+    ),
   ),
   when: z.exactOptional(choice(['still', 'moved'], 'When', 'still: nothing touched the lead. moved: the lead was flexed while you read.', 'still')),
 })

@@ -13,7 +13,7 @@ export const jobVersion = 1
 /** The job in fixed units, before checks across fields. */
 export const repairJobShape = z.strictObject({
   version: z.literal(jobVersion),
-  title: z.exactOptional(text('Title', 'What you call this job.', 'Bilge pump feed', 120)),
+  title: z.exactOptional(text('Title', 'Your name for this job.', 'Bilge pump feed', 120)),
   units: z.exactOptional(choice(['metric', 'inch', 'both'], 'Units', 'How the plan prints lengths.', 'metric')),
   circuit: circuitSchema,
   load: loadSchema,
@@ -24,7 +24,7 @@ export const repairJobShape = z.strictObject({
   surroundings: z.exactOptional(surroundingsSchema),
   readings: z.exactOptional(z.array(readingSchema).check(z.maxLength(50))),
   intendedMethod: z.exactOptional(choice(methodNames, 'What you had in mind', 'The plan says whether it holds.', 'crimped-butt-splice')),
-  repair: z.exactOptional(choice(['permanent', 'temporary'], 'Repair', 'To last, or to get home with; to last where you do not say.', 'permanent')),
+  repair: z.exactOptional(choice(['permanent', 'temporary'], 'Repair', 'To last, or to get home with. Left open: to last.', 'permanent')),
   solderSleeve: z.exactOptional(
     z.strictObject({ ringAlloy: choice(solderNames, 'Ring alloy', 'The solder inside the sleeve.', 'Sn42Bi58'), tube: sleeveSchema }),
   ),
@@ -34,6 +34,6 @@ export const repairJobShape = z.strictObject({
   solders: z.exactOptional(z.array(choice(solderNames, 'Solder', 'The alloys you have.', 'Sn60Pb40')).check(z.maxLength(9))),
   sleeves: z.exactOptional(z.array(sleeveSchema).check(z.maxLength(60))),
   methods: z.exactOptional(
-    z.array(choice(methodNames, 'Method', 'The methods at hand; all where you do not say.', 'crimped-butt-splice')).check(z.maxLength(7)),
+    z.array(choice(methodNames, 'Method', 'The methods that you can use. Left open: all.', 'crimped-butt-splice')).check(z.maxLength(7)),
   ),
 })

@@ -37,7 +37,7 @@ export const foundShape = z.strictObject({
     }),
   ),
   visual: z.exactOptional(z.record(z.string().check(z.minLength(1), z.maxLength(120)), yesNo('By eye', 'Whether it is so.'))),
-  method: z.exactOptional(choice(methodNames, 'Way', 'How it was joined; the intended way where you do not say.', 'crimped-butt-splice')),
+  method: z.exactOptional(choice(methodNames, 'Way', 'How it was joined. Left open: as intended.', 'crimped-butt-splice')),
   jointLengthMm: z.exactOptional(quantity('lengthMm', { above: 0, to: 1000 }, 'Length of the joint', 'From bare wire to bare wire.', 25)),
   by: z.exactOptional(text('By', 'Who made and read it.', 'the owner', 120)),
   place: z.exactOptional(text('Place', 'Where the repair is.', 'under the aft thwart', 120)),

@@ -15,7 +15,9 @@ function line(item: Assumption, plan: PlanBeforeRules, answers: Answers): Markup
   const title = asked?.field.title ?? spaced(item.field)
   const unit = asked === undefined ? '' : unitOf(asked, answers)
   const value = typeof item.value === 'number' ? `${Number(item.value.toPrecision(3))} ${unit}`.trim() : choiceWord(String(item.value))
-  return html`<li>Assumed: ${title}, ${inUnits(value, plan.units)}. ${sentence(item.why)}${item.changesVerdict === true ? html`<strong> Known better, this could change the verdict.</strong>` : null}${
+  // Where the reason is the assumption itself, it is said once.
+  const what = asked === undefined && typeof item.value === 'string' ? 'Assumed: ' : `Assumed: ${title}, ${inUnits(value, plan.units)}. `
+  return html`<li>${what}${sentence(item.why)}${item.changesVerdict === true ? html`<strong> Known better, this could change the verdict.</strong>` : null}${
     asked === undefined ? null : html` <button type="button" data-goto="${item.field}">Answer it</button>`
   }</li>`
 }

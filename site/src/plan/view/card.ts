@@ -1,6 +1,7 @@
 import type { Decision, Finding, PlanBeforeRules } from '@strandwise/planner'
 import { html, type Markup } from '../../lib/markup.ts'
 import { choiceWord } from '../choiceWords.ts'
+import { withPlaces } from '../places.ts'
 import { printed, valueIn } from '../units.ts'
 
 const kindWords: Readonly<Record<Decision['kind'], string>> = {
@@ -36,7 +37,7 @@ function figures({ units, decision }: PlanBeforeRules): readonly Markup[] {
 const named = (title: string, findings: readonly Finding[]): Markup | null =>
   findings.length === 0
     ? null
-    : html`<div class="say"><h3>${title}</h3><ul>${findings.map((finding) => html`<li data-verdict="${finding.verdict}">${firstSentence(finding.text)}</li>`)}</ul></div>`
+    : html`<div class="say"><h3>${title}</h3><ul>${findings.map((finding) => html`<li data-verdict="${finding.verdict}">${withPlaces(firstSentence(finding.text))}</li>`)}</ul></div>`
 
 /** The card at the head of every plan: what to do, why, what to fetch and set, points to settle first, and the final reading. */
 export function decisionCard(plan: PlanBeforeRules): Markup {
@@ -45,8 +46,8 @@ export function decisionCard(plan: PlanBeforeRules): Markup {
   return html`<article class="decision tinted" data-verdict="${plan.verdict}">
     ${plan.title === null ? null : html`<p class="job-title">${plan.title}</p>`}
     <p class="kind">${kindWords[decision.kind]}${decision.method === null || decision.kind === 'replace the run' ? null : html`: ${choiceWord(decision.method)}`}${decision.kind === 'refused' ? null : html` (${verdictWord(plan.verdict)})`}</p>
-    <p class="says">${decision.says}</p>
-    <p>${firstSentence((decision.notAsMeant ?? decision.why).text)}</p>
+    <p class="says">${withPlaces(decision.says)}</p>
+    <p>${withPlaces(firstSentence((decision.notAsMeant ?? decision.why).text))}</p>
     ${rows.length === 0 ? null : html`<dl class="figures">${rows}</dl>`}
     ${named('Settle first', decision.before)}
     ${named('Done when', decision.doneWhen.slice(0, 1))}

@@ -2,6 +2,7 @@ import type { PlanBeforeRules, PlanSection } from '@strandwise/planner'
 import { statusMark } from '@strandwise/planner/report'
 import { html, type Markup } from '../../lib/markup.ts'
 import { choiceWord } from '../choiceWords.ts'
+import { withPlaces } from '../places.ts'
 import { valueIn } from '../units.ts'
 import { verdictWord } from './card.ts'
 
@@ -27,8 +28,8 @@ const words = (id: string): string =>
 function section(found: PlanSection, plan: PlanBeforeRules): Markup {
   const { units } = plan
   return html`<details class="section" id="section-${found.id}" data-section="${found.id}" data-verdict="${found.verdict}">
-    <summary><span><strong>${found.title}</strong>: ${found.says} ${verdictWord(found.verdict)}</span></summary>
-    <ul class="findings">${found.findings.map((finding) => html`<li data-verdict="${finding.verdict}">${finding.text}</li>`)}</ul>
+    <summary><span><strong>${found.title}</strong>: ${withPlaces(found.says)}</span> ${verdictWord(found.verdict)}</summary>
+    <ul class="findings">${found.findings.map((finding) => html`<li data-verdict="${finding.verdict}">${withPlaces(finding.text)}</li>`)}</ul>
     ${found.values.length === 0 ? null : html`<dl class="values">${found.values.map((value) => html`<dt>${value.name}</dt><dd>${valueIn(value, units)}</dd>`)}</dl>`}
     <div data-later="${found.id}"></div>
     ${workings(found)}
@@ -49,7 +50,7 @@ function ways(plan: PlanBeforeRules): Markup | null {
 
 function options(plan: PlanBeforeRules): Markup | null {
   if (plan.options.length === 0) return null
-  return html`<details class="section"><summary><span><strong>Weighed</strong>: ${plan.options.length} tools, sleeves and other parts</span></summary><ul>${plan.options.map(
+  return html`<details class="section"><summary><span><strong>Tools and parts</strong>: ${plan.options.length} judged</span></summary><ul>${plan.options.map(
     (option) =>
       html`<li>${option.of} ${choiceWord(option.name)}: ${verdictWord(option.verdict)}${option.reasons[0] === undefined ? null : `. ${option.reasons[0]}`}</li>`,
   )}</ul></details>`

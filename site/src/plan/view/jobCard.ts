@@ -27,7 +27,7 @@ function measured(findings: readonly Finding[]): Markup | null {
 export function jobCard(plan: PlanBeforeRules, facts: readonly string[], drawings: readonly Drawn[]): JobCard {
   const { units, cautions, parts, sequence, decision } = plan
   const ticked = (text: string): Markup => html`<li>${box} ${text}</li>`
-  const markup = html`<p class="facts">${facts.join('; ')}.</p>
+  const markup = html`<p class="facts">${facts.map((fact) => html`<span>${fact}</span> `)}</p>
     <p class="blanks">${[blank('Place'), blank('Date'), blank('Done by')]}</p>
     ${decisionCard(plan)}
     ${drawings.length === 0 ? null : html`<div class="paper-drawings">${drawings.map(figure)}</div>`}

@@ -15,8 +15,10 @@ export const partText = (part: PlanBeforeRules['parts'][number]): string => {
 }
 
 export function stepText(step: PlanBeforeRules['sequence'][number], units: PlanBeforeRules['units']): string {
-  const values = step.values.map((value) => `${value.name} ${valueIn(value, units)}`).join('; ')
-  return values === '' ? step.text : `${step.text} (${values})`
+  // A figure that the sentence or its check names already is not printed twice.
+  const said = `${step.text} ${step.check}`
+  const values = step.values.filter((value) => !said.includes(valueIn(value, units))).map((value) => `${value.name} ${valueIn(value, units)}`)
+  return values.length === 0 ? step.text : `${step.text} (${values.join('; ')})`
 }
 
 export const steps = (plan: PlanBeforeRules): Markup | null =>
