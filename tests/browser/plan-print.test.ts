@@ -23,7 +23,7 @@ describe('the job card on paper', { timeout: 180_000 }, () => {
     const rows = await page.locator('[data-card] .measured tbody th').allTextContents()
     expect(rows).toEqual(plan.decision.doneWhen.map(({ text }) => text))
     if (job.circuit.fuseA !== undefined && plan.decision.kind !== 'refused')
-      expect(await page.textContent('[data-card] .facts')).toContain(`fuse ${job.circuit.fuseA} A`)
+      expect(await page.textContent('[data-card] .facts')).toContain(`Fuse: ${job.circuit.fuseA} A`)
     await page.context().close()
   })
 

@@ -7,6 +7,17 @@ const past = 4
 
 const slash = (x: number, y: number): string => path(`M${x - tick} ${y + tick}L${x + tick} ${y - tick}`, 'dimension')
 
+/** Width of a label's letter at most, and of a drawing. */
+const letter = 7.4
+const drawingWidth = 360
+
+/** Words too wide for their dimension stand beside it, where there is room. */
+function besideOrIn(x1: number, x2: number, y: number, away: number, words: string): string {
+  const wide = letter * words.length
+  if (wide <= x2 - x1 + 2 * past) return text((x1 + x2) / 2, away > 0 ? y + 14 : y - 5, words)
+  return x2 + 8 + wide <= drawingWidth ? text(x2 + 8, y + 4, words, 'start') : text(x1 - 8, y + 4, words, 'end')
+}
+
 /** A level dimension between two points of the drawing, at height y; extension lines come from y1. */
 export function levelDimension(x1: number, x2: number, y: number, fromY: number, words: string): string {
   const away = Math.sign(y - fromY)
@@ -16,7 +27,7 @@ export function levelDimension(x1: number, x2: number, y: number, fromY: number,
     line(x1, y, x2, y, 'dimension'),
     slash(x1, y),
     slash(x2, y),
-    text((x1 + x2) / 2, away > 0 ? y + 14 : y - 5, words),
+    besideOrIn(x1, x2, y, away, words),
   ].join('')
 }
 

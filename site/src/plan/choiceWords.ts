@@ -7,7 +7,7 @@ const special: Readonly<Record<string, string>> = {
   'joint-in': 'joint, source side',
   'joint-out': 'joint, load side',
   'terminal-wire': 'terminal, wire side',
-  'terminal-mate': 'terminal, mating side',
+  'terminal-mate': 'terminal, far side',
   'load+': 'load +',
   'load-': 'load −',
   'return-joint': 'joint in the return',

@@ -29,7 +29,9 @@ export class Views {
         const view = viewOf(state)
         if (view === null || view === this.#root.dataset.view) return
         this.#set(view)
-        if (view === 'answers') scrollTo({ top: this.#leftAt })
+        if (view !== 'answers') return
+        scrollTo({ top: this.#leftAt })
+        history.scrollRestoration = 'auto'
       },
       { signal },
     )
