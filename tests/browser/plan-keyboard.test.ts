@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Answers } from '../../site/src/plan/answers.ts'
 import { answersFrom } from '../../site/src/plan/answersFrom.ts'
+import { withPlaces } from '../../site/src/plan/places.ts'
 import { neededAnswers } from './neededAnswers.ts'
 import { answer, planStands, type Site, site, verdictsOn } from './planPage.ts'
 
@@ -119,7 +120,7 @@ describe('the demo repair by keyboard alone', { timeout: longMs }, () => {
     expect(await page.textContent('[data-plan] .says')).toBe(plan.decision.says)
     expect(await verdictsOn(page)).toEqual(plan.sections.map((section) => section.verdict))
     const printed = await page.locator('[data-section] .findings > li').allTextContents()
-    expect(printed).toEqual(plan.sections.flatMap((section) => section.findings.map(({ text }) => text)))
+    expect(printed).toEqual(plan.sections.flatMap((section) => section.findings.map(({ text }) => withPlaces(text))))
     expect(faults).toEqual([])
     // Every answer of the demo, each letter counted: a ceiling that detects a longer path.
     expect(keys).toBeLessThanOrEqual(460)

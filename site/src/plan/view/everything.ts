@@ -14,7 +14,7 @@ function workings(section: PlanSection): Markup | null {
   if (section.workings.length === 0) return null
   return html`<ul class="workings">${section.workings.map(
     (working, index) =>
-      html`<li><details data-working="${section.id}.${index}"><summary>Working: ${words(working.id)}</summary><div data-working-of></div></details></li>`,
+      html`<li><details data-working="${section.id}.${index}"><summary>Working: ${working.gives ?? words(working.id)}</summary><div data-working-of></div></details></li>`,
   )}</ul>`
 }
 
