@@ -156,7 +156,7 @@ describe('answers', () => {
     await page.click('[data-add="tools"]')
     expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toMatch(/^tools\.1\./)
     await settled(page)
-    expect(await status(page)).toContain('to a plan')
+    expect(await status(page)).toContain('to go')
     expect(await old(page)).toBe(1)
   })
 })

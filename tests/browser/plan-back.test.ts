@@ -31,9 +31,9 @@ describe('the browser’s back button on a phone', () => {
     // The button on the page is the same step back.
     await seeAnswers(page)
     await page.waitForFunction(() => (history.state as { view?: string } | null)?.view === 'answers')
+    expect(faults).toEqual([])
     await page.goBack()
     await page.waitForSelector('nav.doors')
-    expect(faults).toEqual([])
     await page.context().close()
   })
 

@@ -177,3 +177,18 @@ describe('the demo repair by keyboard alone', { timeout: longMs }, () => {
     await page.context().close()
   })
 })
+
+it('Enter in the last answer leads to the button that shows the plan', async () => {
+  const { page } = await served.open()
+  for (const [name, text] of Object.entries(neededAnswers)) {
+    const control = page.locator(`[name="${name}"]`).first()
+    if (name === 'damage.kind') await page.locator(`[name="${name}"][value="${text}"]`).check({ force: true })
+    else if (await control.evaluate((node) => node instanceof HTMLSelectElement)) await control.selectOption(text)
+    else await control.fill(text)
+  }
+  await page.locator('[name="load.currentA"]').press('Enter')
+  await page.waitForFunction(() => (document.activeElement as HTMLElement).dataset.act === 'see-plan')
+  await page.keyboard.press('Enter')
+  expect(await page.getAttribute('repair-plan', 'data-view')).toBe('plan')
+  await page.context().close()
+})

@@ -14,8 +14,9 @@ const drawingWidth = 360
 /** Words too wide for their dimension stand beside it, where there is room. */
 function besideOrIn(x1: number, x2: number, y: number, away: number, words: string): string {
   const wide = letter * words.length
-  if (wide <= x2 - x1 + 2 * past) return text((x1 + x2) / 2, away > 0 ? y + 14 : y - 5, words)
-  return x2 + 8 + wide <= drawingWidth ? text(x2 + 8, y + 4, words, 'start') : text(x1 - 8, y + 4, words, 'end')
+  const [fitsAfter, fitsBefore] = [x2 + 8 + wide <= drawingWidth, x1 - 8 - wide >= 0]
+  if (wide <= x2 - x1 + 2 * past || !(fitsAfter || fitsBefore)) return text((x1 + x2) / 2, away > 0 ? y + 14 : y - 5, words)
+  return fitsAfter ? text(x2 + 8, y + 4, words, 'start') : text(x1 - 8, y + 4, words, 'end')
 }
 
 /** A level dimension between two points of the drawing, at height y; extension lines come from y1. */

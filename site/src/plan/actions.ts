@@ -74,6 +74,11 @@ export class Actions {
     this.#views.show(view)
   }
 
+  /** After Enter in a field: the button to the plan comes next, if nothing is missing and the person has not gone elsewhere. */
+  offerPlan(field: HTMLElement): void {
+    if (this.#bench.missing.length === 0 && document.activeElement === field) part(this.#root, '[data-act="see-plan"]', HTMLButtonElement).focus()
+  }
+
   async #example(): Promise<void> {
     const answers = await this.#client.ask({ ask: 'example', name: part(this.#root, '#example', HTMLSelectElement).value })
     if (answers !== null) this.#take(answers)

@@ -26,7 +26,7 @@ class RepairPlanElement extends HTMLElement {
     const bench = new Workbench(this, client)
     const actions = new Actions(this, bench, client)
     const readings = new ReadingEntry(this, bench)
-    const gate = new PointerGate((path) => bench.commit(path))
+    const gate = new PointerGate((path) => void bench.commit(path))
     this.addEventListener(
       'input',
       () => {
@@ -96,7 +96,8 @@ class RepairPlanElement extends HTMLElement {
   #pressed(event: KeyboardEvent, bench: Workbench, actions: Actions): void {
     if (event.key === 'Enter' && isText(event.target) && event.target.name !== '') {
       clearTimeout(this.#timer)
-      bench.commit(event.target.name)
+      const field = event.target
+      void bench.commit(field.name).then(() => actions.offerPlan(field))
       return
     }
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return

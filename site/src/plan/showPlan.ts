@@ -39,7 +39,7 @@ export function showPlan(job: RepairJob, answers: Answers): { readonly shown: Pl
 /** Stands for the answers still missing: the stop list reads only `circuit`. */
 const anyRest = {
   version: 1,
-  load: { kind: 'resistive', currentA: 1 },
+  load: { currentA: 1 },
   wire: { areaMm2: 1, insulation: 'PVC', outLengthM: 1 },
   damage: { kind: 'broken', fromTerminationMm: 500 },
 } as const

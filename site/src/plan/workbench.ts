@@ -78,13 +78,14 @@ export class Workbench {
     return this.form.groups.find((group) => group.at === at && group.most !== undefined)
   }
 
-  /** Called when a field is left or a choice made. */
-  commit(path: string): void {
+  /** Called when a field is left or a choice made; done when the plan of the answers stands. */
+  async commit(path: string): Promise<void> {
     this.#notes.leave(path)
     const answers = this.form.read()
     const changed = this.#history.add(answers)
-    void this.refresh()
+    const planned = this.refresh()
     if (changed) this.onChange(answers)
+    await planned
   }
 
   /** Replaces all answers: by an example, a link, a file, or stored work. */
@@ -115,13 +116,13 @@ export class Workbench {
     const index = Number(this.form.read()[group.at] ?? 0)
     const more = Object.fromEntries(Object.entries(given).map(([name, text]) => [`${group.at}.${index}.${name}`, text]))
     this.form.write({ ...withEntry(this.form.read(), group), ...more })
-    this.commit(group.at)
+    void this.commit(group.at)
     return index
   }
 
   removeEntry(group: PageGroup, index: number): void {
     this.form.write(withoutEntry(this.form.read(), group, index))
-    this.commit(group.at)
+    void this.commit(group.at)
   }
 
   /** Reads the form; the worker checks it and plans, or says why it cannot. */
