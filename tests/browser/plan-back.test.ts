@@ -15,7 +15,8 @@ const isIn = (page: Page, wanted: string) => page.waitForSelector(`repair-plan[d
 
 describe('the browser’s back button on a phone', () => {
   it('leads from the plan to the answers where they were, forward to the plan again, then to the page before', async () => {
-    const { page, faults } = await served.open()
+    // Without motion: a transition between two pages may be cut off on a busy machine.
+    const { page, faults } = await served.open({ reducedMotion: 'reduce' })
     await page.goto(served.address)
     await page.click('nav.doors a[href$="plan/"]')
     await page.waitForSelector('repair-plan[data-ready]')

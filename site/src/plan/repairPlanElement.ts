@@ -18,6 +18,8 @@ const isOurs = (node: EventTarget | null): node is HTMLInputElement | HTMLSelect
 class RepairPlanElement extends HTMLElement {
   #stop = new AbortController()
   #timer: ReturnType<typeof setTimeout> | undefined
+  /** The field in which Enter was pressed last, until its plan is there. */
+  #entered: HTMLElement | null = null
 
   connectedCallback(): void {
     this.#stop = new AbortController()
@@ -26,7 +28,11 @@ class RepairPlanElement extends HTMLElement {
     const bench = new Workbench(this, client)
     const actions = new Actions(this, bench, client)
     const readings = new ReadingEntry(this, bench)
-    const gate = new PointerGate((path) => void bench.commit(path))
+    bench.onShown = () => {
+      if (this.#entered !== null) actions.offerPlan(this.#entered)
+      this.#entered = null
+    }
+    const gate = new PointerGate((path) => bench.commit(path))
     this.addEventListener(
       'input',
       () => {
@@ -96,8 +102,8 @@ class RepairPlanElement extends HTMLElement {
   #pressed(event: KeyboardEvent, bench: Workbench, actions: Actions): void {
     if (event.key === 'Enter' && isText(event.target) && event.target.name !== '') {
       clearTimeout(this.#timer)
-      const field = event.target
-      void bench.commit(field.name).then(() => actions.offerPlan(field))
+      bench.commit(event.target.name)
+      this.#entered = event.target
       return
     }
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return

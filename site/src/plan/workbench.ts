@@ -30,6 +30,8 @@ export class Workbench {
   onChange: (answers: Answers) => void = () => {}
   /** Called when the form has been read, before the plan is ready. */
   onRead: (answers: Answers) => void = () => {}
+  /** Called when the reply to the newest answers is on the page. */
+  onShown: () => void = () => {}
 
   constructor(root: HTMLElement, client: PlanClient) {
     this.#root = root
@@ -78,14 +80,13 @@ export class Workbench {
     return this.form.groups.find((group) => group.at === at && group.most !== undefined)
   }
 
-  /** Called when a field is left or a choice made; done when the plan of the answers stands. */
-  async commit(path: string): Promise<void> {
+  /** Called when a field is left or a choice made. */
+  commit(path: string): void {
     this.#notes.leave(path)
     const answers = this.form.read()
     const changed = this.#history.add(answers)
-    const planned = this.refresh()
+    void this.refresh()
     if (changed) this.onChange(answers)
-    await planned
   }
 
   /** Replaces all answers: by an example, a link, a file, or stored work. */
@@ -116,13 +117,13 @@ export class Workbench {
     const index = Number(this.form.read()[group.at] ?? 0)
     const more = Object.fromEntries(Object.entries(given).map(([name, text]) => [`${group.at}.${index}.${name}`, text]))
     this.form.write({ ...withEntry(this.form.read(), group), ...more })
-    void this.commit(group.at)
+    this.commit(group.at)
     return index
   }
 
   removeEntry(group: PageGroup, index: number): void {
     this.form.write(withoutEntry(this.form.read(), group, index))
-    void this.commit(group.at)
+    this.commit(group.at)
   }
 
   /** Reads the form; the worker checks it and plans, or says why it cannot. */
@@ -149,6 +150,7 @@ export class Workbench {
     if (reply === null) return
     delete this.#root.dataset.asking
     this.#show(reply, answers)
+    this.onShown()
   }
 
   #show(reply: PlanReply, answers: Answers): void {
