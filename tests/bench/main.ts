@@ -3,6 +3,7 @@ import { audits } from './audits.ts'
 import { closedForm } from './closedForm.ts'
 import { heatBalance } from './heatBalance.ts'
 import { heating } from './heating.ts'
+import { keyStroke } from './keyStroke.ts'
 import { planning } from './planning.ts'
 import { type Figure, keeps, table } from './report.ts'
 import { sizes } from './sizes.ts'
@@ -12,6 +13,7 @@ const parts: Readonly<Record<string, () => readonly Figure[] | Promise<readonly 
   'heat balance': heatBalance,
   heating,
   planning,
+  'key stroke': keyStroke,
   audits,
   sizes,
 }
