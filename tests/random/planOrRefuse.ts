@@ -20,7 +20,7 @@ export function planOrRefuse(runs: number, seed: number): { readonly planned: nu
         refused += 1
       }
     }),
-    { numRuns: runs, seed },
+    { numRuns: runs, seed, includeErrorInReport: true },
   )
   return { planned, refused }
 }

@@ -78,14 +78,18 @@ export function verdictOn(facts: JobFacts): WireOffer {
   return { job, verdict, fitA, stallPasses, size }
 }
 
+/** Rises below this are rounding beside the air's temperature. */
+const leastRiseK = 1e-6
+
 /** The steady current that heats a joint like the peak of the load's cycle. */
 export function warmingA(facts: JobFacts, { conductorC, equivalentA }: WireVerdict): number {
   if (facts.duty === null) return facts.currentA
   try {
     const base = { ...facts.wire, ambientC: facts.hottestC, currentA: facts.currentA }
     const steadyRiseK = conductorTemperatureC(base) - facts.hottestC
-    if (conductorC === null || steadyRiseK <= 0) return equivalentA
-    return facts.currentA * Math.sqrt(Math.min(1, Math.max(0, (conductorC.high - facts.hottestC) / steadyRiseK)))
+    const peakRiseK = (conductorC?.high ?? 0) - facts.hottestC
+    if (conductorC === null || steadyRiseK < leastRiseK || peakRiseK < leastRiseK) return equivalentA
+    return facts.currentA * Math.sqrt(Math.min(1, peakRiseK / steadyRiseK))
   } catch (error) {
     if (!(error instanceof NoSteadyStateError)) throw error
     return equivalentA
