@@ -200,6 +200,17 @@ describe('read as a master electrician would', () => {
     expect(findingOf(tight, 'hole-too-small')?.verdict).toBe('caution')
   })
 
+  test('cautions on irons are for those who use one; what the sources dispute is no caution', () => {
+    const crimped = planOf('road-vehicle, splash, crimped').cautions.join(' ')
+    expect(crimped).not.toMatch(/iron as hot|grader manual/)
+    expect(planOf('by lap alone').cautions.join(' ')).toMatch(/iron as hot/)
+  })
+
+  test('while the fault is sought a way meant is "not yet", not "nothing to join"', () => {
+    const { decision } = planRepair({ ...(planJobs['nothing read'] as RepairJob), intendedMethod: 'crimped-butt-splice' })
+    expect(decision.notAsMeant?.text).toBe('Not yet a crimped butt splice: where the fault sits is not shown.')
+  })
+
   test('tinned wire is fetched by that name', () => {
     expect(planOf('bilge-pump-feed').sequence[0]?.text).toMatch(/16 AWG tinned XLPE wire/)
   })
