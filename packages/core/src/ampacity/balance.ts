@@ -133,7 +133,8 @@ export function flowAtConductor(b: Balance, conductorC: number): number {
     rise0 = rise
     flow0 = flow
     rise -= step
-    if (!(Math.abs(rise) > Math.abs(near) && Math.abs(rise) < Math.abs(far)) || n > 12) rise = 0.5 * (near + far)
+    // A step may pass to the other side of the air: only what lies strictly between is kept.
+    if (!((rise - near) * (far - rise) > 0) || n > 12) rise = 0.5 * (near + far)
   }
   throw new ConvergenceError('surface of a wire, in K', rise0)
 }

@@ -4,6 +4,8 @@ import type { Finding, PlanValue, PlanVerdict } from '../facts/index.ts'
 import { findingOf, planValue, type Units } from '../facts/inner.ts'
 import { readingsWords } from './readingsWords.ts'
 
+const absoluteZeroC = -273.15
+
 type ReadingCode = keyof typeof readingsWords
 
 interface Saying {
@@ -43,7 +45,9 @@ export function spanOf(chain: Chain, { from, to, when }: Pick<TakenReading, 'fro
 export function measuredOf(reading: TakenReading): PlanValue {
   const unit = unitOf[reading.kind]
   if (reading.overRange) return planValue('measured, at least', reading.low, unit)
-  return intervalValue('measured', reading, unit, reading.kind !== 'temperature')
+  if (reading.kind !== 'temperature') return intervalValue('measured', reading, unit)
+  // A coarse thermometer's interval ends at absolute zero.
+  return intervalValue('measured', { low: Math.max(absoluteZeroC, reading.low), high: Math.max(absoluteZeroC, reading.high) }, unit, false)
 }
 
 export function say(units: Units, code: ReadingCode, verdict: PlanVerdict, saying: Saying = {}): Finding {
