@@ -191,4 +191,8 @@ export const searchWords: Readonly<Record<string, readonly [string, string, stri
   auditCsv: ['audit CSV', 'results as a table', 'wire list to CSV'],
   auditJob: ['wire of a row', 'row of an audit', 'which size would suit a row'],
   auditList: ['audit a list', 'read a list of wires', 'wire list CSV'],
+  planInParts: ['plan in parts', 'plan without its rules', 'first part of a plan'],
+  rulesTold: ['rules of a plan', 'rules that hold for a job', 'trade rules of this job'],
+  picturedCurves: ['heating curve of a plan', 'curves of a job', 'charts of a plan'],
+  picturedJoint: ['drawing of the joint', 'picture of the joint', 'joint of a plan drawn'],
 }

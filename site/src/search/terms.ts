@@ -1,6 +1,6 @@
 /** Stop words. */
 const idle = new Set(
-  'a after an and are as at be before by can do does find for from get gets how i in is it its much my of on or than that the there this to too until what when where which will with you your'.split(
+  'a after also an and any are as at be been before both but by can do does each find for from get gets had has have how i if in into is it its much my of on or so than that the their them then there these they this those to too until was were what when where which will with you your'.split(
     ' ',
   ),
 )
