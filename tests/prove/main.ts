@@ -3,7 +3,7 @@ import { calls } from './calls.ts'
 import { consumers } from './consumers.ts'
 import { corruptions } from './corruptions.ts'
 import { goldens } from './goldens.ts'
-import { jobs } from './jobs.ts'
+import { jobs, spoilt } from './jobs.ts'
 import { audits } from './lighthouse.ts'
 import { mutate, rooms } from './mutation.ts'
 import { planner } from './planner.ts'
@@ -35,6 +35,7 @@ const parts: Readonly<Record<string, () => Promise<PartResult>>> = {
   calls: () => calls(count, seed, say),
   // A job takes milliseconds, a call microseconds.
   jobs: async () => jobs(Math.ceil(count / 10), seed, say),
+  'spoilt jobs': async () => spoilt(Math.ceil(count / 10), seed, say),
   planner: () => planner(seed, say),
   consumers: () => consumers(say),
   corruptions: () => corruptions(Math.ceil(count / 10), seed, say),
@@ -56,7 +57,7 @@ let failed = 0
 for (const name of wanted) {
   const sources = sourcesHash()
   // A short run is labelled, as it does not count as the full proof.
-  const label = ['calls', 'jobs', 'corruptions', 'rows'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
+  const label = ['calls', 'jobs', 'spoilt jobs', 'corruptions', 'rows'].includes(name) && count < 1_000_000 ? `${name} (${count})` : name
   if (!values.again && values.part === undefined && isDone(label, sources)) {
     process.stdout.write(`${label}: done on these sources; --again runs it once more\n`)
     continue
