@@ -69,7 +69,8 @@ function faults(job: WireJob, { ratedA, band, series }: FuseRating, found: Found
   if (run.supplyV > ratedV) found('fuse-supply-voltage', 'caution', { supplyV: run.supplyV, ratedV })
   const { sourceOhm } = run
   if (sourceOhm === undefined) return
-  if (sourceOhm > 0 && run.supplyV / sourceOhm > breakingA) found('fuse-breaking-capacity', 'caution', { faultA: run.supplyV / sourceOhm, breakingA })
+  const atSourceA = sourceOhm === 0 ? 0 : requireFiniteResult('run.sourceOhm', sourceOhm, run.supplyV / sourceOhm)
+  if (atSourceA > breakingA) found('fuse-breaking-capacity', 'caution', { faultA: atSourceA, breakingA })
   const wholeOhm = sourceOhm + loopOhm(job)
   if (wholeOhm === 0) return
   const faultA = run.supplyV / wholeOhm

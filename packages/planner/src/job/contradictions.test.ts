@@ -109,6 +109,16 @@ const cases: readonly Contradiction[] = [
       example: '"recoveredInsideMm": 3',
     },
   ],
+  [
+    'a source of almost no resistance',
+    { ...bilgePumpFeed, circuit: { ...bilgePumpFeed.circuit, sourceResistanceOhm: 5e-324 } },
+    {
+      path: 'circuit.sourceResistanceOhm',
+      value: 5e-324,
+      allowed: '0, or at least 0.000001 Ω: no battery has less inside',
+      example: '"sourceResistanceOhm": 0.02',
+    },
+  ],
 ]
 
 describe('a job whose fields contradict one another', () => {
