@@ -4,8 +4,8 @@ import { deepFreeze, evaluate, parseExample } from '../docs/example.ts'
 import type { Entry } from '../docs/extract.ts'
 import { asDocumented, type Outcome, outcomeOf } from '../docs/outcome.ts'
 import { functionOf, scope } from '../docs/scope.ts'
+import { Random, seedOf } from '../random/random.ts'
 import { placesOf, randomInputs } from './inputs.ts'
-import { Random, seedOf } from './random.ts'
 
 /** Calls of one function, run in a thread that can be terminated when a call hangs. */
 export interface Job {

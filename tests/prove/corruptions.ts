@@ -1,5 +1,5 @@
 import { type AuditResult, auditList, ListError } from '@strandwise/planner/audit'
-import { Random, seedOf } from './random.ts'
+import { Random, seedOf } from '../random/random.ts'
 import type { PartResult } from './results.ts'
 
 /** A corrupted list may take at most this long, the ones with a million columns included. */

@@ -1,7 +1,7 @@
 import type { Entry } from '../docs/extract.ts'
 import type { Domain } from '../docs/grammar.ts'
 import { copyOf, insideOf, never, outsideOf, withValue } from '../docs/vary.ts'
-import type { Random } from './random.ts'
+import type { Random } from '../random/random.ts'
 
 /** Numbers that often break programs. */
 const notorious = [

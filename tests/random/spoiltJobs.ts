@@ -1,6 +1,6 @@
 import { JobError, parseRepairJob, planRepair } from '@strandwise/planner'
 import { demoJobs } from '@strandwise/planner/demo'
-import { Random, seedOf } from '../prove/random.ts'
+import { Random, seedOf } from './random.ts'
 
 type Key = string | number
 type Holder = Record<Key, unknown>

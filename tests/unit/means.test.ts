@@ -3,7 +3,7 @@ import { keeps, table } from '../bench/report.ts'
 import type { Entry } from '../docs/extract.ts'
 import { parseDocstring } from '../docs/grammar.ts'
 import { placesOf, randomInputs } from '../prove/inputs.ts'
-import { Random, seedOf } from '../prove/random.ts'
+import { Random, seedOf } from '../random/random.ts'
 
 describe('the bench', () => {
   test('a limit is kept at it and missed past it', () => {
