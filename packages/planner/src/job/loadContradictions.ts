@@ -5,6 +5,7 @@ import type { RepairJob } from './repairJob.ts'
 import { roundedDown } from './rounded.ts'
 import type { WireSize } from './wireSize.ts'
 
+/** Common practice, no published source: the largest batteries have tenths of a milliohm inside. */
 const leastSourceOhm = 0.000001
 
 /** A load given twice or incompletely, one that draws more than the wire can deliver, a source of almost no resistance, and a fuse rating that its series lacks. */
@@ -27,7 +28,6 @@ export function loadContradictions(job: RepairJob, size: WireSize | null, add: A
     add('load.inrushA', load.inrushA, 'inrushA and inrushS together', '"inrushA": 15, "inrushS": 0.2')
   if ((load.onS === undefined) !== (load.offS === undefined)) add('load.onS', load.onS, 'onS and offS together', '"onS": 30, "offS": 300')
   const { sourceResistanceOhm: sourceOhm } = circuit
-  // Below that a short circuit would pass any number.
   if (sourceOhm !== undefined && sourceOhm > 0 && sourceOhm < leastSourceOhm)
     add('circuit.sourceResistanceOhm', sourceOhm, `0, or at least ${leastSourceOhm} Ω: no battery has less inside`, '"sourceResistanceOhm": 0.02')
   fuseContradictions(circuit, add)

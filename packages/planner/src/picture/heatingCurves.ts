@@ -1,6 +1,6 @@
-import { heatJoint, heatSolderSleeve, type Interval, insulation, solder } from '@strandwise/core'
+import { type Interval, insulation, solder } from '@strandwise/core'
 import type { WorkedOut } from '../report/inner.ts'
-import { isSoldered, type JudgedWay, solderFill, type ToolHeat } from '../ways/inner.ts'
+import { heatedFor, isSoldered, type JudgedWay, solderFill, type ToolHeat } from '../ways/inner.ts'
 
 /** Joint and insulation edge against heating time for one tool, lifted after wetting; low and high are the unfavourable and the favourable end. */
 export interface HeatingCurve {
@@ -39,12 +39,11 @@ function curveOf({ tool, inputs, heat }: ToolHeat): HeatingCurve {
   const { favourable, nominal, unfavourable } = heat.ends
   const lastS = Math.max(favourable.toolOffS, nominal.toolOffS, unfavourable.toolOffS)
   const timeS = times(lastS)
-  const { tube, tipWidthMm: _width, limitStatuses: _statuses, contactFactor: _contact, streamFactor: _stream, ...joint } = inputs
+  const { tool: model } = inputs
   const run = (end: typeof nominal): Run => {
     const contact = end.contactResistanceKPerW
-    const at = joint.tool.kind === 'iron' && contact !== null ? { ...joint.tool, contactResistanceKPerW: contact } : streamed(joint.tool, end.streamFactor)
-    const timed = { ...joint, tool: at, toolOffS: end.toolOffS, observeS: lastS, sampleTimesS: timeS }
-    return tube === undefined ? heatJoint(timed) : heatSolderSleeve({ ...timed, tube })
+    const at = model.kind === 'iron' && contact !== null ? { ...model, contactResistanceKPerW: contact } : streamed(model, end.streamFactor)
+    return heatedFor({ ...inputs, tool: at }, { toolOffS: end.toolOffS, observeS: lastS, sampleTimesS: timeS })
   }
   const middle = run(nominal)
   return { tool: tool.name, timeS, jointC: middle.jointC, jointLowC: run(unfavourable).jointC, jointHighC: run(favourable).jointC, edgeC: hottest(middle) }

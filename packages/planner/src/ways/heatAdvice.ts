@@ -1,9 +1,9 @@
-import { type HeatMove, heatAtEnd, heatJoint, heatSolderSleeve, heatVerdict, heatVerdictDefaults, type MethodName } from '@strandwise/core'
+import { type HeatMove, heatAtEnd, heatVerdict, heatVerdictDefaults, type MethodName } from '@strandwise/core'
 import { type JobFacts, printed, type SectionDraft } from '../facts/inner.ts'
 import { quietly } from '../job/inner.ts'
 import type { heatingWords } from './heatingWords.ts'
 import { type Lever, longerStub, nearerClip, noClip, otherAlloys, type Position, towards } from './heatLevers.ts'
-import { type ToolHeat, toolInputs } from './heatTool.ts'
+import { heatedFor, type ToolHeat, toolInputs } from './heatTool.ts'
 
 type Draft = SectionDraft<typeof heatingWords>
 type Inputs = ToolHeat['inputs']
@@ -86,10 +86,8 @@ const holds =
 
 /** True if the nominal joint wets within the time allowed. */
 function flows(inputs: Inputs): boolean {
-  const { tube, tipWidthMm: _width, limitStatuses: _statuses, contactFactor: _contact, streamFactor: _stream, ...joint } = inputs
   const { wettedWithinS } = heatVerdictDefaults[inputs.tool.kind]
-  const held = { ...joint, toolOffS: wettedWithinS, observeS: wettedWithinS }
-  return (tube === undefined ? heatJoint(held) : heatSolderSleeve({ ...held, tube })).wettedAtS !== null
+  return heatedFor(inputs, { toolOffS: wettedWithinS, observeS: wettedWithinS }).wettedAtS !== null
 }
 
 /** True if the nominal joint wets and no end passes the insulation's limit. The favourable end is the hottest and tried first. */

@@ -2,6 +2,8 @@ import {
   type HeatJointInput,
   type HeatSide,
   type HeatVerdict,
+  heatJoint,
+  heatSolderSleeve,
   type heatVerdict,
   knownNominal,
   type MethodName,
@@ -106,6 +108,12 @@ export function toolInputs(facts: JobFacts, method: MethodName, tool: JobTool, i
   const { solderSleeve } = facts.job
   if (method !== 'solder-sleeve' || solderSleeve === undefined) return { ...base, ...width }
   return { ...base, tube: tubeOf(solderSleeve.tube, base.joint.lapMm) }
+}
+
+/** Heats a joint with its tool lifted at the given time, without regard to wetting. */
+export function heatedFor(inputs: HeatVerdictInputs, times: Pick<HeatJointInput, 'toolOffS' | 'observeS' | 'sampleTimesS'>) {
+  const { tipWidthMm: _width, tube, ...joint } = inputs
+  return tube === undefined ? heatJoint({ ...joint, ...times }) : heatSolderSleeve({ ...joint, ...times, tube })
 }
 
 /** The tube as supplied; constant volume gives its wall at the supplied inside. */

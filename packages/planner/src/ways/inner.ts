@@ -1,7 +1,7 @@
 // Internal exports for later rooms of the planner.
 export { type Covering, overlapEachSideMm, sleeveName } from './coveringSection.ts'
 export { type CutBack, cutBackFor, nearTerminal, splicedOutside, spliceRoom } from './cutBack.ts'
-export { type ToolHeat, toolInputs } from './heatTool.ts'
+export { heatedFor, type ToolHeat, toolInputs } from './heatTool.ts'
 export type { JointLimits } from './jointGround.ts'
 export { alloyFor, isSoldered, jointShape, solderFill, solderWireMm } from './jointShape.ts'
 export { compareRanks, judgeWays, rankNames } from './judgeWays.ts'
