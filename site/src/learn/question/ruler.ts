@@ -2,6 +2,8 @@ import { drawing, line, text } from '../../drawings/svg.ts'
 
 const width = 360
 const margin = 14
+/** Between two marks: room for "0 mm" and half of the next number. */
+const leastStep = 48
 
 /** A part drawn to scale above a millimetre rule. */
 export function besideRuler(lengthMm: number, heightMm: number, title: string, draw: (perMm: number, x0: number, axis: number) => string): string {
@@ -9,7 +11,7 @@ export function besideRuler(lengthMm: number, heightMm: number, title: string, d
   const half = Math.max((heightMm / 2) * perMm, 6)
   const axis = 12 + half
   const rule = axis + half + 14
-  const step = [1, 2, 5, 10, 20, 50, 100, 200].find((mm) => mm * perMm >= 30) ?? 500
+  const step = [1, 2, 5, 10, 20, 50, 100, 200].find((mm) => mm * perMm >= leastStep) ?? 500
   const marks = Array.from({ length: Math.floor(lengthMm / step) + 1 }, (_, at) => at * step)
   return drawing(
     width,
